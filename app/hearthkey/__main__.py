@@ -1,0 +1,18 @@
+"""Starts the command line."""
+
+from __future__ import annotations
+
+import sys
+
+from hearthkey.bootstrap import harden, open_house
+from hearthkey.cli.main import run
+
+
+def main() -> int:
+    """Run one verb and return its exit code."""
+    harden()
+    return run(sys.argv[1:], open_house)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,74 @@
+"""The words that the command line understands: its verbs, and what they have in common."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Sequence
+from pathlib import Path
+
+from hearthkey import __version__
+
+WRITING = frozenset({"found", "add", "export", "hand-over", "stop", "let-in", "revoke"})
+"""Verbs that change the household, so that only one copy of the app may run them at a time."""
+
+VERBS = {
+    "found": "Found a household: its CA, the gateway's credential, revocation list 1.",
+    "add": "Enrol a device; its bundle waits in the tray.",
+    "list": "List the people, their devices and until when each gets in.",
+    "show": "Show one device, or the household.",
+    "export": "Rehearse a waiting bundle and write it.",
+    "hand-over": "Erase a key here, because the device has it now.",
+    "stop": "Stop a device for now.",
+    "let-in": "Let a stopped device back in.",
+    "revoke": "Revoke a device for good.",
+    "lists": "Show the revocation lists, sign the next, write one to a folder.",
+    "rehearse": "Try bundles as device and gateway will, without letting them out.",
+    "diary": "Read what was done, and check that nobody altered it.",
+    "tour": "Walk the whole job on the practice household Quince Cottage.",
+}
+_BARE = frozenset({"list"})
+"""Verbs without words of their own."""
+
+
+def parser(typed: Sequence[str] | None = None) -> argparse.ArgumentParser:
+    """The command line.
+
+    Args:
+        typed: what is going to be parsed. Only the verb in it then gets its words, for those of the
+            others would be a tenth of a start; without it every verb does.
+    """
+    top = argparse.ArgumentParser(
+        prog="hearthkey",
+        description="Keep the household's CA: enrol devices, hand bundles over, stop what was lost.",
+        epilog="Exit codes: 0 done, 2 words not understood, 3 refused and how to mend it, 4 something is not "
+        "available, 5 a fault of the app, 130 cancelled.",
+    )
+    top.add_argument("--version", action="version", version=f"hearthkey {__version__}")
+    chosen = VERBS if typed is None else [next((word for word in typed if not word.startswith("-")), "")]
+    common = _common()
+    verbs = top.add_subparsers(dest="verb", metavar="VERB", required=True)
+    for name, words in VERBS.items():
+        verb = verbs.add_parser(name, help=words, description=words, parents=[common] if name in chosen else [])
+        if name in chosen and name not in _BARE:
+            _add_words(name, verb)
+    return top
+
+
+def _add_words(name: str, verb: argparse.ArgumentParser) -> None:
+    from hearthkey.cli.verb_words import WORDS  # noqa: PLC0415 - `list` and `--help` do without it
+
+    WORDS[name](verb)
+
+
+def _common() -> argparse.ArgumentParser:
+    common = argparse.ArgumentParser(add_help=False)
+    common.add_argument("--data", type=Path, metavar="DIR", help="the data folder (default: the platform's)")
+    common.add_argument("--json", action="store_true", help="print one JSON object for machines")
+    common.add_argument("--quiet", action="store_true", help="say nothing about progress")
+    common.add_argument(
+        "--passphrase-file",
+        type=Path,
+        metavar="FILE",
+        help="read the passphrase from the first line of FILE, - for standard input; never from the arguments",
+    )
+    return common

@@ -1,0 +1,105 @@
+"""`hearthkey list` and `hearthkey diary`: what is, without loading anything heavy."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+from datetime import datetime
+
+from hearthkey.cli.teller import Teller
+from hearthkey.core.diary import first_misfit
+from hearthkey.core.errors import Refused
+from hearthkey.core.network import Caution
+from hearthkey.core.passes import Pass, State
+from hearthkey.core.sentences.diary import day
+from hearthkey.services.house import House
+
+
+def pass_data(one: Pass, now: datetime) -> dict[str, object]:
+    """A pass for machines."""
+    return {
+        "name": one.device,
+        "person": one.person,
+        "kind": one.kind,
+        "state": one.state(now).value,
+        "identity": one.identity,
+        "serial": one.serial,
+        "key_set": one.key_set,
+        "container": one.container,
+        "guest": one.guest,
+        "not_before": one.not_before,
+        "not_after": one.not_after,
+        "handed_over": one.handed_over,
+        "on_list_since": one.since,
+        "reason": None if one.reason is None else one.reason.rfc_name,
+    }
+
+
+def list_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """List people, devices and dates."""
+    del arguments
+    household = house.register.household()
+    newest = house.register.newest_list()
+    if household is None or newest is None:
+        raise Refused("no-household")
+    now = house.clock.now()
+    found = house.register.passes()
+    if teller.as_json:
+        data = {
+            "household": household.certified_name,
+            "list": {"number": newest.number, "good_until": newest.next_update},
+            "devices": [pass_data(one, now) for one in found],
+        }
+        teller.result([], data)
+        return
+    gateway = house.register.gateway()
+    gateway_end = newest.next_update if gateway is None else gateway.not_after
+    lines = [headline(found, newest.next_update, gateway_end, now), ""]
+    wide = max((len(one.person) for one in found), default=0), max((len(one.device) for one in found), default=0)
+    previous = ""
+    for one in found:
+        who = one.person if one.person != previous else ""
+        previous = one.person
+        state = one.state(now)
+        since = f" {day(one.since)}" if one.since is not None and state in {State.STOPPED, State.REVOKED} else ""
+        until = "final" if state is State.REVOKED else day(one.not_after)
+        guest = ", guest" if one.guest and state in {State.WAITING, State.IN_USE} else ""
+        lines.append(f"{who:{wide[0]}}  {one.device:{wide[1]}}  {state.value + since + guest:26}  {until}")
+    lines += ["" if found else "Nobody gets in yet. Who should? hearthkey add PERSON DEVICE --kind KIND"]
+    lines.append(f"Revocation list {newest.number}, good until {day(newest.next_update)}")
+    teller.result(lines, {})
+
+
+def headline(passes: list[Pass], list_end: datetime, gateway_end: datetime, now: datetime) -> str:
+    """The first date on which anybody loses access, and for whom."""
+    if gateway_end < now:
+        return f"The gateway's certificate ended on {day(gateway_end)}: devices that check it turn away."
+    if list_end < now:
+        return (
+            f"The revocation list ended on {day(list_end)}: a gateway that checks it lets nobody in. Sign the next one."
+        )
+    getting_in = [one for one in passes if one.state(now) in {State.WAITING, State.IN_USE}]
+    first = min(getting_in, key=lambda one: one.not_after, default=None)
+    if first is None or first.not_after >= min(list_end, gateway_end):
+        what = "revocation list" if list_end <= gateway_end else "gateway's certificate"
+        return f"All is well until {day(min(list_end, gateway_end))}, when the {what} ends for everybody."
+    return f"All is well until {day(first.not_after)}, then {first.title} ends."
+
+
+def diary_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Read the diary and check its chain."""
+    entries = house.register.diary()
+    misfit = first_misfit(entries, written=house.register.diary_written())
+    shown = entries[-arguments.last :] if arguments.last else entries
+    if misfit is not None:
+        teller.cautions([Caution("diary-broken", str(misfit))])
+    teller.result(
+        [f"{one.number:4}  {one.at:%Y-%m-%d %H:%M} UTC  {one.sentence}" for one in shown]
+        or ["What you do here is written down here, for you and whoever comes after you."],
+        {
+            "first_that_does_not_fit": misfit,
+            "entries": [
+                {"number": one.number, "at": one.at, "verb": one.verb, "sentence": one.sentence, "link": one.link}
+                for one in shown
+            ],
+        },
+    )

@@ -1,0 +1,73 @@
+"""Runs one verb: finds its module, opens the household, turns errors into sentences and exit codes."""
+
+from __future__ import annotations
+
+import importlib
+import os
+import sys
+from argparse import Namespace
+from collections.abc import Callable, Sequence
+
+from hearthkey.cli.arguments import WRITING, parser
+from hearthkey.cli.cancelled import Cancelled
+from hearthkey.cli.teller import CANCELLED, DONE, Teller
+from hearthkey.core.errors import Bug, HearthkeyError, Unavailable
+from hearthkey.core.household import FILE, KEYRING
+from hearthkey.services.house import House, OpenHouse
+
+TRACE = "HEARTHKEY_TRACE"
+"""Set it to see where a fault of the app comes from."""
+
+Verb = Callable[[House, Namespace, Teller], None]
+
+_MODULES = {
+    "found": "founding",
+    "add": "devices",
+    "list": "board",
+    "show": "showing",
+    "export": "leaving",
+    "hand-over": "leaving",
+    "rehearse": "leaving",
+    "stop": "withdrawing",
+    "let-in": "withdrawing",
+    "revoke": "withdrawing",
+    "lists": "withdrawing",
+    "diary": "board",
+    "tour": "tour",
+}
+
+
+def run(words: Sequence[str], open_house: OpenHouse) -> int:
+    """Run the command line and return the exit code."""
+    arguments = parser(words).parse_args(words)
+    teller = Teller(as_json=arguments.json, quiet=arguments.quiet)
+    try:
+        _run(arguments, teller, open_house)
+    except HearthkeyError as error:
+        return teller.failure(error)
+    except (KeyboardInterrupt, EOFError, Cancelled):
+        teller.aside("Cancelled. Nothing is half done.")
+        return CANCELLED
+    except BrokenPipeError:
+        # Whoever read the result has read enough; Python would complain once more when it closes standard output.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    except OSError as error:
+        return teller.failure(Unavailable("world", path=str(error.filename or ""), seen=error.strerror or repr(error)))
+    except Exception as error:
+        if TRACE in os.environ:
+            raise
+        return teller.failure(Bug("unforeseen", seen=f"{type(error).__name__}: {error}"))
+    return DONE
+
+
+def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse) -> None:
+    module = importlib.import_module(f"hearthkey.cli.{_MODULES[arguments.verb]}")
+    if arguments.verb == "tour":
+        module.tour_verb(open_house, arguments, teller)
+        return
+    verb: Verb = getattr(module, arguments.verb.replace("-", "_") + "_verb")
+    writing = arguments.verb in WRITING and not getattr(arguments, "plan", False)
+    writing = writing or (arguments.verb == "lists" and arguments.sign)
+    place = FILE if getattr(arguments, "key_file", False) else KEYRING
+    with open_house(arguments.data, place=place, writing=writing) as opened:
+        verb(opened, arguments, teller)

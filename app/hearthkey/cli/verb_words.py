@@ -1,0 +1,142 @@
+"""The words of each verb beside those that all verbs understand."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable
+from pathlib import Path
+
+from hearthkey.core.bundle import Form
+from hearthkey.core.keysets import KEY_SETS
+from hearthkey.core.kinds import KINDS, OLD, STRONG
+from hearthkey.core.revocation import FINAL_REASONS
+
+
+def _joined(words: tuple[str, ...]) -> str:
+    return ", ".join(words)
+
+
+def _device(verb: argparse.ArgumentParser) -> argparse.ArgumentParser:
+    verb.add_argument("device", metavar="DEVICE", help="whose and which (Ines phone), an identity or a serial number")
+    return verb
+
+
+def _agreed(verb: argparse.ArgumentParser, *, asks: bool = True) -> argparse.ArgumentParser:
+    if asks:
+        verb.add_argument("--yes", action="store_true", help="do it without asking")
+    verb.add_argument("--plan", action="store_true", help="say what would happen, and do nothing")
+    return verb
+
+
+def _found(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("name", metavar="NAME", help="what the family calls the place")
+    verb.add_argument("--gateway-host", required=True, metavar="HOST", help="the name that devices reach from outside")
+    verb.add_argument(
+        "--home-subnet",
+        action="append",
+        required=True,
+        metavar="SUBNET",
+        help="for instance 198.51.100.0/24; repeatable",
+    )
+    verb.add_argument("--tunnel-subnet", metavar="SUBNET", help="inner addresses (default: a quiet one in 10/8)")
+    verb.add_argument("--dns-server", action="append", default=[], metavar="ADDRESS", help="asked inside; repeatable")
+    verb.add_argument(
+        "--tunnel", default="split", metavar="KIND", help="split (default) or full: all traffic through home"
+    )
+    verb.add_argument("--identity-suffix", metavar="SUFFIX", help="what device identities end in (default: from HOST)")
+    verb.add_argument("--gateway-key-set", default="broad", metavar="SET", help=_joined(tuple(KEY_SETS)))
+    verb.add_argument(
+        "--key-file", action="store_true", help="keep secrets as files of mode 0600, where there is no keyring"
+    )
+    verb.add_argument("--practice", action="store_true", help="a practice household, marked as such everywhere")
+    _agreed(verb)
+
+
+def _add(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("person", nargs="?", metavar="PERSON", help="whose")
+    verb.add_argument("device", nargs="?", metavar="DEVICE", help="which, for instance phone")
+    verb.add_argument("--kind", metavar="KIND", help=_joined(tuple(kind.name for kind in KINDS)))
+    end = verb.add_mutually_exclusive_group()
+    end.add_argument("--until", metavar="DATE", help="the last day, for instance 2027-05-01 (UTC)")
+    end.add_argument("--days", type=int, metavar="N", help="ends in N days")
+    verb.add_argument("--guest", action="store_true", help="a guest's pass, which ends in days")
+    verb.add_argument("--key-set", metavar="SET", help=f"overrule the kind: {_joined(tuple(KEY_SETS))}")
+    verb.add_argument("--container", metavar="KIND", help=f"overrule the kind: {STRONG} or {OLD}")
+    verb.add_argument("--replace", action="store_true", help="a new pass, with a new key, for a device that has one")
+    verb.add_argument(
+        "--from", dest="table", type=Path, metavar="FILE", help="many at once: CSV with person,device,kind,until,guest"
+    )
+    verb.add_argument("--plan", action="store_true", help="say what would happen, and do nothing")
+
+
+def _show(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("device", nargs="?", metavar="DEVICE", help="whose and which; without it, the household")
+    verb.add_argument("--pem", action="store_true", help="also the certificate")
+    verb.add_argument("--words", action="store_true", help="only the passphrase of the waiting bundle")
+
+
+def _export(verb: argparse.ArgumentParser) -> None:
+    _device(verb)
+    verb.add_argument("--form", required=True, choices=[form.value for form in Form], help="how to write it")
+    verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="where to (default: here)")
+    verb.add_argument("--picture", default="png", metavar="KIND", help="for codes: png (default) or svg")
+
+
+def _lists(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--sign", action="store_true", help="sign the next list now")
+    verb.add_argument("--into", type=Path, metavar="DIR", help="write a list as PEM and DER")
+    verb.add_argument("--number", type=int, metavar="N", help="which list to write (default: the newest)")
+
+
+def _rehearse(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("device", nargs="?", metavar="DEVICE", help="a device whose bundle waits")
+    verb.add_argument("--form", choices=[form.value for form in Form], help="only this form (default: all)")
+    verb.add_argument(
+        "--file",
+        action="append",
+        type=Path,
+        default=[],
+        metavar="FILE",
+        help="files from disk instead; repeat for codes",
+    )
+
+
+def _tour(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument(
+        "--into", type=Path, default=Path("hearthkey-tour"), metavar="DIR", help="default: hearthkey-tour"
+    )
+
+
+def _one_device(verb: argparse.ArgumentParser) -> None:
+    _agreed(_device(verb))
+
+
+def _stop(verb: argparse.ArgumentParser) -> None:
+    _agreed(_device(verb), asks=False)
+
+
+def _revoke(verb: argparse.ArgumentParser) -> None:
+    _agreed(_device(verb))
+    reasons = _joined(tuple(reason.rfc_name for reason in FINAL_REASONS))
+    verb.add_argument("--reason", required=True, metavar="REASON", help=f"one of {reasons} (RFC 5280)")
+
+
+def _diary(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--last", type=int, metavar="N", help="only the newest N entries")
+
+
+WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+    "found": _found,
+    "add": _add,
+    "show": _show,
+    "export": _export,
+    "hand-over": _one_device,
+    "stop": _stop,
+    "let-in": _one_device,
+    "revoke": _revoke,
+    "lists": _lists,
+    "rehearse": _rehearse,
+    "diary": _diary,
+    "tour": _tour,
+}
+"""What gives each verb its words; `list` has none."""

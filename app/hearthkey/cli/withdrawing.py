@@ -1,0 +1,91 @@
+"""`hearthkey stop`, `let-in`, `revoke` and `lists`."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+
+from hearthkey.cli import asking
+from hearthkey.cli.teller import Teller
+from hearthkey.core.network import Caution
+from hearthkey.core.plans import Changes
+from hearthkey.core.revocation import final_reason
+from hearthkey.core.sentences import plans
+from hearthkey.core.sentences.diary import day
+from hearthkey.services import looking
+from hearthkey.services.house import House
+from hearthkey.services.opening import the_authority
+
+_LONG_AWAY = 24
+"""Hours after which a fresh key is wiser than letting the old one back in (common practice, no source)."""
+
+
+def stop_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Stop a device; nothing is asked, because it can be undone."""
+    plan = house.stopping.preview_stop(looking.find(house.register.passes(), arguments.device))
+    if _only_planned(arguments, teller, str(plans.stop(plan))):
+        return
+    asking.unlock(house, arguments, teller)
+    _done(house.stopping.stop(plan), teller, [Caution("live-session", "")])
+
+
+def let_in_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Let a device back in."""
+    plan = house.stopping.preview_let_in(looking.find(house.register.passes(), arguments.device))
+    if _only_planned(arguments, teller, str(plans.let_in(plan))):
+        return
+    if plan.hours_away >= _LONG_AWAY:
+        teller.cautions([Caution("away-long", str(plan.hours_away))])
+    asking.agree(arguments, teller, "Let it back in?")
+    asking.unlock(house, arguments, teller)
+    _done(house.stopping.let_in(plan), teller, [])
+
+
+def revoke_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Revoke a device for good."""
+    found = looking.find(house.register.passes(), arguments.device)
+    plan = house.stopping.preview_revoke(found, final_reason(arguments.reason))
+    if _only_planned(arguments, teller, str(plans.revoke(plan))):
+        return
+    asking.agree(arguments, teller, "Revoke it for good?")
+    asking.unlock(house, arguments, teller)
+    _done(house.stopping.revoke(plan), teller, [Caution("live-session", "")])
+
+
+def lists_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Show, sign or write lists."""
+    the_authority(house.register)
+    if arguments.sign:
+        asking.unlock(house, arguments, teller)
+        _done(house.listing.sign_anew(), teller, [])
+        return
+    if arguments.into is not None:
+        chosen = house.listing.numbered(arguments.number)
+        files = house.listing.publish(chosen, arguments.into)
+        teller.result(files, {"number": chosen.number, "files": list(files)})
+        return
+    found = house.register.lists()
+    teller.result(
+        [f"{one.number:4}  signed {day(one.this_update)}, good until {day(one.next_update)}" for one in found],
+        {"lists": [{"number": one.number, "signed": one.this_update, "good_until": one.next_update} for one in found]},
+    )
+
+
+def _only_planned(arguments: Namespace, teller: Teller, told: str) -> bool:
+    if arguments.plan:
+        teller.result([told], {"plan": told})
+        return True
+    teller.aside(told)
+    return False
+
+
+def _done(changes: Changes, teller: Teller, cautions: list[Caution]) -> None:
+    teller.cautions([*changes.cautions, Caution("not-in-force", str(changes.list_number)), *cautions])
+    teller.result(
+        [changes.sentence, *changes.files],
+        {
+            "done": changes.sentence,
+            "serials": list(changes.serials),
+            "list_number": changes.list_number,
+            "files": list(changes.files),
+        },
+    )

@@ -1,0 +1,1 @@
+"""What is true: frozen values, decisions and plans. Standard library only."""

@@ -1,0 +1,73 @@
+"""A pass: one device certificate with its key, as a thing with a life."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+from hearthkey.core.household import possessive
+from hearthkey.core.revocation import Reason
+
+
+class State(StrEnum):
+    """Where a pass stands in its life; the words are those on the sheet."""
+
+    WAITING = "waiting"
+    IN_USE = "in use"
+    STOPPED = "stopped"
+    REVOKED = "revoked"
+    ENDED = "ended"
+
+
+@dataclass(frozen=True)
+class Pass:
+    """What the register knows of one pass.
+
+    Args:
+        person, device: whose, and which; both as people read them.
+        kind: name of the device kind.
+        identity: the IKE ID and SAN dNSName, a code.
+        serial: hex, lower case.
+        key_set: name of the key set.
+        container: PKCS#12 container of the hand-over file.
+        guest: whether it was made to end in days.
+        not_before, not_after: UTC, both inclusive (RFC 5280 section 4.1.2.5).
+        handed_over: when the key left for its device, else None.
+        reason: why it stands on the newest list, else None.
+        since: when it was put on the list, else None.
+    """
+
+    person: str
+    device: str
+    kind: str
+    identity: str
+    serial: str
+    key_set: str
+    container: str
+    guest: bool
+    not_before: datetime
+    not_after: datetime
+    handed_over: datetime | None
+    reason: Reason | None
+    since: datetime | None
+
+    @property
+    def title(self) -> str:
+        """Whose device it is, for sentences."""
+        return possessive(self.person, self.device)
+
+    def state(self, now: datetime) -> State:
+        """Tell the state at a moment."""
+        return state_of(reason=self.reason, ended=now > self.not_after, handed_over=self.handed_over is not None)
+
+
+def state_of(*, reason: int | None, ended: bool, handed_over: bool) -> State:
+    """Decide a pass's state. Final outranks ended, ended outranks stopped."""
+    if reason is not None and reason != Reason.CERTIFICATE_HOLD:
+        return State.REVOKED
+    if ended:
+        return State.ENDED
+    if reason is not None:
+        return State.STOPPED
+    return State.IN_USE if handed_over else State.WAITING

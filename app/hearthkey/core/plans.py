@@ -1,0 +1,128 @@
+"""What a verb is about to do, to be shown before it is done; and what it did."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from hearthkey.core.household import Household
+from hearthkey.core.keysets import KeySet
+from hearthkey.core.kinds import DeviceKind
+from hearthkey.core.network import Caution
+from hearthkey.core.passes import Pass
+from hearthkey.core.revocation import Reason
+
+
+@dataclass(frozen=True)
+class FoundPlan:
+    """A household about to be founded.
+
+    Args:
+        household: as it will stand in the register.
+        gateway_key_set: what the gateway signs with.
+        cautions: what the householder should know first.
+    """
+
+    household: Household
+    gateway_key_set: KeySet
+    cautions: tuple[Caution, ...]
+
+
+@dataclass(frozen=True)
+class EnrolPlan:
+    """A device about to be enrolled.
+
+    Args:
+        person, device: whose, and which.
+        kind: decides key set and container unless the householder overruled them.
+        key_set, container: as they will be.
+        guest: whether the pass is meant to end in days.
+        ends: chosen end, UTC, or None for the default.
+        replaces: the newest pass of the same device, where a new one takes its place.
+        identity: the device's identity, where it has one already.
+        cautions: what the householder should know first.
+    """
+
+    person: str
+    device: str
+    kind: DeviceKind
+    key_set: KeySet
+    container: str
+    guest: bool
+    ends: datetime | None
+    replaces: Pass | None
+    identity: str | None
+    cautions: tuple[Caution, ...]
+
+
+@dataclass(frozen=True)
+class HandOverPlan:
+    """A key about to be erased here, because the device has it."""
+
+    chosen: Pass
+
+
+@dataclass(frozen=True)
+class StopPlan:
+    """Passes about to lose access for now.
+
+    Args:
+        chosen: those that stop.
+        unaffected: how many passes go on getting in.
+        list_number: number of the list that says so.
+    """
+
+    chosen: tuple[Pass, ...]
+    unaffected: int
+    list_number: int
+
+
+@dataclass(frozen=True)
+class LetInPlan:
+    """Stopped passes about to get in again.
+
+    Args:
+        chosen: those that come back.
+        hours_away: how long the longest was stopped, whole hours.
+        list_number: number of the list that says so.
+    """
+
+    chosen: tuple[Pass, ...]
+    hours_away: int
+    list_number: int
+
+
+@dataclass(frozen=True)
+class RevokePlan:
+    """Passes about to lose access for good.
+
+    Args:
+        chosen: those that are revoked.
+        reason: RFC 5280 reason.
+        unaffected: how many passes go on getting in.
+        list_number: number of the list that says so.
+    """
+
+    chosen: tuple[Pass, ...]
+    reason: Reason
+    unaffected: int
+    list_number: int
+
+
+@dataclass(frozen=True)
+class Changes:
+    """What a verb changed, for whoever shows the household.
+
+    Args:
+        sentence: what the diary says.
+        serials: passes that look different now.
+        list_number: number of the newest list, where a new one was signed.
+        files: what was written.
+        cautions: what went less than perfectly, and what follows.
+    """
+
+    sentence: str
+    serials: tuple[str, ...] = ()
+    list_number: int | None = None
+    files: tuple[str, ...] = ()
+    cautions: tuple[Caution, ...] = ()

@@ -1,0 +1,34 @@
+"""What an error means for the family, and the one way on."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from hearthkey.core.errors import Bug, HearthkeyError, Unavailable
+from hearthkey.core.sentences import errors_bundles, errors_household, errors_settings, errors_world
+from hearthkey.core.sentences.sentence import Sentence
+
+REFUSED = errors_settings.REFUSED | errors_household.REFUSED | errors_bundles.REFUSED
+
+
+class Told(NamedTuple):
+    """An error in words.
+
+    Args:
+        means: what it means.
+        do: what to do now.
+    """
+
+    means: Sentence
+    do: Sentence
+
+
+def say(error: HearthkeyError) -> Told:
+    """The sentences for an error; a code without any is told by its facts."""
+    if isinstance(error, Bug):
+        means, _ = errors_world.BUG.get(error.code, ("{told}", ""))
+        return Told(Sentence(means, {"told": str(error), **error.facts}), Sentence(errors_world.OUR_FAULT, {}))
+    table = errors_world.UNAVAILABLE if isinstance(error, Unavailable) else REFUSED
+    means, do = table.get(error.code, ("{code}", errors_world.OUR_FAULT))
+    facts = {"code": error.code, **error.facts}
+    return Told(Sentence(means, facts), Sentence(do, facts))

@@ -1,0 +1,84 @@
+"""What is about to happen, the effect on people first."""
+
+from __future__ import annotations
+
+from hearthkey.core.plans import EnrolPlan, FoundPlan, HandOverPlan, LetInPlan, RevokePlan, StopPlan
+from hearthkey.core.sentences.diary import day, titles
+from hearthkey.core.sentences.sentence import Sentence
+from hearthkey.core.sentences.words import REASONS
+
+
+def found(plan: FoundPlan) -> Sentence:
+    """Founding."""
+    what = (
+        "everything they do on the internet goes through home"
+        if plan.household.tunnel == "full"
+        else "what is not at home keeps going its own way"
+    )
+    return Sentence(
+        "{name} will let its devices in at {host}, into {home}; {what}. Inside, devices get addresses from {tunnel}.",
+        {
+            "name": plan.household.certified_name,
+            "host": plan.household.gateway_host,
+            "home": plan.household.home_subnets,
+            "what": what,
+            "tunnel": plan.household.tunnel_subnet,
+        },
+    )
+
+
+def enrol(plan: EnrolPlan) -> Sentence:
+    """Enrolling."""
+    end = "as long as its key set allows" if plan.ends is None else f"until {day(plan.ends)}"
+    if plan.ends is None and plan.guest:
+        end = "for a few days"
+    again = "" if plan.replaces is None else " Its old pass goes on until you stop or revoke it."
+    return Sentence(
+        "{person} will get in with this {device} {end}. Nobody else has this pass.{again}",
+        {"person": plan.person, "device": plan.device, "end": end, "again": again},
+    )
+
+
+def hand_over(plan: HandOverPlan) -> Sentence:
+    """Handing over."""
+    return Sentence(
+        "{title} keeps its key; here it is erased, with its passphrase. If the bundle is lost after that, it is "
+        "replaced, never sent again.",
+        {"title": plan.chosen.title},
+    )
+
+
+def _others(unaffected: int) -> str:
+    if unaffected == 0:
+        return "No other device gets in at present."
+    return "Nobody else is affected." if unaffected > 1 else "The one other device is not affected."
+
+
+def stop(plan: StopPlan) -> Sentence:
+    """Stopping."""
+    return Sentence(
+        "{title} stops getting in once the gateway holds list {number}. {others} It can be let back in.",
+        {"title": titles(plan.chosen), "number": plan.list_number, "others": _others(plan.unaffected)},
+    )
+
+
+def let_in(plan: LetInPlan) -> Sentence:
+    """Letting back in."""
+    return Sentence(
+        "{title} gets in again once the gateway holds list {number}.",
+        {"title": titles(plan.chosen), "number": plan.list_number},
+    )
+
+
+def revoke(plan: RevokePlan) -> Sentence:
+    """Revoking."""
+    return Sentence(
+        "{title} never gets in again once the gateway holds list {number}: {reason} ({rfc}). {others} This is final.",
+        {
+            "title": titles(plan.chosen),
+            "number": plan.list_number,
+            "reason": REASONS[plan.reason],
+            "rfc": plan.reason.rfc_name,
+            "others": _others(plan.unaffected),
+        },
+    )

@@ -1,0 +1,25 @@
+"""What is being done right now, for anything that takes longer than a moment."""
+
+from __future__ import annotations
+
+from hearthkey.core.sentences.sentence import Sentence
+
+_STEPS = {
+    "making-ca": "Making the CA key",
+    "making-gateway": "Making the gateway's key and certificate",
+    "guarding-ca": "Encrypting the CA key under the passphrase (this is slow on purpose)",
+    "keeping-secrets": "Putting secrets into the {place}",
+    "unlocking": "Opening the CA key (this is slow on purpose)",
+    "making-keys": "Making {count} key(s)",
+    "sealing": "Sealed {done} of {count}",
+    "opening-bundle": "Opening the bundle of {title}",
+    "writing-form": "Writing the {form}",
+    "rehearsing": "Rehearsing the {form}",
+    "saving": "Saving",
+    "touring": "{step}",
+}
+
+
+def step(name: str, facts: dict[str, object]) -> Sentence:
+    """The sentence for a step."""
+    return Sentence(_STEPS[name], {"place": "keyring", **facts})

@@ -1,0 +1,1 @@
+"""Values to bytes and back: never a path, never a picture."""

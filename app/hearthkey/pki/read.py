@@ -1,0 +1,110 @@
+"""What a certificate says, read back from its DER."""
+
+from __future__ import annotations
+
+from typing import TypeVar
+
+from cryptography import x509
+from cryptography.exceptions import UnsupportedAlgorithm
+from cryptography.hazmat.primitives import hashes
+from cryptography.hazmat.primitives.asymmetric import ec, rsa
+from cryptography.hazmat.primitives.serialization import Encoding, PublicFormat
+
+from hearthkey.core.certificates import CertificateFacts, serial_hex
+from hearthkey.core.errors import Refused
+
+LONGEST = 64 * 1024
+"""Bytes. A certificate of ours has about 700, one with 50 names a few thousand."""
+
+E = TypeVar("E", bound=x509.ExtensionType)
+
+_CURVES = {"secp256r1": "P-256", "secp384r1": "P-384", "secp521r1": "P-521"}
+
+
+def load(certificate: bytes) -> x509.Certificate:
+    """Parse DER.
+
+    Raises:
+        Refused: certificate-unreadable.
+    """
+    if len(certificate) > LONGEST:
+        raise Refused("certificate-unreadable", length=len(certificate))
+    try:
+        return x509.load_der_x509_certificate(certificate)
+    except (ValueError, x509.InvalidVersion):
+        raise Refused("certificate-unreadable", length=len(certificate)) from None
+
+
+def public_of(certificate: bytes) -> bytes:
+    """The certified public key, SubjectPublicKeyInfo DER.
+
+    Raises:
+        Refused: certificate-unreadable.
+    """
+    try:
+        key = load(certificate).public_key()
+    except (ValueError, UnsupportedAlgorithm):
+        raise Refused("certificate-unreadable", length=len(certificate)) from None
+    return key.public_bytes(Encoding.DER, PublicFormat.SubjectPublicKeyInfo)
+
+
+def certificate_facts(certificate: bytes) -> CertificateFacts:
+    """Read what the app shows and checks.
+
+    Raises:
+        Refused: certificate-unreadable.
+    """
+    found = load(certificate)
+    try:
+        constraints = extension(found, x509.BasicConstraints)
+        return CertificateFacts(
+            subject=found.subject.rfc4514_string(),
+            issuer=found.issuer.rfc4514_string(),
+            serial=serial_hex(found.serial_number),
+            names=names(found),
+            usages=usages(found) or (),
+            key_type=_key_type(found),
+            not_before=found.not_valid_before_utc,
+            not_after=found.not_valid_after_utc,
+            fingerprint=found.fingerprint(hashes.SHA256()).hex(),
+            is_authority=constraints is not None and constraints.ca,
+        )
+    except (ValueError, UnsupportedAlgorithm, x509.DuplicateExtension):
+        raise Refused("certificate-unreadable", length=len(certificate)) from None
+
+
+def extension(found: x509.Certificate, kind: type[E]) -> E | None:
+    """The value of an extension, or None where it is absent."""
+    try:
+        return found.extensions.get_extension_for_class(kind).value
+    except x509.ExtensionNotFound:
+        return None
+
+
+def names(found: x509.Certificate) -> tuple[str, ...]:
+    """SAN entries as "dns:…" and "ip:…"; kinds that the household never issues as "other:…"."""
+    alternative = extension(found, x509.SubjectAlternativeName)
+    return tuple(_name(one) for one in alternative) if alternative is not None else ()
+
+
+def usages(found: x509.Certificate) -> tuple[str, ...] | None:
+    """Extended key usages, dotted, or None where the extension is absent."""
+    value = extension(found, x509.ExtendedKeyUsage)
+    return tuple(usage.dotted_string for usage in value) if value is not None else None
+
+
+def _name(name: x509.GeneralName) -> str:
+    if isinstance(name, x509.DNSName):
+        return f"dns:{name.value}"
+    if isinstance(name, x509.IPAddress):
+        return f"ip:{name.value}"
+    return f"other:{type(name).__name__}"
+
+
+def _key_type(found: x509.Certificate) -> str:
+    key = found.public_key()
+    if isinstance(key, rsa.RSAPublicKey):
+        return f"RSA-{key.key_size}"
+    if isinstance(key, ec.EllipticCurvePublicKey):
+        return _CURVES.get(key.curve.name, key.curve.name)
+    return type(key).__name__

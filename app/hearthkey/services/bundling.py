@@ -1,0 +1,181 @@
+"""Opens a waiting pass and writes its bundle in every form, all from one value."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from hearthkey.core.bundle import Bundle, Credential, Form, InlineBundle, Settings
+from hearthkey.core.errors import Bug, Refused
+from hearthkey.core.household import Authority, Household
+from hearthkey.core.keysets import key_set
+from hearthkey.core.passes import Pass
+from hearthkey.core.secret import Secret
+from hearthkey.formats import archive, bundle_file, codes, pem
+from hearthkey.pki import pkcs8, pkcs12
+from hearthkey.services import secret_names
+from hearthkey.services.opening import the_authority
+from hearthkey.services.ports import Clock, Pictures, Register, Vault
+
+PNG, SVG = "png", "svg"
+
+
+@dataclass(frozen=True)
+class Written:
+    """One file of a form, not yet on any disk.
+
+    Args:
+        name: file name.
+        data: content.
+    """
+
+    name: str
+    data: bytes
+
+
+class Bundling:
+    """Makes the one `Bundle` value, and the forms from it."""
+
+    def __init__(self, register: Register, vault: Vault, clock: Clock, pictures: Pictures) -> None:
+        self._register = register
+        self._vault = vault
+        self._clock = clock
+        self._pictures = pictures
+
+    def passphrase(self, chosen: Pass) -> Secret[str]:
+        """The passphrase of a waiting bundle.
+
+        Raises:
+            Refused: pass-handed-over, passphrase-lost.
+            Unavailable: as the vault.
+        """
+        if chosen.handed_over is not None:
+            raise Refused("pass-handed-over", title=chosen.title)
+        kept = self._vault.get(secret_names.bundle_passphrase(the_authority(self._register), chosen.serial))
+        if kept is None:
+            raise Refused("passphrase-lost", title=chosen.title)
+        return kept
+
+    def open(self, chosen: Pass) -> Bundle:
+        """Open the PKCS#12 that the register keeps until hand-over.
+
+        Raises:
+            Refused: as `passphrase`, and no-household.
+        """
+        authority = the_authority(self._register)
+        household = self._register.household()
+        sealed = self._register.sealed(chosen.serial)
+        if household is None:
+            raise Refused("no-household")
+        secret = self.passphrase(chosen)
+        if sealed is None:
+            raise Bug("waiting-without-key", serial=chosen.serial)
+        credential = pkcs12.open_container(sealed, secret)
+        return Bundle(
+            settings=settings_of(chosen, household, authority),
+            key=credential.key,
+            certificate=credential.certificate,
+            authorities=credential.authorities,
+            passphrase=secret,
+            container=chosen.container,
+        )
+
+    def write(self, bundle: Bundle, form: Form, *, picture: str = PNG) -> list[Written]:
+        """Write one form.
+
+        Args:
+            picture: for codes, ``png`` or ``svg``.
+
+        Raises:
+            Refused: picture-unknown.
+        """
+        if form is Form.BUNDLE:
+            return [Written(bundle_file.file_name(bundle.settings), self._inline(bundle))]
+        if form is Form.PKCS12:
+            return [Written(archive.pkcs12_name(bundle.settings), self._container(bundle))]
+        if form is Form.ARCHIVE:
+            return [Written(archive.file_name(bundle.settings), self._archive(bundle))]
+        return self._drawn(bundle, self._frames(bundle), picture)
+
+    def write_for_proof(self, bundle: Bundle, form: Form, *, picture: str = PNG) -> tuple[list[Written], list[Written]]:
+        """Write one form, and give with it what a rehearsal reads of it.
+
+        SVG has no reader here, so the very frames of the codes are drawn as PNG as well.
+
+        Raises:
+            Refused: picture-unknown.
+        """
+        if form is Form.CODES and picture == SVG:
+            frames = self._frames(bundle)
+            return self._drawn(bundle, frames, SVG), self._drawn(bundle, frames, PNG)
+        files = self.write(bundle, form, picture=picture)
+        return files, files
+
+    def _inline(self, bundle: Bundle) -> bytes:
+        return bundle_file.write(
+            InlineBundle(
+                settings=bundle.settings,
+                encrypted_key=pkcs8.seal_key(bundle.key, bundle.passphrase),
+                certificate=bundle.certificate,
+                authorities=bundle.authorities,
+            )
+        )
+
+    def _container(self, bundle: Bundle) -> bytes:
+        return pkcs12.write(
+            credential_of(bundle),
+            bundle.passphrase,
+            friendly_name=bundle.settings.device,
+            container=bundle.container,
+        )
+
+    def _archive(self, bundle: Bundle) -> bytes:
+        authorities = "".join(pem.encode("CERTIFICATE", der) for der in bundle.authorities)
+        members = {
+            bundle_file.file_name(bundle.settings): self._inline(bundle),
+            archive.pkcs12_name(bundle.settings): self._container(bundle),
+            archive.authority_name(bundle.settings): authorities.encode("ascii"),
+            "read-me.txt": archive.note(bundle.settings),
+        }
+        return archive.write(members, bundle.passphrase, self._clock.now())
+
+    def _frames(self, bundle: Bundle) -> tuple[str, ...]:
+        return codes.frames(self._inline(bundle))
+
+    def _drawn(self, bundle: Bundle, frames: tuple[str, ...], picture: str) -> list[Written]:
+        if picture not in {PNG, SVG}:
+            raise Refused("picture-unknown", text=picture[:40])
+        draw = self._pictures.png if picture == PNG else self._pictures.svg
+        stem = archive.pkcs12_name(bundle.settings).removesuffix(".p12")
+        return [
+            Written(f"{stem}.code-{number:02d}-of-{len(frames):02d}.{picture}", draw(codes.matrix(frame)))
+            for number, frame in enumerate(frames, 1)
+        ]
+
+
+def credential_of(bundle: Bundle) -> Credential:
+    """The key material of a bundle."""
+    return Credential(bundle.key, bundle.certificate, bundle.authorities)
+
+
+def settings_of(chosen: Pass, household: Household, authority: Authority) -> Settings:
+    """What the device has to know to connect."""
+    chosen_set = key_set(chosen.key_set)
+    return Settings(
+        household=household.certified_name,
+        authority_fingerprint=authority.fingerprint,
+        device=chosen.title,
+        kind=chosen.kind,
+        identity=chosen.identity,
+        serial=chosen.serial,
+        not_before=chosen.not_before,
+        ends=chosen.not_after,
+        key_set=chosen.key_set,
+        gateway_host=household.gateway_host,
+        home_subnets=tuple(str(one) for one in household.home_subnets),
+        tunnel_subnet=str(household.tunnel_subnet),
+        dns_servers=household.dns_servers,
+        tunnel=household.tunnel,
+        ike=chosen_set.ike,
+        esp=chosen_set.esp,
+        key_exchange=chosen_set.key_exchange,
+    )

@@ -1,0 +1,88 @@
+"""Lets a bundle out, once it has been rehearsed."""
+
+from __future__ import annotations
+
+import contextlib
+from dataclasses import dataclass
+from pathlib import Path
+
+from hearthkey.core.bundle import Bundle, Form
+from hearthkey.core.passes import Pass
+from hearthkey.core.plans import Changes
+from hearthkey.core.rehearsal import Rehearsal
+from hearthkey.core.sentences import diary
+from hearthkey.services.bundling import PNG, Bundling, Written
+from hearthkey.services.ports import Clock, Files, Progress, Register, silent
+from hearthkey.services.rehearsing import Rehearsing
+from hearthkey.services.writing_diary import note
+
+
+@dataclass(frozen=True)
+class Exported:
+    """A form on its way out.
+
+    Args:
+        changes: files and sentence.
+        rehearsal: the proof that they get in.
+    """
+
+    changes: Changes
+    rehearsal: Rehearsal
+
+
+class Exporting:
+    """The verb "export"."""
+
+    def __init__(
+        self, register: Register, bundling: Bundling, rehearsing: Rehearsing, clock: Clock, files: Files
+    ) -> None:
+        self._register = register
+        self._bundling = bundling
+        self._rehearsing = rehearsing
+        self._clock = clock
+        self._files = files
+
+    def export(
+        self, chosen: Pass, form: Form, folder: Path, *, picture: str = PNG, progress: Progress = silent
+    ) -> Exported:
+        """Write a form, rehearse the very bytes, and only then put them on the disk.
+
+        Raises:
+            RehearsalFailed: nothing was written.
+            Refused: pass-handed-over, passphrase-lost, picture-unknown.
+            Unavailable: as vault and files.
+        """
+        progress("opening-bundle", title=chosen.title)
+        return self.export_opened(self._bundling.open(chosen), chosen, form, folder, picture=picture, progress=progress)
+
+    def export_opened(
+        self, bundle: Bundle, chosen: Pass, form: Form, folder: Path, *, picture: str = PNG, progress: Progress = silent
+    ) -> Exported:
+        """The same for a bundle that is open already."""
+        progress("writing-form", form=form.value)
+        files, proof = self._bundling.write_for_proof(bundle, form, picture=picture)
+        progress("rehearsing", form=form.value)
+        rehearsal = self._rehearsing.rehearse(form, proof, bundle.passphrase, identity=chosen.identity)
+        progress("saving")
+        paths = self._save(folder, files)
+        now = self._clock.now()
+        sentence = diary.exported(chosen, form)
+        with self._register.change() as change:
+            note(self._register, change, verb="export", sentence=sentence, now=now)
+        return Exported(Changes(sentence, serials=(chosen.serial,), files=paths), rehearsal)
+
+    def _save(self, folder: Path, files: list[Written]) -> tuple[str, ...]:
+        """Write all files of a form; some of them alone would look like a bundle and be none."""
+        paths: list[str] = []
+        with contextlib.ExitStack() as undone:
+            for one in files:
+                path = self._files.write(folder, one.name, one.data)
+                undone.callback(_forget, path)
+                paths.append(str(path))
+            undone.pop_all()
+        return tuple(paths)
+
+
+def _forget(path: Path) -> None:
+    with contextlib.suppress(OSError):
+        path.unlink()

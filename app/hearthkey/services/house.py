@@ -1,0 +1,103 @@
+"""What a shell gets: one household with all its verbs, whoever wired them."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Protocol
+
+if TYPE_CHECKING:
+    from contextlib import AbstractContextManager
+    from pathlib import Path
+
+    from hearthkey.services.bundling import Bundling
+    from hearthkey.services.enrolling import Enrolling
+    from hearthkey.services.exporting import Exporting
+    from hearthkey.services.founding import Founding
+    from hearthkey.services.handing_over import HandingOver
+    from hearthkey.services.listing import Listing
+    from hearthkey.services.opening import Keyholder
+    from hearthkey.services.ports import Clock, Files, Pictures, Register, Vault
+    from hearthkey.services.rehearsing import Rehearsing
+    from hearthkey.services.stopping import Stopping
+
+
+class House(Protocol):
+    """One household. Each part is made when it is first asked for."""
+
+    @property
+    def data(self) -> Path:
+        """The data folder."""
+
+    @property
+    def clock(self) -> Clock:
+        """The computer's clock."""
+
+    @property
+    def register(self) -> Register:
+        """The household's file."""
+
+    @property
+    def vault(self) -> Vault:
+        """Where its secrets lie."""
+
+    @property
+    def files(self) -> Files:
+        """Files that leave and arrive."""
+
+    @property
+    def pictures(self) -> Pictures:
+        """Draws and reads codes."""
+
+    @property
+    def keyholder(self) -> Keyholder:
+        """The CA key while unlocked."""
+
+    @property
+    def founding(self) -> Founding:
+        """The verb "found"."""
+
+    @property
+    def enrolling(self) -> Enrolling:
+        """The verb "add"."""
+
+    @property
+    def bundling(self) -> Bundling:
+        """Opens and writes bundles."""
+
+    @property
+    def rehearsing(self) -> Rehearsing:
+        """The verb "rehearse"."""
+
+    @property
+    def exporting(self) -> Exporting:
+        """The verb "export"."""
+
+    @property
+    def handing_over(self) -> HandingOver:
+        """The verb "hand-over"."""
+
+    @property
+    def listing(self) -> Listing:
+        """The verb "lists"."""
+
+    @property
+    def stopping(self) -> Stopping:
+        """The verbs "stop", "let-in" and "revoke"."""
+
+
+class OpenHouse(Protocol):
+    """Opens a household for the length of a `with` block."""
+
+    def __call__(
+        self, data: Path | None, *, place: str, writing: bool, keyring_service: str = "hearthkey"
+    ) -> AbstractContextManager[House]:
+        """Open it.
+
+        Args:
+            data: the data folder, or None for the platform's.
+            place: where a household that is not founded yet will keep its secrets.
+            writing: become the copy that may change it.
+            keyring_service: how the keyring calls our secrets.
+
+        Raises:
+            Unavailable: second-copy, folder-read-only, disk-full and what the register says.
+        """

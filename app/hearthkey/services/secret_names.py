@@ -1,0 +1,20 @@
+"""How this household's secrets are called in the vault."""
+
+from __future__ import annotations
+
+from hearthkey.core.household import Authority
+
+
+def authority_key(authority: Authority) -> str:
+    """The CA key text."""
+    return f"{authority.short}/ca"
+
+
+def gateway_key(authority: Authority, serial: str) -> str:
+    """What the gateway's key is encrypted under."""
+    return f"{authority.short}/gateway/{serial}"
+
+
+def bundle_passphrase(authority: Authority, serial: str) -> str:
+    """The passphrase of a waiting bundle."""
+    return f"{authority.short}/pass/{serial}"

@@ -1,0 +1,142 @@
+"""Stops passes, lets them back in, revokes them: each signs the next revocation list."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from hearthkey.core.errors import Refused
+from hearthkey.core.passes import Pass, State
+from hearthkey.core.plans import Changes, LetInPlan, RevokePlan, StopPlan
+from hearthkey.core.revocation import Reason
+from hearthkey.core.sentences import diary
+from hearthkey.services import looking
+from hearthkey.services.listing import Listing
+from hearthkey.services.opening import Keyholder
+from hearthkey.services.ports import Change, Clock, Register
+from hearthkey.services.writing_diary import check_clock, note
+
+
+class Stopping:
+    """The verbs "stop", "let-in" and "revoke"."""
+
+    def __init__(self, register: Register, keyholder: Keyholder, clock: Clock, listing: Listing) -> None:
+        self._register = register
+        self._keyholder = keyholder
+        self._clock = clock
+        self._listing = listing
+
+    def _unaffected(self, chosen: Sequence[Pass]) -> int:
+        now = self._clock.now()
+        serials = {one.serial for one in chosen}
+        getting_in = {State.WAITING, State.IN_USE}
+        return sum(1 for one in self._register.passes() if one.serial not in serials and one.state(now) in getting_in)
+
+    def preview_stop(self, passes: Sequence[Pass]) -> StopPlan:
+        """Decide which passes of a device stop.
+
+        Raises:
+            Refused: already-stopped, pass-not-alive.
+        """
+        now = self._clock.now()
+        chosen = tuple(one for one in looking.living(passes, now) if one.state(now) is not State.STOPPED)
+        if not chosen:
+            last = looking.newest(passes)
+            state = last.state(now)
+            code = "already-stopped" if state is State.STOPPED else "pass-not-alive"
+            raise Refused(code, title=last.title, state=state.value)
+        return StopPlan(chosen, self._unaffected(chosen), self._listing.next_number())
+
+    def stop(self, plan: StopPlan) -> Changes:
+        """Put passes on hold (certificateHold) and sign the list that says so.
+
+        Raises:
+            Refused: household-locked, clock-behind, authority-ended.
+            Unavailable: as the register.
+        """
+
+        def act(change: Change) -> None:
+            for one in plan.chosen:
+                change.withdraw(one.serial, Reason.CERTIFICATE_HOLD, self._clock.now())
+
+        return self._sign(act, "stop", plan.chosen, lambda number: diary.stopped(plan, number))
+
+    def preview_let_in(self, passes: Sequence[Pass]) -> LetInPlan:
+        """Decide which passes of a device come back.
+
+        Raises:
+            Refused: not-stopped, revoked-is-final.
+        """
+        now = self._clock.now()
+        chosen = tuple(one for one in passes if one.state(now) is State.STOPPED)
+        if not chosen:
+            last = looking.newest(passes)
+            code = "revoked-is-final" if last.state(now) is State.REVOKED else "not-stopped"
+            raise Refused(code, title=last.title)
+        away = max(now - one.since for one in chosen if one.since is not None)
+        return LetInPlan(chosen, int(away.total_seconds() // 3600), self._listing.next_number())
+
+    def let_in(self, plan: LetInPlan) -> Changes:
+        """Leave stopped passes off the next list.
+
+        Raises:
+            Refused: household-locked, clock-behind, authority-ended.
+            Unavailable: as the register.
+        """
+
+        def act(change: Change) -> None:
+            for one in plan.chosen:
+                change.lift(one.serial, self._clock.now())
+
+        return self._sign(act, "let-in", plan.chosen, lambda number: diary.let_in(plan, number))
+
+    def preview_revoke(self, passes: Sequence[Pass], reason: Reason) -> RevokePlan:
+        """Decide which passes of a device are withdrawn for good.
+
+        Raises:
+            Refused: revoked-already, pass-not-alive, reason-unknown.
+        """
+        if reason is Reason.CERTIFICATE_HOLD:
+            raise Refused("reason-unknown", text=reason.rfc_name, known=())
+        now = self._clock.now()
+        chosen = tuple(looking.living(passes, now))
+        if not chosen:
+            last = looking.newest(passes)
+            state = last.state(now)
+            code = "revoked-already" if state is State.REVOKED else "pass-not-alive"
+            raise Refused(code, title=last.title, state=state.value)
+        return RevokePlan(chosen, reason, self._unaffected(chosen), self._listing.next_number())
+
+    def revoke(self, plan: RevokePlan) -> Changes:
+        """Withdraw passes for good.
+
+        One that was on hold keeps the date of the hold (X.509 section 8.5.2.2, from memory).
+
+        Raises:
+            Refused: household-locked, clock-behind, authority-ended.
+            Unavailable: as the register.
+        """
+
+        def act(change: Change) -> None:
+            for one in plan.chosen:
+                change.withdraw(one.serial, plan.reason, self._clock.now())
+
+        return self._sign(act, "revoke", plan.chosen, lambda number: diary.revoked(plan, number))
+
+    def _sign(
+        self,
+        act: Callable[[Change], None],
+        verb: str,
+        chosen: Sequence[Pass],
+        sentence_of: Callable[[int], str],
+    ) -> Changes:
+        self._keyholder.key()
+        now = self._clock.now()
+        check_clock(self._register, now)
+        with self._register.change() as change:
+            act(change)
+            signed = self._listing.add_next(change)
+            sentence = sentence_of(signed.number)
+            note(self._register, change, verb=verb, sentence=sentence, now=now)
+        serials = tuple(one.serial for one in chosen)
+        files, cautions = self._listing.publish_or_say(signed)
+        return Changes(sentence, serials, signed.number, files, cautions)

@@ -1,0 +1,1 @@
+"""The window, the one door to PySide6."""

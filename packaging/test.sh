@@ -1,0 +1,86 @@
+#!/bin/sh
+# Checks hearthkey. Without arguments: style, types, rings and every test outside tests/ui, each step timed.
+#   sh packaging/test.sh [ARGUMENT...]   arguments go to pytest, in the same environment
+# With CI=true a judge (a foreign program the tests ask) that is not there is a failure; elsewhere a named skip.
+set -eu
+
+root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd -P)
+packaging=$root/packaging
+. "$packaging/parts/words.sh"
+. "$packaging/parts/system.sh"
+. "$packaging/parts/python.sh"
+cd "$root"
+
+summary=''
+failed=0
+
+# Runs one step, named $1, whatever the others did; notes its name, its seconds and how it ended.
+step() {
+    name=$1
+    shift
+    printf '\n== %s\n' "$name"
+    began=$(date +%s)
+    if ("$@"); then how=ok; else how=FAILED failed=1; fi
+    summary="$summary$(printf '%-6s %4d s  %s' "$how" "$(($(date +%s) - began))" "$name")
+"
+}
+
+judges() {
+    find_python
+    install_packages "$packaging/system-packages/run.txt" "$packaging/system-packages/check.txt"
+    absent=$(missing_packages "$packaging/system-packages/run.txt" "$packaging/system-packages/check.txt")
+    [ -n "$absent" ] || return 0
+    say "Not here: $absent"
+    [ "${CI:-}" != true ] || return 1
+    say "The tests that ask them are skipped by name."
+}
+
+# All tests but the window's pass where there is no Qt: here there is none.
+without_qt() {
+    ! "$environment/bin/python" -c 'import PySide6' 2>/dev/null && echo "PySide6 is not in this environment."
+}
+
+# import-linter sees packages with an __init__ file only, and pki/ has none: it is shown a copy that has one.
+rings() {
+    shown=$(mktemp -d)
+    cp -R app pyproject.toml "$shown/"
+    for ring in "$shown"/app/hearthkey/*/; do
+        [ -e "${ring}__init__.py" ] || : >"${ring}__init__.py"
+    done
+    code=0
+    (cd "$shown" && PYTHONPATH=$shown/app "$environment/bin/lint-imports" --no-cache) || code=$?
+    rm -rf -- "$shown"
+    return "$code"
+}
+
+tests() {
+    if command -v dbus-run-session >/dev/null 2>&1 && command -v gnome-keyring-daemon >/dev/null 2>&1; then
+        sh "$packaging/parts/with-keyring.sh" "$environment/bin/python" -m pytest "$@"
+    else
+        "$environment/bin/python" -m pytest "$@"
+    fi
+}
+
+# Prints what every step took and ends as they ended.
+finish() {
+    printf '\n%s' "$summary"
+    exit "$failed"
+}
+
+if [ $# -gt 0 ]; then
+    ready_environment check "$packaging/system-packages/run.txt"
+    tests "$@"
+    exit
+fi
+
+step "system packages and judges" judges
+step "environment from the lock, by hash" ready_environment check "$packaging/system-packages/run.txt"
+environment=$environments/check
+is_ready "$environment" "$packaging/locks/check.txt" || finish
+step "no Qt outside the window" without_qt
+step "ruff check" "$environment/bin/python" -m ruff check .
+step "ruff format" "$environment/bin/python" -m ruff format --check .
+step "mypy, strict" "$environment/bin/python" -m mypy
+step "rings (import-linter)" rings
+step "tests" tests --ignore=tests/ui
+finish
