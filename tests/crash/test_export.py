@@ -1,0 +1,40 @@
+"""Kills an export at every moment: what lies under a final name is whole."""
+
+from __future__ import annotations
+
+import itertools
+from pathlib import Path
+
+from hearthkey.adapters.pictures import read_codes
+from hearthkey.core.household import FILE
+from hearthkey.formats import bundle_file, codes
+from tests.crash import verdict
+from tests.crash.homes import Home
+
+
+def whole_codes(folder: Path) -> list[str]:
+    """The texts of all codes in a folder; every file under a final name has to show one, and be its owner's alone."""
+    paths = [path for path in sorted(folder.iterdir()) if not path.name.startswith(".")]
+    texts = [read_codes(path.read_bytes()) for path in paths]
+    assert all(len(found) == 1 for found in texts)
+    assert all(path.stat().st_mode & 0o777 == 0o600 for path in folder.iterdir())
+    return [text for found in texts for text in found]
+
+
+def test_killed_at_any_moment(settled: dict[str, Home]) -> None:
+    """If this fails, a pulled plug leaves half a bundle that looks like a whole one, or blocks the next export."""
+    home = settled[FILE]
+    home.put_back()
+    before, device = verdict.judge(home), "Ines's phone"
+    seen: set[int] = set()
+    for stop_at in itertools.count(1):
+        home.put_back()
+        if not home.run("export", stop_at).killed:
+            break
+        seen.add(len(whole_codes(home.folder)))
+        assert home.list_devices()[0] == 0
+        assert verdict.judge(home).verbs[:-1] in {before.verbs, before.verbs[:-1]}
+    assert home.run("export").refusal is None
+    assert bundle_file.read(codes.join(whole_codes(home.folder))).settings.device == device
+    assert seen == set(range(max(seen) + 1))
+    assert max(seen) > 1

@@ -1,0 +1,102 @@
+"""The verbs of a practice household, run on its real house without asking anybody."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from hearthkey.bootstrap import House
+from hearthkey.core.bundle import Form
+from hearthkey.core.passes import Pass
+from hearthkey.core.revocation import Reason
+from hearthkey.core.secret import Secret
+from hearthkey.services import looking
+from hearthkey.services.enrolling import EnrolRequest
+from hearthkey.services.founding import FoundRequest
+
+WORDS = "oaken ladle visor plum tidy harbor mosaic"
+
+COTTAGE = FoundRequest(
+    name="Quince Cottage",
+    gateway_host="home.quince.example",
+    home_subnets=("198.51.100.0/24",),
+    tunnel_subnet="203.0.113.0/24",
+    gateway_key_set="compact",
+    practice=True,
+)
+FAMILY = (
+    EnrolRequest("Ines", "phone", "linux"),
+    EnrolRequest("Tomasz", "laptop", "linux"),
+    EnrolRequest("Odile", "tablet", "linux"),
+)
+NEWCOMERS = (
+    EnrolRequest("Ines", "laptop", "linux"),
+    EnrolRequest("Boiler engineer", "phone", "linux", guest=True),
+)
+
+
+def _passes(house: House, text: str) -> list[Pass]:
+    return looking.find(house.register.passes(), text)
+
+
+def found(house: House, _folder: Path) -> None:
+    """Found Quince Cottage."""
+    house.founding.apply(house.founding.preview(COTTAGE), Secret(WORDS))
+    house.listing.publish_missing()
+
+
+def settle(house: House, folder: Path) -> None:
+    """Bring the family in: Ines's phone waits, Tomasz's laptop is in use, Odile's tablet is stopped."""
+    house.enrolling.apply(*house.enrolling.preview_all(FAMILY))
+    for text in ("Tomasz laptop", "Odile tablet"):
+        house.handing_over.apply(house.handing_over.preview(_passes(house, text)))
+    house.stopping.stop(house.stopping.preview_stop(_passes(house, "Odile tablet")))
+    folder.mkdir()
+
+
+def start(_house: House, _folder: Path) -> None:
+    """Open for writing and do nothing, so that a crash is recovered from."""
+
+
+def add(house: House, _folder: Path) -> None:
+    """Enrol two devices at once."""
+    house.enrolling.apply(*house.enrolling.preview_all(NEWCOMERS))
+
+
+def hand_over(house: House, _folder: Path) -> None:
+    """Hand Ines's phone over."""
+    house.handing_over.apply(house.handing_over.preview(_passes(house, "Ines phone")))
+
+
+def stop(house: House, _folder: Path) -> None:
+    """Stop Tomasz's laptop."""
+    house.stopping.stop(house.stopping.preview_stop(_passes(house, "Tomasz laptop")))
+
+
+def let_in(house: House, _folder: Path) -> None:
+    """Let Odile's tablet back in."""
+    house.stopping.let_in(house.stopping.preview_let_in(_passes(house, "Odile tablet")))
+
+
+def revoke(house: House, _folder: Path) -> None:
+    """Revoke Odile's tablet, which is on hold."""
+    lost = house.stopping.preview_revoke(_passes(house, "Odile tablet"), Reason.KEY_COMPROMISE)
+    house.stopping.revoke(lost)
+
+
+def export(house: House, folder: Path) -> None:
+    """Write Ines's phone's bundle to a folder as codes, which are several files."""
+    house.exporting.export(_passes(house, "Ines phone")[-1], Form.CODES, folder)
+
+
+VERBS: dict[str, Callable[[House, Path], None]] = {
+    "found": found,
+    "settle": settle,
+    "start": start,
+    "add": add,
+    "hand-over": hand_over,
+    "stop": stop,
+    "let-in": let_in,
+    "revoke": revoke,
+    "export": export,
+}
