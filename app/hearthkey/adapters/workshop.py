@@ -1,39 +1,83 @@
-"""Makes keys and seals them, on every processor where there are many."""
+"""Makes keys, seals them and guards the CA key, in other processes where that is worth it."""
 
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
 from multiprocessing import get_context
+from typing import TypeVar
 
 from hearthkey.core.bundle import Credential
+from hearthkey.core.errors import Unavailable
 from hearthkey.core.keysets import RSA_3072
 from hearthkey.core.kinds import STRONG
 from hearthkey.core.secret import Secret
-from hearthkey.pki import keys, pkcs12
+from hearthkey.pki import guard, keys, pkcs12
+from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services.ports import SealJob
 
 WORTH_A_PROCESS = 4
 """Starting a process takes as long as sealing one or two bundles."""
 
+A = TypeVar("A")
+B = TypeVar("B")
 _Plain = tuple[bytes, bytes, tuple[bytes, ...], str, str]
+
+
+class Crew:
+    """Processes that are kept while a window is open.
+
+    scrypt, RSA keys and PKCS#12 are made by libraries that hold Python's lock, so a thread cannot
+    keep the window alive meanwhile. Keys cross to a process through pipes between processes of one
+    user, never through a file. None is started before there is work for it.
+    """
+
+    def __init__(self) -> None:
+        self._pool: ProcessPoolExecutor | None = None
+
+    def each(self, work: Callable[[A], B], about: Sequence[A]) -> Iterator[B]:
+        """Do work for each of many, in their order.
+
+        Raises:
+            Unavailable: crew-gone, where a process was ended from outside; the next call starts others.
+        """
+        if self._pool is None:
+            self._pool = _pool()
+        try:
+            yield from self._pool.map(work, about)
+        except BrokenProcessPool as error:
+            self._pool = None
+            raise Unavailable("crew-gone") from error
+
+    def close(self) -> None:
+        """End the processes."""
+        if self._pool is not None:
+            self._pool.shutdown(wait=True, cancel_futures=True)
+            self._pool = None
 
 
 class ProcessWorkshop:
     """The port `services.ports.Workshop`.
 
-    A few are made here; from `WORTH_A_PROCESS` on, one process for each processor. Keys cross to
-    them through pipes between processes of one user, never through a file.
+    Args:
+        crew: processes that do everything, or None: then a few are made here, and from
+            `WORTH_A_PROCESS` on by one process for each processor.
     """
+
+    def __init__(self, crew: Crew | None = None) -> None:
+        self._crew = crew
 
     def make_keys(self, key_types: Sequence[str]) -> Iterator[Secret[bytes]]:
         """See the port."""
-        if key_types.count(RSA_3072) < WORTH_A_PROCESS:  # the others take less than a millisecond
+        if self._crew is not None:
+            yield from map(Secret, self._crew.each(_make_key, key_types))
+        elif key_types.count(RSA_3072) < WORTH_A_PROCESS:  # the others take less than a millisecond
             yield from (keys.make_key(one) for one in key_types)
-            return
-        with _pool() as pool:
-            yield from map(Secret, pool.map(_make_key, key_types))
+        else:
+            with _pool() as pool:
+                yield from map(Secret, pool.map(_make_key, key_types))
 
     def seal(self, jobs: Sequence[SealJob]) -> Iterator[bytes]:
         """See the port."""
@@ -47,11 +91,28 @@ class ProcessWorkshop:
             )
             for job in jobs
         ]
-        if len(plain) < WORTH_A_PROCESS:
+        if self._crew is not None:
+            yield from self._crew.each(_seal, plain)
+        elif len(plain) < WORTH_A_PROCESS:
             yield from map(_seal, plain)
-            return
-        with _pool() as pool:
-            yield from pool.map(_seal, plain)
+        else:
+            with _pool() as pool:
+                yield from pool.map(_seal, plain)
+
+
+class CrewLocksmith:
+    """The port `services.ports.Locksmith`, by a crew."""
+
+    def __init__(self, crew: Crew) -> None:
+        self._crew = crew
+
+    def seal(self, key: AuthorityKey, passphrase: Secret[str]) -> str:
+        """See the port."""
+        return next(self._crew.each(_guard, [(key.to_pkcs8().reveal(), passphrase.reveal())]))
+
+    def open_guard(self, text: str, passphrase: Secret[str]) -> AuthorityKey:
+        """See the port."""
+        return AuthorityKey.from_pkcs8(Secret(next(self._crew.each(_open, [(text, passphrase.reveal())]))))
 
 
 def _pool() -> ProcessPoolExecutor:
@@ -61,6 +122,16 @@ def _pool() -> ProcessPoolExecutor:
 
 def _make_key(key_type: str) -> bytes:
     return keys.make_key(key_type).reveal()
+
+
+def _guard(plain: tuple[bytes, str]) -> str:
+    key, passphrase = plain
+    return guard.seal(AuthorityKey.from_pkcs8(Secret(key)), Secret(passphrase))
+
+
+def _open(plain: tuple[str, str]) -> bytes:
+    text, passphrase = plain
+    return guard.open_guard(text, Secret(passphrase)).to_pkcs8().reveal()
 
 
 def _seal(plain: _Plain) -> bytes:

@@ -28,10 +28,18 @@ class HearthkeyError(Exception):
         self.code = code
         self.facts: dict[str, Fact] = facts
 
+    def __reduce__(self) -> tuple[object, ...]:
+        """Cross from one process of the app to another."""
+        return _again, (type(self), self.code, self.facts)
+
     def __str__(self) -> str:
         """Code and facts for a log; people read the sentence instead."""
         told = ", ".join(f"{name}={value!r}" for name, value in self.facts.items())
         return f"{self.code}({told})"
+
+
+def _again(family: type[HearthkeyError], code: str, facts: dict[str, Fact]) -> HearthkeyError:
+    return family(code, **facts)
 
 
 class Refused(HearthkeyError):

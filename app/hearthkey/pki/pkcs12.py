@@ -71,8 +71,13 @@ def write(credential: Credential, passphrase: Secret[str], *, friendly_name: str
     return _with_new_mac(data, passphrase) if strong else data
 
 
-def open_container(data: bytes, passphrase: Secret[str]) -> Credential:
+def open_container(data: bytes, passphrase: Secret[str], *, foreign: bool = True) -> Credential:
     """Open a container from anywhere: every cost is judged before anything is derived.
+
+    Args:
+        data: PFX, DER.
+        passphrase: what it is under.
+        foreign: as in `keys.load`; no only for what this app sealed itself.
 
     The certificate that belongs to the key is told by its public key; all others are authorities.
 
@@ -86,7 +91,7 @@ def open_container(data: bytes, passphrase: Secret[str]) -> Credential:
     bags = _open_parts(outline, passphrase)
     if len(bags.keys) != 1:
         raise Refused("container-incomplete", keys=len(bags.keys), certificates=len(bags.certificates))
-    key = pkcs8.unseal(bags.keys[0].scheme, bags.keys[0].data, passphrase)
+    key = pkcs8.unseal(bags.keys[0].scheme, bags.keys[0].data, passphrase, foreign=foreign)
     public = keys.public_der(key)
     certificates = [certificate for certificate, _ in bags.certificates]
     own = [certificate for certificate in certificates if read.public_of(certificate) == public]

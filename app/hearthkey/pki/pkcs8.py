@@ -36,14 +36,19 @@ def seal_key(key: Secret[bytes], passphrase: Secret[str] | Secret[bytes], rounds
     return der.element(der.SEQUENCE, _algorithm(salt, rounds, vector), der.element(der.OCTET_STRING, sealed))
 
 
-def open_key(data: bytes, passphrase: Secret[str] | Secret[bytes]) -> Secret[bytes]:
+def open_key(data: bytes, passphrase: Secret[str] | Secret[bytes], *, foreign: bool = True) -> Secret[bytes]:
     """Decrypt, after the cost was judged, and return unencrypted PKCS#8 DER.
+
+    Args:
+        data: EncryptedPrivateKeyInfo, DER.
+        passphrase: what it is under.
+        foreign: as in `keys.load`; no only for what this app sealed itself.
 
     Raises:
         Refused: key-unreadable, key-rounds-absurd, encryption-unknown, wrong-passphrase.
     """
     scheme, sealed = read_sealed(data)
-    return unseal(scheme, sealed, passphrase)
+    return unseal(scheme, sealed, passphrase, foreign=foreign)
 
 
 def read_sealed(data: bytes) -> tuple[pbes.Scheme, bytes]:
@@ -65,7 +70,9 @@ def read_sealed(data: bytes) -> tuple[pbes.Scheme, bytes]:
     return scheme, sealed
 
 
-def unseal(scheme: pbes.Scheme, sealed: bytes, passphrase: Secret[str] | Secret[bytes]) -> Secret[bytes]:
+def unseal(
+    scheme: pbes.Scheme, sealed: bytes, passphrase: Secret[str] | Secret[bytes], *, foreign: bool = True
+) -> Secret[bytes]:
     """Decrypt what `read_sealed` found.
 
     A wrong passphrase now and then leaves a padding that looks right, so what comes out must be a
@@ -82,7 +89,7 @@ def unseal(scheme: pbes.Scheme, sealed: bytes, passphrase: Secret[str] | Secret[
         raise Refused("wrong-passphrase") from None
     if not _looks_like_key(plain):
         raise Refused("wrong-passphrase")
-    keys.load(plain, foreign=True)
+    keys.load(plain, foreign=foreign)
     return plain
 
 

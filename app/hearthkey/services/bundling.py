@@ -8,13 +8,14 @@ from hearthkey.core.bundle import Bundle, Credential, Form, InlineBundle, Settin
 from hearthkey.core.errors import Bug, Refused
 from hearthkey.core.household import Authority, Household
 from hearthkey.core.keysets import key_set
+from hearthkey.core.kinds import STRONG
 from hearthkey.core.passes import Pass
 from hearthkey.core.secret import Secret
 from hearthkey.formats import archive, bundle_file, codes, pem
 from hearthkey.pki import pkcs8, pkcs12
 from hearthkey.services import secret_names
 from hearthkey.services.opening import the_authority
-from hearthkey.services.ports import Clock, Pictures, Register, Vault
+from hearthkey.services.ports import Clock, Pictures, Register, SealJob, Vault, Workshop
 
 PNG, SVG = "png", "svg"
 
@@ -35,7 +36,10 @@ class Written:
 class Bundling:
     """Makes the one `Bundle` value, and the forms from it."""
 
-    def __init__(self, register: Register, vault: Vault, clock: Clock, pictures: Pictures) -> None:
+    def __init__(
+        self, register: Register, vault: Vault, clock: Clock, pictures: Pictures, workshop: Workshop | None = None
+    ) -> None:
+        self._workshop = workshop
         self._register = register
         self._vault = vault
         self._clock = clock
@@ -69,7 +73,7 @@ class Bundling:
         secret = self.passphrase(chosen)
         if sealed is None:
             raise Bug("waiting-without-key", serial=chosen.serial)
-        credential = pkcs12.open_container(sealed, secret)
+        credential = pkcs12.open_container(sealed, secret, foreign=False)
         return Bundle(
             settings=settings_of(chosen, household, authority),
             key=credential.key,
@@ -121,6 +125,9 @@ class Bundling:
         )
 
     def _container(self, bundle: Bundle) -> bytes:
+        if bundle.container == STRONG and self._workshop is not None:
+            job = SealJob(credential_of(bundle), bundle.passphrase, bundle.settings.device)
+            return next(iter(self._workshop.seal([job])))
         return pkcs12.write(
             credential_of(bundle),
             bundle.passphrase,

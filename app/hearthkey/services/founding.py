@@ -19,7 +19,7 @@ from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services import hostnames, secret_names
 from hearthkey.services.listing import sign
 from hearthkey.services.opening import Keyholder
-from hearthkey.services.ports import Clock, Dice, Progress, Register, Vault, silent
+from hearthkey.services.ports import Clock, Dice, Locksmith, Progress, Register, Vault, silent
 from hearthkey.services.writing_diary import note
 
 GATEWAY_SECRET_WORDS = 20
@@ -58,8 +58,16 @@ class Founding:
     """The verb "found"."""
 
     def __init__(
-        self, register: Register, vault: Vault, keyholder: Keyholder, clock: Clock, dice: Dice, words: Sequence[str]
+        self,
+        register: Register,
+        vault: Vault,
+        keyholder: Keyholder,
+        clock: Clock,
+        dice: Dice,
+        words: Sequence[str],
+        locksmith: Locksmith = guard,
     ) -> None:
+        self._locksmith = locksmith
         self._register = register
         self._vault = vault
         self._keyholder = keyholder
@@ -127,7 +135,7 @@ class Founding:
         gateway, gateway_secret = self._gateway(plan, authority, key)
         progress("guarding-ca")
         kept = {
-            secret_names.authority_key(authority): Secret(guard.seal(key, secret)),
+            secret_names.authority_key(authority): Secret(self._locksmith.seal(key, secret)),
             secret_names.gateway_key(authority, gateway.serial): gateway_secret,
         }
         progress("keeping-secrets")

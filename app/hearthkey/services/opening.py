@@ -11,7 +11,7 @@ from hearthkey.core.secret import Secret
 from hearthkey.pki import guard, read
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services import secret_names
-from hearthkey.services.ports import Clock, Register, Vault
+from hearthkey.services.ports import Clock, Locksmith, Register, Vault
 
 IDLE = timedelta(minutes=10)
 """How long an unlocked household stays so while nobody does anything."""
@@ -76,8 +76,9 @@ class Keyholder:
     behind it; DEVELOPERS.md says so.
     """
 
-    def __init__(self, clock: Clock, *, idle: timedelta = IDLE) -> None:
+    def __init__(self, clock: Clock, *, idle: timedelta = IDLE, locksmith: Locksmith = guard) -> None:
         self._clock = clock
+        self._locksmith = locksmith
         self._idle = idle.total_seconds()
         self._key: AuthorityKey | None = None
         self._until = 0.0
@@ -113,7 +114,7 @@ class Keyholder:
         kept = vault.get(secret_names.authority_key(authority))
         if kept is None:
             raise Refused("keyring-empty")
-        key = guard.open_guard(kept.reveal(), passphrase)
+        key = self._locksmith.open_guard(kept.reveal(), passphrase)
         if key.public_der() != read.public_of(authority.certificate):
             raise Refused("guard-of-another")
         self.keep(key)

@@ -7,7 +7,7 @@ from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from hearthkey.core.bundle import Credential
 from hearthkey.core.diary import DiaryEntry
@@ -15,6 +15,9 @@ from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Entry, Reason, SignedList
 from hearthkey.core.secret import Secret
+
+if TYPE_CHECKING:  # the register is opened for a list without loading a cryptographic library
+    from hearthkey.pki.keys import AuthorityKey
 
 
 class Clock(Protocol):
@@ -187,6 +190,20 @@ class Workshop(Protocol):
 
     def seal(self, jobs: Sequence[SealJob]) -> Iterator[bytes]:
         """Strong PKCS#12 files in the order asked for."""
+
+
+class Locksmith(Protocol):
+    """Guards the CA key with a passphrase; slow on purpose. `pki.guard` is one."""
+
+    def seal(self, key: AuthorityKey, passphrase: Secret[str]) -> str:
+        """The CA key as a text under a passphrase."""
+
+    def open_guard(self, text: str, passphrase: Secret[str]) -> AuthorityKey:
+        """The CA key out of such a text.
+
+        Raises:
+            Refused: wrong-passphrase, guard-unreadable, guard-too-heavy, authority-key-type.
+        """
 
 
 class Files(Protocol):

@@ -59,7 +59,8 @@ class Rehearsing:
             form: what the files are said to be.
             files: names and contents; more than one for codes.
             passphrase: the bundle's.
-            identity: whose bundle it has to be, or None to take the name that it gives.
+            identity: whose bundle it has to be, where it was made here a moment ago; None for files from
+                anywhere, whose keys are looked at more closely and whose name is taken as it stands.
 
         Returns:
             A rehearsal that passed.
@@ -87,7 +88,7 @@ class Rehearsing:
         found = _Found()
         octets = sum(len(one.data) for one in files)
         take("read", f"{octets} octets", lambda: found.read(form, files, self._pictures, passphrase))
-        take("open", "opens with its passphrase", lambda: found.open(passphrase))
+        take("open", "opens with its passphrase", lambda: found.open(passphrase, foreign=identity is None))
         self._judge(found.credential, against, identity, take)
         rehearsal = Rehearsal(form.value, tuple(steps))
         if tuple(step.name for step in steps) != STEPS:
@@ -124,7 +125,7 @@ class Rehearsing:
             raise Refused("gateway-secret-lost")
         return _Against(
             gateway=Credential(
-                pkcs8.open_key(gateway.sealed_key, secret), gateway.certificate, (authority.certificate,)
+                pkcs8.open_key(gateway.sealed_key, secret, foreign=False), gateway.certificate, (authority.certificate,)
             ),
             host=gateway.host,
             authority=authority.certificate,
@@ -185,15 +186,15 @@ class _Found:
         if tuple(pem.decode(trusted[0].decode("ascii", "replace"), "CERTIFICATE")) != self._inline.authorities:
             raise Refused("bundle-contradicts-itself")
 
-    def open(self, passphrase: Secret[str]) -> None:
+    def open(self, passphrase: Secret[str], *, foreign: bool) -> None:
         if self._shut is not None:
             raise self._shut
         opened: list[Credential] = []
         if self._container is not None:
             pkcs12.check_mac(self._container, passphrase)
-            opened.append(pkcs12.open_container(self._container, passphrase))
+            opened.append(pkcs12.open_container(self._container, passphrase, foreign=foreign))
         if self._inline is not None:
-            key = pkcs8.open_key(self._inline.encrypted_key, passphrase)
+            key = pkcs8.open_key(self._inline.encrypted_key, passphrase, foreign=foreign)
             opened.append(Credential(key, self._inline.certificate, self._inline.authorities))
         first = opened[0]
         for other in opened:
