@@ -7,9 +7,11 @@ never loads a cryptographic library, `--help` never opens a file.
 from __future__ import annotations
 
 import os
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
-from functools import cached_property
+from functools import cached_property, partial
+from importlib.util import find_spec
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -19,6 +21,7 @@ from hearthkey.core.household import FILE, KEYRING
 if TYPE_CHECKING:
     from hearthkey.adapters.presence import Presence
     from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.adapters.workshop import Crew
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.enrolling import Enrolling
     from hearthkey.services.exporting import Exporting
@@ -26,7 +29,7 @@ if TYPE_CHECKING:
     from hearthkey.services.handing_over import HandingOver
     from hearthkey.services.listing import Listing
     from hearthkey.services.opening import Keyholder
-    from hearthkey.services.ports import Clock, Dice, Files, Pictures, Vault, Workshop
+    from hearthkey.services.ports import Clock, Dice, Files, Locksmith, Pictures, Vault, Workshop
     from hearthkey.services.rehearsing import Rehearsing
     from hearthkey.services.stopping import Stopping
 
@@ -38,9 +41,18 @@ class House:
         data: the data folder; `places.data_folder` where nobody says otherwise.
         place: where a household that is not founded yet will keep its secrets.
         keyring_service: how the keyring calls our secrets.
+        apart: let processes of their own do what holds Python's lock, so that a window stays alive.
     """
 
-    def __init__(self, data: Path | None = None, *, place: str = KEYRING, keyring_service: str = "hearthkey") -> None:
+    def __init__(
+        self,
+        data: Path | None = None,
+        *,
+        place: str = KEYRING,
+        keyring_service: str = "hearthkey",
+        apart: bool = False,
+    ) -> None:
+        self._apart = apart
         self._data = data
         self._place = place
         self._keyring_service = keyring_service
@@ -100,11 +112,28 @@ class House:
         return pictures
 
     @cached_property
+    def _crew(self) -> Crew | None:
+        from hearthkey.adapters.workshop import Crew
+
+        return Crew() if self._apart else None
+
+    @cached_property
+    def locksmith(self) -> Locksmith:
+        """Guards the CA key with a passphrase."""
+        if self._crew is None:
+            from hearthkey.pki import guard
+
+            return guard
+        from hearthkey.adapters.workshop import CrewLocksmith
+
+        return CrewLocksmith(self._crew)
+
+    @cached_property
     def workshop(self) -> Workshop:
         """Makes and seals keys."""
         from hearthkey.adapters.workshop import ProcessWorkshop
 
-        return ProcessWorkshop()
+        return ProcessWorkshop(self._crew)
 
     @property
     def vault(self) -> Vault:
@@ -130,14 +159,14 @@ class House:
         """Holds the CA key while unlocked."""
         from hearthkey.services.opening import Keyholder
 
-        return Keyholder(self.clock)
+        return Keyholder(self.clock, locksmith=self.locksmith)
 
     @cached_property
     def founding(self) -> Founding:
         """The verb "found"."""
         from hearthkey.services.founding import Founding
 
-        return Founding(self.register, self.vault, self.keyholder, self.clock, self.dice, self.words)
+        return Founding(self.register, self.vault, self.keyholder, self.clock, self.dice, self.words, self.locksmith)
 
     @cached_property
     def enrolling(self) -> Enrolling:
@@ -151,7 +180,7 @@ class House:
         """Opens and writes bundles."""
         from hearthkey.services.bundling import Bundling
 
-        return Bundling(self.register, self.vault, self.clock, self.pictures)
+        return Bundling(self.register, self.vault, self.clock, self.pictures, self.workshop)
 
     @cached_property
     def rehearsing(self) -> Rehearsing:
@@ -231,6 +260,9 @@ class House:
         """Lock, close, and let the next copy write."""
         if "keyholder" in self.__dict__:
             self.keyholder.lock()
+        crew = self.__dict__.get("_crew")
+        if crew is not None:
+            crew.close()
         if "register" in self.__dict__:
             self.register.close()
             del self.__dict__["register"]
@@ -242,10 +274,15 @@ class House:
 
 @contextmanager
 def open_house(
-    data: Path | None, *, place: str = KEYRING, writing: bool, keyring_service: str = "hearthkey"
+    data: Path | None,
+    *,
+    place: str = KEYRING,
+    writing: bool,
+    keyring_service: str = "hearthkey",
+    apart: bool = False,
 ) -> Iterator[House]:
-    """The port `services.house.OpenHouse`."""
-    made = House(data, place=place, keyring_service=keyring_service)
+    """The port `services.house.OpenHouse`; `apart` as in `House`."""
+    made = House(data, place=place, keyring_service=keyring_service, apart=apart)
     try:
         if writing:
             made.enter()
@@ -254,6 +291,38 @@ def open_house(
         yield made
     finally:
         made.leave()
+
+
+class Door:
+    """The port `services.house.WindowDoor`."""
+
+    def show(self, data: Path | None, *, practice: bool) -> int:
+        """See the port."""
+        if sys.platform == "linux" and not any(name in os.environ for name in _SCREENS):
+            raise Unavailable("no-display")
+        _look_for_qt()
+        from hearthkey.adapters.places import data_folder, resources
+        from hearthkey.ui import app
+
+        folder = data_folder() if data is None else data.absolute()
+        return app.run(partial(open_house, apart=True), folder, resources() / "icons", practice=practice)
+
+    def draw(self, into: Path) -> tuple[str, ...]:
+        """See the port."""
+        _look_for_qt()
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"
+        from hearthkey.adapters.places import resources
+        from hearthkey.ui import gallery
+
+        return gallery.draw(partial(open_house, apart=True), into, resources() / "icons")
+
+
+_SCREENS = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+
+
+def _look_for_qt() -> None:
+    if find_spec("PySide6") is None:
+        raise Unavailable("window-missing")
 
 
 def harden() -> None:

@@ -12,16 +12,21 @@ def top(cottage: Cottage) -> str:
 
 def test_the_first_date_names_whose_it_is(cottage: Cottage) -> None:
     """Broken if it fails: somebody stands outside and nobody saw it coming."""
-    assert top(cottage) == "All is well until 24 November 2028, then Ines's phone ends."
+    assert top(cottage).startswith(
+        "All is well until 24 November 2028, then Ines's phone ends. Nobody else is affected."
+    )
     cottage.unlocked("add", "Boiler engineer", "phone", "--kind", "linux", "--guest")
-    assert top(cottage) == "All is well until 2 December 2026, then Boiler engineer's phone ends."
+    assert top(cottage).startswith("All is well until Wednesday 2 December, then Boiler engineer's phone ends.")
 
 
 def test_whoever_does_not_get_in_is_no_date(cottage: Cottage) -> None:
     """Broken if it fails: the first line speaks of a device that is out already."""
     for device in ("Ines phone", "Tomasz laptop", "Odile tablet"):
         cottage.unlocked("stop", device)
-    assert top(cottage) == "All is well until 2 February 2029, when the revocation list ends for everybody."
+    assert top(cottage) == (
+        "All is well until 2 February 2029. The house stands; nobody gets in at present. "
+        "On 2 February 2029 the revocation list ends."
+    )
 
 
 def test_the_gateway_s_end_is_a_date_too(cottage: Cottage) -> None:
@@ -30,15 +35,17 @@ def test_the_gateway_s_end_is_a_date_too(cottage: Cottage) -> None:
     cottage.unlocked("lists", "--sign")
     for device in ("Ines phone", "Tomasz laptop", "Odile tablet"):
         cottage.unlocked("stop", device)
-    assert top(cottage) == "All is well until 26 February 2029, when the gateway's certificate ends for everybody."
+    assert top(cottage).endswith("On 26 February 2029 the gateway's certificate ends.")
     cottage.world.clock.forward(days=200)
-    assert top(cottage).startswith("The gateway's certificate ended on 26 February 2029")
+    assert top(cottage).startswith("Nobody gets in: the gateway's certificate ended on 26 February 2029.")
 
 
 def test_an_overdue_list_comes_before_everything(cottage: Cottage) -> None:
     """Broken if it fails: everybody is locked out and the screen says that all is well."""
     cottage.world.clock.forward(days=801)
-    assert top(cottage).startswith("The revocation list ended on 2 February 2029: a gateway that checks it lets nobody")
+    assert top(cottage).startswith(
+        "Nobody gets in: the revocation list ended on 2 February 2029. A gateway that checks"
+    )
 
 
 def test_every_state_has_its_word(cottage: Cottage) -> None:

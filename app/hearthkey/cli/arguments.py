@@ -12,6 +12,7 @@ WRITING = frozenset({"found", "add", "export", "hand-over", "stop", "let-in", "r
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
 
 VERBS = {
+    "window": "Open the window; with no verb at all, this is what happens.",
     "found": "Found a household: its CA, the gateway's credential, revocation list 1.",
     "add": "Enrol a device; its bundle waits in the tray.",
     "list": "List the people, their devices and until when each gets in.",

@@ -9,7 +9,9 @@ from hearthkey.cli.teller import Teller
 from hearthkey.core.diary import first_misfit
 from hearthkey.core.errors import Refused
 from hearthkey.core.network import Caution
+from hearthkey.core.outlook import outlook
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.sentences import board as words
 from hearthkey.core.sentences.diary import day
 from hearthkey.services.house import House
 
@@ -53,7 +55,8 @@ def list_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         return
     gateway = house.register.gateway()
     gateway_end = newest.next_update if gateway is None else gateway.not_after
-    lines = [headline(found, newest.next_update, gateway_end, now), ""]
+    seen = outlook(found, list_end=newest.next_update, gateway_end=gateway_end, now=now)
+    lines = [f"{words.headline(seen, now)} {words.consequence(seen)}", ""]
     wide = max((len(one.person) for one in found), default=0), max((len(one.device) for one in found), default=0)
     previous = ""
     for one in found:
@@ -67,22 +70,6 @@ def list_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     lines += ["" if found else "Nobody gets in yet. Who should? hearthkey add PERSON DEVICE --kind KIND"]
     lines.append(f"Revocation list {newest.number}, good until {day(newest.next_update)}")
     teller.result(lines, {})
-
-
-def headline(passes: list[Pass], list_end: datetime, gateway_end: datetime, now: datetime) -> str:
-    """The first date on which anybody loses access, and for whom."""
-    if gateway_end < now:
-        return f"The gateway's certificate ended on {day(gateway_end)}: devices that check it turn away."
-    if list_end < now:
-        return (
-            f"The revocation list ended on {day(list_end)}: a gateway that checks it lets nobody in. Sign the next one."
-        )
-    getting_in = [one for one in passes if one.state(now) in {State.WAITING, State.IN_USE}]
-    first = min(getting_in, key=lambda one: one.not_after, default=None)
-    if first is None or first.not_after >= min(list_end, gateway_end):
-        what = "revocation list" if list_end <= gateway_end else "gateway's certificate"
-        return f"All is well until {day(min(list_end, gateway_end))}, when the {what} ends for everybody."
-    return f"All is well until {day(first.not_after)}, then {first.title} ends."
 
 
 def diary_verb(house: House, arguments: Namespace, teller: Teller) -> None:

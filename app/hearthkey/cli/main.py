@@ -13,7 +13,7 @@ from hearthkey.cli.cancelled import Cancelled
 from hearthkey.cli.teller import CANCELLED, DONE, Teller
 from hearthkey.core.errors import Bug, HearthkeyError, Unavailable
 from hearthkey.core.household import FILE, KEYRING
-from hearthkey.services.house import House, OpenHouse
+from hearthkey.services.house import House, OpenHouse, WindowDoor
 
 TRACE = "HEARTHKEY_TRACE"
 """Set it to see where a fault of the app comes from."""
@@ -35,14 +35,23 @@ _MODULES = {
     "diary": "board",
     "tour": "tour",
 }
+WINDOW = "window"
 
 
-def run(words: Sequence[str], open_house: OpenHouse) -> int:
-    """Run the command line and return the exit code."""
+def run(words: Sequence[str], open_house: OpenHouse, door: WindowDoor | None = None) -> int:
+    """Run the command line and return the exit code.
+
+    Args:
+        words: without the program's name.
+        open_house: opens the household.
+        door: the way to the window, where there is one.
+    """
     arguments = parser(words).parse_args(words)
     teller = Teller(as_json=arguments.json, quiet=arguments.quiet)
     try:
-        _run(arguments, teller, open_house)
+        if arguments.verb == WINDOW:
+            return _window(arguments, door)
+        _run(arguments, teller, open_house, door)
     except HearthkeyError as error:
         return teller.failure(error)
     except (KeyboardInterrupt, EOFError, Cancelled):
@@ -60,10 +69,16 @@ def run(words: Sequence[str], open_house: OpenHouse) -> int:
     return DONE
 
 
-def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse) -> None:
+def _window(arguments: Namespace, door: WindowDoor | None) -> int:
+    if door is None:
+        raise Unavailable("window-missing")
+    return door.show(arguments.data, practice=arguments.practice)
+
+
+def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse, door: WindowDoor | None) -> None:
     module = importlib.import_module(f"hearthkey.cli.{_MODULES[arguments.verb]}")
     if arguments.verb == "tour":
-        module.tour_verb(open_house, arguments, teller)
+        module.tour_verb(open_house, arguments, teller, door)
         return
     verb: Verb = getattr(module, arguments.verb.replace("-", "_") + "_verb")
     writing = arguments.verb in WRITING and not getattr(arguments, "plan", False)

@@ -19,7 +19,7 @@ from hearthkey.core.revocation import Reason
 from hearthkey.formats import pem
 from hearthkey.services import looking
 from hearthkey.services.forgetting import forget_practice
-from hearthkey.services.house import House, OpenHouse
+from hearthkey.services.house import House, OpenHouse, WindowDoor
 from hearthkey.services.practice import FOUR_DEVICES, HOUSEHOLD, SERVICE
 from hearthkey.services.writing_diary import read as read_diary
 
@@ -47,7 +47,7 @@ class _Walk:
         return looking.find(self.house.register.passes(), text)
 
 
-def tour_verb(open_house: OpenHouse, arguments: Namespace, teller: Teller) -> None:
+def tour_verb(open_house: OpenHouse, arguments: Namespace, teller: Teller, door: WindowDoor | None) -> None:
     """Walk the tour and put its folder where it was asked for, all of it or nothing."""
     folder = arguments.into.absolute()
     if folder.exists() and any(folder.iterdir()) and not (folder / MARK).exists():
@@ -56,6 +56,7 @@ def tour_verb(open_house: OpenHouse, arguments: Namespace, teller: Teller) -> No
     half.mkdir(parents=True, mode=0o700)
     try:
         told = _walk_somewhere(open_house, half, teller)
+        told["pictures"] = _draw(door, half / "window", teller)
         text = json.dumps(told, ensure_ascii=False, indent=2).replace(str(half), str(folder))
         (half / MARK).write_text(text + "\n", encoding="utf-8")
         if folder.exists():
@@ -65,6 +66,20 @@ def tour_verb(open_house: OpenHouse, arguments: Namespace, teller: Teller) -> No
         shutil.rmtree(half, ignore_errors=True)
     count = len(json.loads(text)["files"])
     teller.result([f"The tour is over: {count} files lie in {folder}, told in {folder / MARK}."], json.loads(text))
+
+
+def _draw(door: WindowDoor | None, into: Path, teller: Teller) -> list[str]:
+    """Draw the window, where its parts are installed."""
+    if door is None:
+        return []
+    teller.progress("touring", step="Drawing the window in its states and looks")
+    try:
+        return list(door.draw(into))
+    except Unavailable as error:
+        if error.code != "window-missing":
+            raise
+        teller.remark(error)
+        return []
 
 
 def _walk_somewhere(open_house: OpenHouse, folder: Path, teller: Teller) -> dict[str, object]:

@@ -28,6 +28,10 @@ def _agreed(verb: argparse.ArgumentParser, *, asks: bool = True) -> argparse.Arg
     return verb
 
 
+def _window(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--practice", action="store_true", help="open the practice household Quince Cottage instead")
+
+
 def _found(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("name", metavar="NAME", help="what the family calls the place")
     verb.add_argument("--gateway-host", required=True, metavar="HOST", help="the name that devices reach from outside")
@@ -126,6 +130,7 @@ def _diary(verb: argparse.ArgumentParser) -> None:
 
 
 WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+    "window": _window,
     "found": _found,
     "add": _add,
     "show": _show,

@@ -84,6 +84,34 @@ class House(Protocol):
         """The verbs "stop", "let-in" and "revoke"."""
 
 
+class WindowDoor(Protocol):
+    """The way from the command line to the window."""
+
+    def show(self, data: Path | None, *, practice: bool) -> int:
+        """Open the window and stay until it is closed.
+
+        Args:
+            data: the data folder, or None for the platform's.
+            practice: open Quince Cottage instead, in a folder of its own.
+
+        Returns:
+            The exit code.
+
+        Raises:
+            Unavailable: no-display, window-missing.
+        """
+
+    def draw(self, into: Path) -> tuple[str, ...]:
+        """Draw the window on the practice household, in its states and looks, as PNG files; no display is needed.
+
+        Returns:
+            The files' paths.
+
+        Raises:
+            Unavailable: window-missing.
+        """
+
+
 class OpenHouse(Protocol):
     """Opens a household for the length of a `with` block."""
 

@@ -49,6 +49,15 @@ UNAVAILABLE: dict[str, tuple[str, str]] = {
         "The register was written by a newer app (version {have}; this one knows {known}).",
         "Use the newer app. Nothing was changed.",
     ),
+    "crew-gone": (f"A helping process of the app was ended from outside. {_SAFE}", "Do it again; others are started."),
+    "no-display": (
+        f"There is no screen to open the window on. {_SAFE}",
+        "Start it in a desktop, or use the verbs: hearthkey --help.",
+    ),
+    "window-missing": (
+        f"The parts of the window are not installed here. {_SAFE}",
+        "Start it with sh packaging/run.sh, or use the verbs: hearthkey --help.",
+    ),
     "world": (f"The system refused: {{seen}} {{path}}. {_SAFE}", "See to that, then do it again."),
 }
 
@@ -58,6 +67,7 @@ BUG: dict[str, tuple[str, str]] = {
     "bundle-table-lost": ("A bundle lost a part while it was read.", ""),
     "bundle-unwritable": ("A bundle was to be written with a value that does not fit ({key}).", ""),
     "frame-unfit": ("A code was to be drawn that does not fit.", ""),
+    "gallery-stuck": ("The window did not come to rest in the scene {scene}.", ""),
     "guard-too-long": ("The CA key text came out too long for a keyring.", ""),
     "handshake-without-store": ("A trial connection had nothing to judge by.", ""),
     "list-dates-crossed": ("A list was to end before it began.", ""),

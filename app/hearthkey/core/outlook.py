@@ -1,0 +1,81 @@
+"""Until when all is well: the first date on which anybody loses access, and for whom."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import Enum
+
+from hearthkey.core.passes import Pass, State
+
+DUE = timedelta(days=30)
+"""How long before its end a thing wants the householder."""
+
+GETTING_IN = frozenset({State.WAITING, State.IN_USE})
+
+
+class Ends(Enum):
+    """What ends first."""
+
+    PASS = "pass"  # noqa: S105 - not a password
+    LIST = "list"
+    GATEWAY = "gateway"
+
+
+@dataclass(frozen=True)
+class Outlook:
+    """What the top line is made from.
+
+    Args:
+        until: the first date on which anybody loses access.
+        ends: what ends then.
+        first: whose pass that is, where it is a pass.
+        house_end: when the house closes for everybody: the revocation list or the gateway's certificate ends.
+        house_ends: which of the two.
+        over: that date has passed for everybody.
+        due: it is near enough to want the householder now; a guest's end is meant to come.
+        getting_in: how many passes get in at present.
+    """
+
+    until: datetime
+    ends: Ends
+    first: Pass | None
+    house_end: datetime
+    house_ends: Ends
+    over: bool
+    due: bool
+    getting_in: int
+
+
+def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime, now: datetime) -> Outlook:
+    """Find the first date on which anybody loses access.
+
+    Args:
+        passes: every pass.
+        list_end: nextUpdate of the newest revocation list; past it, gateways that check refuse everybody.
+        gateway_end: notAfter of the gateway's certificate; past it, devices that check turn away.
+        now: UTC.
+    """
+    living = [one for one in passes if one.state(now) in GETTING_IN]
+    house_end, house_ends = (list_end, Ends.LIST) if list_end <= gateway_end else (gateway_end, Ends.GATEWAY)
+    first = min(living, key=lambda one: one.not_after, default=None)
+    if first is not None and first.not_after >= house_end:
+        first = None
+    until, ends = (house_end, house_ends) if first is None else (first.not_after, Ends.PASS)
+    meant = first is not None and first.guest
+    return Outlook(
+        until=until,
+        ends=ends,
+        first=first,
+        house_end=house_end,
+        house_ends=house_ends,
+        over=house_end < now,
+        due=until - now <= DUE and not meant,
+        getting_in=len(living),
+    )
+
+
+def is_due(one: Pass, now: datetime) -> bool:
+    """Whether a pass that gets in ends soon; a guest's is meant to."""
+    return one.state(now) in GETTING_IN and not one.guest and one.not_after - now <= DUE

@@ -1,0 +1,80 @@
+"""One consistent look at a household, to be shown without asking again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from hearthkey.core.diary import DiaryEntry
+from hearthkey.core.errors import Unavailable
+from hearthkey.core.household import Authority, Gateway, Household
+from hearthkey.core.passes import Pass
+from hearthkey.core.revocation import SignedList
+from hearthkey.services.house import House
+from hearthkey.services.opening import Door, knock
+from hearthkey.services.writing_diary import read
+
+
+@dataclass(frozen=True)
+class Snapshot:
+    """What is, at one moment.
+
+    Args:
+        at: that moment, UTC.
+        door: what stands between the householder and the CA key.
+        locked: the passphrase is needed before anything is signed.
+        read_only: another copy of the app has the household open.
+        household, authority, gateway, newest_list: None before the household is founded.
+        passes: every pass, by person and device.
+        diary: all entries, oldest first.
+        diary_misfit: the first diary entry that does not fit, or None.
+        keyring_said: a code, where the keyring answered with a fault of its own; else empty.
+    """
+
+    at: datetime
+    door: Door
+    locked: bool
+    read_only: bool
+    household: Household | None
+    authority: Authority | None
+    gateway: Gateway | None
+    newest_list: SignedList | None
+    passes: tuple[Pass, ...]
+    diary: tuple[DiaryEntry, ...]
+    diary_misfit: int | None
+    keyring_said: str = ""
+
+
+def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
+    """Look at everything once.
+
+    Args:
+        ask_keyring: knock at the keyring too, which can take its time; without it the door is
+            taken to be ready.
+
+    Raises:
+        Unavailable: as the register.
+    """
+    register = house.register
+    said = ""
+    door = Door.NO_HOUSEHOLD if register.authority() is None else Door.READY
+    if ask_keyring:
+        try:
+            door = knock(register, house.vault)
+        except Unavailable as error:
+            door, said = Door.KEYRING_ABSENT, error.code
+    entries, misfit = read(register)
+    return Snapshot(
+        at=house.clock.now(),
+        door=door,
+        locked=house.keyholder.locked,
+        read_only=register.read_only,
+        household=register.household(),
+        authority=register.authority(),
+        gateway=register.gateway(),
+        newest_list=register.newest_list(),
+        passes=tuple(register.passes()),
+        diary=tuple(entries),
+        diary_misfit=misfit,
+        keyring_said=said,
+    )

@@ -1,0 +1,64 @@
+"""Every command of the window with its key, in one list."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMenu, QWidget
+
+from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.ways import Ways
+
+
+class Actions(QObject):
+    """Shortcuts of the whole window, and the household's menu.
+
+    Signals:
+        next_region, previous_region: F6 and Shift+F6.
+        undo: Ctrl+Z.
+        hand_over: Ctrl+H, for whatever is selected.
+        leave: Ctrl+Q.
+    """
+
+    next_region = Signal()
+    previous_region = Signal()
+    undo = Signal()
+    hand_over = Signal()
+    leave = Signal()
+
+    def __init__(self, ways: Ways, menu: QMenu, window: QWidget) -> None:
+        super().__init__(window)
+        self._window = window
+        self.new_device = self._add(self.tr("New device"), "Ctrl+N", lambda: ways.new_device.emit(""))
+        self.find = self._add(self.tr("Find"), "Ctrl+F", ways.find.emit)
+        self.lost = self._add(self.tr("Lost or stolen"), "Ctrl+L", lambda: ways.lost.emit(""))
+        self.hand_over_action = self._add(self.tr("Hand over"), "Ctrl+H", self.hand_over.emit)
+        self.diary = self._add(self.tr("Diary"), "Ctrl+D", ways.diary.emit)
+        self.settings = self._add(self.tr("Settings"), "Ctrl+,", ways.settings.emit)
+        self.lock = self._add(self.tr("Lock the household"), "Ctrl+Shift+L", ways.lock.emit)
+        self.help = self._add(self.tr("Help for this spot"), "F1", lambda: ways.help.emit(""))
+        self.undo_action = self._add(self.tr("Undo"), "Ctrl+Z", self.undo.emit)
+        self.leave_action = self._add(self.tr("Close the window"), "Ctrl+Q", self.leave.emit)
+        self._add(self.tr("Next part of the window"), "F6", self.next_region.emit)
+        self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
+        menu.addActions([self.new_device, self.hand_over_action, self.lost])
+        menu.addSeparator()
+        menu.addActions([self.diary, self.settings, self.help])
+        menu.addSeparator()
+        menu.addActions([self.lock, self.leave_action])
+
+    def allow(self, snapshot: Snapshot) -> None:
+        """Let a key work only where there is something for it to do."""
+        founded = snapshot.household is not None
+        for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock):
+            action.setEnabled(founded)
+        self.new_device.setEnabled(founded and not snapshot.read_only)
+
+    def _add(self, words: str, key: str, act: Callable[[], None]) -> QAction:
+        action = QAction(words, self._window)
+        action.setShortcut(QKeySequence(key))
+        action.triggered.connect(lambda _on=False: act())
+        self._window.addAction(action)
+        return action

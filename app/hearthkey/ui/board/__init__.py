@@ -1,0 +1,1 @@
+"""The sheet: people down, time across."""

@@ -1,0 +1,201 @@
+"""The rows of the sheet as Qt's item model; a new look changes rows, it never resets them."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from hearthkey.ui.board.entries import Entry
+from hearthkey.ui.board.life import tr
+from hearthkey.ui.board.rows import Column, Row
+
+Index = QModelIndex | QPersistentModelIndex
+Working = Callable[[Entry], Row]
+
+_NOWHERE = QModelIndex()
+
+
+class BoardModel(QAbstractTableModel):
+    """Rows that are worked out when somebody looks at them.
+
+    `edition` counts how often other rows came to stand here.
+    """
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.entries: list[Entry] = []
+        self._work: Working | None = None
+        self._rows: dict[str, Row] = {}
+        self._haystack: list[str] | None = None
+        self.edition = 0
+
+    def row(self, number: int) -> Row:
+        """A row, worked out at the first look."""
+        entry = self.entries[number]
+        row = self._rows.get(entry.key)
+        if row is None:
+            if self._work is None:
+                raise LookupError(entry.key)
+            row = self._rows[entry.key] = self._work(entry)
+        return row
+
+    def number_of(self, key: str) -> int:
+        """Where the row with a key stands, -1 if it does not."""
+        return next((number for number, entry in enumerate(self.entries) if entry.key == key), -1)
+
+    def haystack(self) -> list[str]:
+        """What each row is found by, casefolded."""
+        if self._haystack is None:
+            self._haystack = [f"{entry.who} {getattr(entry.source, 'device', '')}".casefold() for entry in self.entries]
+        return self._haystack
+
+    # Change
+
+    def show(self, entries: Sequence[Entry], work: Working) -> None:
+        """Become these rows by removing, moving and inserting; what stays is told to have changed.
+
+        Args:
+            work: works out a row from its entry.
+        """
+        self._haystack = None
+        if list(entries) != self.entries:
+            self.edition += 1
+        wanted = {entry.key: entry for entry in entries}
+        self._remove(wanted)
+        self._move([entry.key for entry in entries])
+        before = {entry.key for entry in self.entries}
+        self._work = work
+        self._rows.clear()
+        self._insert(entries)
+        self.entries = list(entries)
+        if before:
+            self._told()
+
+    def _told(self) -> None:
+        if self.entries:
+            self.dataChanged.emit(self.index(0, 0), self.index(len(self.entries) - 1, len(Column) - 1))
+
+    def _remove(self, wanted: dict[str, Entry]) -> None:
+        end = len(self.entries)
+        while end:
+            if self.entries[end - 1].key in wanted:
+                end -= 1
+                continue
+            start = end - 1
+            while start and self.entries[start - 1].key not in wanted:
+                start -= 1
+            self.beginRemoveRows(_NOWHERE, start, end - 1)
+            del self.entries[start:end]
+            self.endRemoveRows()
+            end = start
+
+    def _move(self, order: Sequence[str]) -> None:
+        """Move as few rows as possible: all but the longest run that is in order already."""
+        there = {entry.key: number for number, entry in enumerate(self.entries)}
+        kept = [key for key in order if key in there]
+        stays = _longest_rising([there[key] for key in kept])
+        if len(stays) == len(kept):
+            return
+        previous = ""
+        for key in kept:
+            if there[key] not in stays:
+                source = self.number_of(key)
+                target = self.number_of(previous) + 1 if previous else 0
+                if target not in {source, source + 1}:
+                    self.beginMoveRows(_NOWHERE, source, source, _NOWHERE, target)
+                    self.entries.insert(target - (target > source), self.entries.pop(source))
+                    self.endMoveRows()
+            previous = key
+
+    def _insert(self, entries: Sequence[Entry]) -> None:
+        number = 0
+        while number < len(entries):
+            if number < len(self.entries) and self.entries[number].key == entries[number].key:
+                number += 1
+                continue
+            stays = self.entries[number].key if number < len(self.entries) else None
+            end = number
+            while end < len(entries) and entries[end].key != stays:
+                end += 1
+            self.beginInsertRows(_NOWHERE, number, end - 1)
+            self.entries[number:number] = entries[number:end]
+            self.endInsertRows()
+            number = end
+
+    # Qt's questions
+
+    def rowCount(self, parent: Index = _NOWHERE) -> int:  # noqa: N802 - Qt's name
+        """How many rows; none below a row."""
+        return 0 if parent.isValid() else len(self.entries)
+
+    def columnCount(self, parent: Index = _NOWHERE) -> int:  # noqa: N802 - Qt's name
+        """Who, device, axis, date, action."""
+        return 0 if parent.isValid() else len(Column)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        """The text of a cell, and what a screen reader says of it."""
+        if not index.isValid() or not 0 <= index.row() < len(self.entries):
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._shown(index.row(), Column(index.column()))
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return self._spoken(index.row(), Column(index.column()))
+        return None
+
+    def headerData(  # noqa: N802 - Qt's name
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> object:
+        """Column heads; and the device as the name of its row, for the header nobody sees."""
+        if role not in {Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole}:
+            return None
+        if orientation == Qt.Orientation.Horizontal:
+            heads = (tr("who"), tr("device"), tr("life line"), tr("good until"), tr("next step"))
+            return heads[section] if 0 <= section < len(heads) else None
+        return self.row(section).device if 0 <= section < len(self.entries) else None
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        """All cells are taken with their row, but for the person's name, which stands for several."""
+        if not index.isValid():
+            return Qt.ItemFlag.NoItemFlags
+        alone = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemNeverHasChildren
+        return alone if index.column() == Column.WHO else alone | Qt.ItemFlag.ItemIsSelectable
+
+    def _shown(self, number: int, column: Column) -> str:
+        entry = self.entries[number]
+        if column is Column.WHO:
+            return entry.who if entry.first else ""
+        row = self.row(number)
+        if column is Column.AXIS:
+            return ", ".join(part for part in (row.word, row.fact) if part)
+        step = "" if row.step is None else tr(row.step.value)
+        return {Column.DEVICE: row.device, Column.DATE: row.until, Column.ACTION: step}[column]
+
+    def _spoken(self, number: int, column: Column) -> str:
+        row, entry = self.row(number), self.entries[number]
+        if column in {Column.DEVICE, Column.AXIS}:
+            return row.spoken
+        if column is Column.WHO:
+            return (
+                entry.who if entry.count == 1 else tr("{who}, {count} devices").format(who=entry.who, count=entry.count)
+            )
+        if column is Column.DATE:
+            return tr("good until: {until}").format(until=row.until or tr("not said yet"))
+        return tr("no next step") if row.step is None else tr("next step: {step}").format(step=tr(row.step.value))
+
+
+def _longest_rising(numbers: Sequence[int]) -> set[int]:
+    """The longest rising subsequence, by patience sorting."""
+    ends: list[int] = []
+    chain: dict[int, int | None] = {}
+    for number in numbers:
+        place = bisect_left(ends, number)
+        chain[number] = ends[place - 1] if place else None
+        ends[place : place + 1] = [number]
+    found: set[int] = set()
+    walker = ends[-1] if ends else None
+    while walker is not None:
+        found.add(walker)
+        walker = chain[walker]
+    return found

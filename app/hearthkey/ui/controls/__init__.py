@@ -1,0 +1,1 @@
+"""Buttons, fields and choices, drawn in the look of the sheet."""

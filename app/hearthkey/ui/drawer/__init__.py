@@ -1,0 +1,1 @@
+"""Work beside the board, one page at a time."""

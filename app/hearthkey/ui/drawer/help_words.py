@@ -1,0 +1,126 @@
+"""What help says about each spot of the window."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+
+class Help(NamedTuple):
+    """Help about a spot.
+
+    Args:
+        title: what the spot is.
+        lines: short sentences, the most wanted first.
+        keys: keys and what they do.
+    """
+
+    title: str
+    lines: tuple[str, ...]
+    keys: tuple[tuple[str, str], ...] = ()
+
+
+BOARD = "board"
+
+HELP = {
+    BOARD: Help(
+        "The sheet",
+        (
+            (
+                "People run down, time runs across. Each line is a device: it begins when its pass was made and ends "
+                "when the pass does."
+            ),
+            "The yellow ribbon is today. Read down it: each sign on it says how one device stands right now.",
+            (
+                "The scale folds: the weeks around today are drawn wide, months narrower, years narrowest. So lengths "
+                "compare within one fold only; the exact date stands at the right."
+            ),
+            "Red is for what wants you. Where nothing is red, nothing has to be done.",
+            "The double rule is the end of the revocation list: behind it nobody gets in without the next one.",
+        ),
+        (
+            ("Ctrl+N", "new device"),
+            ("Ctrl+F", "find"),
+            ("Ctrl+L", "lost or stolen"),
+            ("Enter", "open the device"),
+            ("F6", "next part of the window"),
+        ),
+    ),
+    "device": Help(
+        "A device",
+        (
+            "The button under the first sentence is the next thing to do. Where there is none, all is done.",
+            "Stop now keeps the device out for the time being; it can be let back in on the same page.",
+            "Revoke for good cannot be taken back. The device then needs a new pass.",
+            "Both take effect when the gateway holds the list that says so.",
+            "The life line shows its days in order; the yellow tag is today.",
+        ),
+        (("Esc", "close the drawer"),),
+    ),
+    "enrolling": Help(
+        "A new device",
+        (
+            "Whose it is, what the family calls it, what it is, and until when: that is all that is asked.",
+            "The sentence under the line says what follows, before anything is made.",
+            "A guest gets a week unless you say otherwise; everybody else two years.",
+            "What is made waits in the tray. Nobody has it until you hand it over.",
+            "Close the drawer at any time: what you typed is still there when you come back.",
+        ),
+        (("Ctrl+Enter", "make the pass"), ("Esc", "put it aside")),
+    ),
+    "hand-over": Help(
+        "Handing over",
+        (
+            (
+                "The bundle and its passphrase go two different ways: the bundle on a stick, as a file or as codes; "
+                "the passphrase by voice or on paper."
+            ),
+            "They are never shown at the same time.",
+            "Each way out says who can open it. Choose one that the device knows.",
+            "Say that the device has it once it gets in. The key is then erased here and exists on the device alone.",
+            "A bundle that was lost is never sent again. Replace the pass instead.",
+        ),
+    ),
+    "lost": Help(
+        "Lost or stolen",
+        (
+            "Type two letters of the person or the device, then Enter. The device is stopped.",
+            "It can be let back in when it turns up, so when in doubt, stop it.",
+            "It takes effect when the gateway holds the new list.",
+            "Outside this app: lock or find the device from afar, block its SIM, change the mail password.",
+        ),
+        (("Up, Down", "choose among the matches"), ("Enter", "stop it"), ("Esc", "change nothing")),
+    ),
+    "founding": Help(
+        "Founding a household",
+        (
+            "Founding makes the household's own CA: what it signs gets in, nothing else does.",
+            "Give the name under which the house is reached from outside. It is written into every bundle.",
+            "The seven words open the CA key. Write them down and keep them with the family's papers.",
+            "Without the words nothing can be renewed or stopped; nobody can make new ones for you.",
+        ),
+    ),
+    "settings": Help(
+        "Settings",
+        (
+            "Every change takes effect at once; there is nothing to confirm.",
+            "Locking lets go of the CA key. Everybody who gets in still does.",
+            "What is written into bundles stands on the page of the household.",
+        ),
+        (("Esc", "close the drawer"),),
+    ),
+    "diary": Help(
+        "The diary",
+        (
+            "Everything that was done stands here, newest first. It names no secret.",
+            "Each entry seals the one before it, so an entry that was altered or taken out shows.",
+            "Search takes several words; an entry is found when all of them occur in it.",
+        ),
+        (("Ctrl+C", "copy the chosen entry"),),
+    ),
+}
+"""By the name of a spot, as `Ways.help` carries it."""
+
+
+def help_for(spot: str) -> Help:
+    """Help about a spot; where nothing is said about it, about the sheet."""
+    return HELP.get(spot, HELP[BOARD])

@@ -1,0 +1,174 @@
+"""What the pictures show: each scene brings the window into a state."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from hearthkey.core.passes import Pass
+from hearthkey.services.opening import Door
+from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
+from hearthkey.ui.pages.ways_out import WayOut
+from hearthkey.ui.window import Window
+
+
+@dataclass(frozen=True)
+class Scene:
+    """One state of the window.
+
+    Args:
+        name: goes into the picture's file name.
+        begin: brings the window there; what it asks of the household is waited for.
+        looks: in which looks it is drawn.
+    """
+
+    name: str
+    begin: Callable[[Window], None]
+    looks: tuple[Look, ...] = PLAIN
+
+
+def _seen(window: Window) -> Snapshot:
+    snapshot = window.outside.errands.last
+    assert snapshot is not None, "scenes begin when the household is open"  # noqa: S101 - a fault of ours, not the world's
+    return snapshot
+
+
+def _find(window: Window, person: str, device: str) -> Pass:
+    return next(one for one in _seen(window).passes if (one.person, one.device) == (person, device))
+
+
+def _show(window: Window, snapshot: Snapshot) -> None:
+    """Let every panel see a household that is not quite the real one."""
+    window.outside.errands.seen.emit(snapshot)
+
+
+def _board(window: Window) -> None:
+    window.ways.back.emit()
+    _show(window, _seen(window))
+    window.board.select(_find(window, "Ines", "tablet").identity)
+
+
+def _device(window: Window) -> None:
+    window.ways.device.emit(_find(window, "Ines", "phone").identity)
+
+
+def _enrol(window: Window) -> None:
+    window.ways.new_device.emit("Odile")
+    page = window.drawer.page()
+    if isinstance(page, EnrolPage):
+        page.form.device.setText("tablet")
+        page.form.kind.take("android")
+
+
+def _away(window: Window) -> None:
+    window.drawer.shut()
+
+
+def _lost(window: Window) -> None:
+    _away(window)
+    window.ways.lost.emit("in")
+
+
+def _hand_over(window: Window) -> None:
+    window.ways.back.emit()
+    window.ways.hand_over.emit(_find(window, "Tomasz", "laptop").serial)
+
+
+def _code(window: Window) -> None:
+    window.hand_over.go(WayOut.CODES)
+
+
+def _passphrase(window: Window) -> None:
+    window.hand_over.left.passphrase_button.click()
+
+
+def _settings(window: Window) -> None:
+    window.ways.back.emit()
+    window.ways.back.emit()
+    window.ways.settings.emit()
+
+
+def _diary(window: Window) -> None:
+    window.ways.diary.emit()
+
+
+def _help(window: Window) -> None:
+    window.ways.help.emit("board")
+
+
+def _nobody(window: Window) -> None:
+    _away(window)
+    _show(window, replace(_seen(window), passes=()))
+
+
+def _closed(window: Window, **changes: object) -> None:
+    window.closed.tell(replace(_seen(window), locked=True, **changes))  # type: ignore[arg-type]  # names of Snapshot
+    window.turn_to(window.closed)
+
+
+def _keyring_locked(window: Window) -> None:
+    _closed(window, door=Door.KEYRING_LOCKED)
+
+
+def _keyring_silent(window: Window) -> None:
+    _closed(window, door=Door.KEYRING_SILENT)
+
+
+def _keyring_empty(window: Window) -> None:
+    _closed(window, door=Door.KEYRING_EMPTY)
+
+
+def _keyring_absent(window: Window) -> None:
+    _closed(window, door=Door.KEYRING_ABSENT)
+
+
+def _second_copy(window: Window) -> None:
+    _closed(window, read_only=True)
+
+
+def _broken_diary(window: Window) -> None:
+    _closed(window, diary_misfit=7)
+
+
+HOUSEHOLD = (
+    Scene("board", _board, PLAIN + SPECIAL),
+    Scene("device", _device, PLAIN + SPECIAL),
+    Scene("enrolling", _enrol, PLAIN + SPECIAL[:1]),
+    Scene("lost", _lost, PLAIN + SPECIAL[:1]),
+    Scene("hand-over", _hand_over, PLAIN + SPECIAL[:2]),
+    Scene("hand-over-code", _code),
+    Scene("hand-over-passphrase", _passphrase),
+    Scene("settings", _settings, PLAIN[:2]),
+    Scene("diary", _diary, PLAIN[:2]),
+    Scene("help", _help, PLAIN[:2]),
+    Scene("nobody-yet", _nobody, PLAIN[:2]),
+    Scene("keyring-locked", _keyring_locked),
+    Scene("keyring-silent", _keyring_silent, PLAIN[:2]),
+    Scene("keyring-empty", _keyring_empty, PLAIN[:2]),
+    Scene("keyring-absent", _keyring_absent, PLAIN[:2]),
+    Scene("second-copy", _second_copy, PLAIN[:2]),
+    Scene("broken-diary", _broken_diary, PLAIN[:2]),
+)
+
+
+def _founding(window: Window) -> None:
+    window.turn_to(window.founding)
+
+
+def _founding_typed(window: Window) -> None:
+    form = window.founding.form
+    for line, typed in (
+        (form.name, "Quince Cottage"),
+        (form.host, "home.quince.example"),
+        (form.home, "198.51.100.0/24"),
+    ):
+        line.clear()
+        line.insert(typed)
+
+
+NEW_HOUSEHOLD = (
+    Scene("founding", _founding, PLAIN[:2]),
+    Scene("founding-typed", _founding_typed, PLAIN + SPECIAL[:2]),
+)

@@ -1,0 +1,229 @@
+"""Leads from one panel to the next: what each request of a panel does to the window."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import timedelta
+
+from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtWidgets import QApplication, QWidget
+
+from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.plans import Changes
+from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.actions import Actions
+from hearthkey.ui.drawer.device_page import DevicePage
+from hearthkey.ui.drawer.diary_page import DiaryPage
+from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.help_page import HelpPage
+from hearthkey.ui.drawer.household_page import HouseholdPage
+from hearthkey.ui.drawer.page import Page
+from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.going_back import GoingBack
+from hearthkey.ui.preferences import Preferences
+from hearthkey.ui.text import caution, mended
+from hearthkey.ui.window import Window
+
+_LOOK_AGAIN = 20_000
+"""Milliseconds between two looks at whether the household has locked itself."""
+
+
+class Leading(QObject):
+    """Connects ways, errands and keys to the panels of one window."""
+
+    def __init__(self, window: Window) -> None:
+        super().__init__(window)
+        self._window = window
+        self._without = False
+        self._shown = False
+        theme, errands, ways = window.theme, window.outside.errands, window.ways
+        chosen = window.outside.memory.preferences()
+        self.device = DevicePage(theme, errands, ways)
+        self.enrol = EnrolPage(theme, errands, ways)
+        self.diary = DiaryPage(theme, errands)
+        self.household = HouseholdPage(theme, errands, ways)
+        self.settings = SettingsPage(theme, chosen, window.outside.data, self.prefer)
+        self.help = HelpPage(theme)
+        self.actions = Actions(ways, window.menu, window)
+        self.going_back = GoingBack(errands, window.footer, self)
+        self._connect_ways()
+        self._connect_keys()
+        errands.seen.connect(self.show_snapshot)
+        errands.done.connect(self._done)
+        errands.trouble.connect(self._trouble)
+        errands.step.connect(window.footer.step)
+        errands.lock_after(timedelta(minutes=chosen.idle_minutes))
+        timer = QTimer(self, interval=_LOOK_AGAIN)
+        timer.timeout.connect(errands.look_at_lock)
+        timer.start()
+
+    def _connect_ways(self) -> None:
+        window, ways = self._window, self._window.ways
+        ways.device.connect(self._device)
+        ways.new_device.connect(self._new_device)
+        ways.replace_device.connect(self._replace)
+        ways.hand_over.connect(self._hand_over)
+        ways.hand_over_by.connect(self._hand_over)
+        ways.find.connect(window.top.begin_find)
+        ways.diary.connect(lambda: self._open(self.diary))
+        ways.settings.connect(lambda: self._open(self.settings))
+        ways.help.connect(self._help)
+        ways.lock.connect(window.outside.errands.lock)
+        ways.stop.connect(lambda identity: self._act(identity, self.device.begin_stop))
+        ways.let_in.connect(lambda identity: self._act(identity, self.device.begin_let_in))
+        ways.revoke.connect(lambda identity: self._act(identity, self.device.begin_revoke))
+        ways.back.connect(self.back)
+        ways.closed.connect(window.board.setFocus)
+        window.board.house_opened.connect(lambda _row: self._open(self.household))
+        window.hand_over.told.connect(window.footer.say)
+        window.hand_over.folder_chosen.connect(window.outside.memory.keep_folder)
+        self.settings.household.connect(lambda: self._open(self.household))
+
+    def _connect_keys(self) -> None:
+        window, actions = self._window, self.actions
+        window.top.field.wanted.connect(window.board.find)
+        window.top.field.onward.connect(window.board.find_next)
+        actions.next_region.connect(lambda: self._walk(1))
+        actions.previous_region.connect(lambda: self._walk(-1))
+        actions.undo.connect(window.footer.undo)
+        actions.hand_over.connect(self._hand_over_selected)
+        actions.leave.connect(window.close)
+
+    # What is
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        """Show what is; which page that takes is decided here and nowhere else."""
+        window = self._window
+        for panel in (window.top, window.headline, window.strip):
+            panel.show_snapshot(snapshot)
+        window.board.show(snapshot)
+        self.actions.allow(snapshot)
+        window.footer.diary.setVisible(snapshot.household is not None)
+        name = "Hearthkey" if snapshot.household is None else snapshot.household.certified_name
+        window.setWindowTitle(name)
+        page = window.pages.currentWidget()
+        if snapshot.household is None:
+            if page is not window.founding:
+                window.turn_to(window.founding)
+                window.founding.begin()
+        elif window.closed.needed(snapshot) and not self._without:
+            window.closed.tell(snapshot)
+            window.turn_to(window.closed)
+        elif page in {window.founding, window.closed} or not self._shown:
+            self._to_the_board()
+        self._shown = True
+
+    def _to_the_board(self) -> None:
+        self._window.turn_to(self._window.sheet)
+        self._window.board.setFocus()
+
+    def _done(self, changes: Changes) -> None:
+        said = " ".join([changes.sentence, *(caution(one) for one in changes.cautions)])
+        self._window.footer.say(said, self.going_back.for_changes(changes))
+
+    def _trouble(self, error: HearthkeyError) -> None:
+        self._window.footer.say(mended(error))
+        if self._window.outside.errands.last is None:
+            self._window.closed.tell_trouble(error)
+            self._window.turn_to(self._window.closed)
+
+    def prefer(self, chosen: Preferences) -> None:
+        """Put preferences into effect, and remember them."""
+        self._window.outside.memory.keep(chosen)
+        self._window.outside.errands.lock_after(timedelta(minutes=chosen.idle_minutes))
+        self._window.theme.choose(chosen.theme, chosen.scale)
+        self._window.make_room()
+
+    # Where clicks and keys lead
+
+    def _open(self, page: Page) -> None:
+        window = self._window
+        if window.pages.currentWidget() in {window.hand_over, window.closed}:
+            self._without = self._without or window.pages.currentWidget() is window.closed
+            window.turn_to(window.sheet)
+        if window.pages.currentWidget() is window.sheet:
+            window.drawer.open(page)
+
+    def _device(self, identity: str) -> None:
+        self.device.show_device(identity)
+        self._open(self.device)
+
+    def _act(self, identity: str, begin: Callable[[], None]) -> None:
+        self._device(identity)
+        begin()
+
+    def _new_device(self, person: str) -> None:
+        self.enrol.start(person)
+        self._open(self.enrol)
+
+    def _replace(self, identity: str) -> None:
+        self.enrol.replace(identity)
+        self._open(self.enrol)
+
+    def _help(self, spot: str) -> None:
+        self.help.show_spot(spot or self._spot())
+        self._open(self.help)
+
+    def _spot(self) -> str:
+        """Which help belongs to what is open."""
+        page = self._window.drawer.page()
+        spots = {self.device: "device", self.enrol: "enrolling", self.diary: "diary", self.settings: "settings"}
+        if self._window.lost.isVisible():
+            return "lost"
+        if self._window.pages.currentWidget() is self._window.hand_over:
+            return "hand-over"
+        return next((spot for one, spot in spots.items() if one is page), "board")
+
+    def _hand_over(self, serial: str, way: str = "") -> None:
+        self._window.drawer.shut()
+        self._window.turn_to(self._window.hand_over)
+        self._window.hand_over.open(serial, way)
+
+    def _hand_over_selected(self) -> None:
+        one = self._window.board.selected()
+        if one is not None and one.handed_over is None:
+            self._hand_over(one.serial)
+
+    def back(self) -> None:
+        """Close what lies over the board, the last first."""
+        window = self._window
+        if window.lost.isVisible():
+            window.lost.dismiss()
+        elif window.pages.currentWidget() is window.closed:
+            self._without = True
+            self._to_the_board()
+        elif window.pages.currentWidget() is window.hand_over:
+            window.hand_over.leaving.leave()
+            self._to_the_board()
+        elif window.drawer.is_open:
+            window.drawer.shut()
+
+    def _walk(self, step: int) -> None:
+        """F6: into the next part of the window that can take the focus."""
+        regions = self._window.regions()
+        focus = QApplication.focusWidget()
+        here = next((number for number, one in enumerate(regions) if one is focus or _within(one, focus)), -1)
+        for distance in range(1, len(regions) + 1):
+            wanted = first_in(regions[(here + step * distance) % len(regions)])
+            if wanted is not None:
+                wanted.setFocus()
+                return
+
+
+def _within(region: QWidget, focus: QWidget | None) -> bool:
+    return focus is not None and region.isAncestorOf(focus)
+
+
+def first_in(region: QWidget) -> QWidget | None:
+    """The first thing in a region that takes the focus."""
+    if not region.isVisible():
+        return None
+    proxy = region.focusProxy()
+    if proxy is not None and proxy.isVisible():
+        return proxy
+    return next((one for one in region.findChildren(QWidget) if _takes_tab(one)), None)
+
+
+def _takes_tab(widget: QWidget) -> bool:
+    tab = widget.focusPolicy() & Qt.FocusPolicy.TabFocus
+    return bool(tab) and widget.isVisible() and widget.isEnabled()

@@ -1,0 +1,110 @@
+"""The second half of "Lost or stolen": what happened, what it needs, and how to take it back."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.plans import Changes, LetInPlan, StopPlan
+from hearthkey.core.sentences.diary import titles
+from hearthkey.ui.announcing import announce
+from hearthkey.ui.controls.buttons import Button, Kind
+from hearthkey.ui.controls.labels import Label, Voice
+from hearthkey.ui.errands import Errands
+from hearthkey.ui.lost.gate import Gate
+from hearthkey.ui.text import caution, mended
+from hearthkey.ui.theme.fonts import Role
+from hearthkey.ui.theme.theme import Theme
+
+
+class Outcome(QWidget):
+    """A sentence, the list's files, and two buttons.
+
+    Signals:
+        closed: enough.
+    """
+
+    closed = Signal()
+
+    def __init__(self, theme: Theme, errands: Errands, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._errands = errands
+        self._identity = ""
+        self.voice = Voice(theme)
+        self._more = Label(theme, Role.BODY, color="ink2", wrap=True)
+        self._trouble = Label(theme, Role.BODY, color="act", wrap=True)
+        self.gate = Gate(theme, errands)
+        self.close_button = Button(theme, self.tr("Close"), kind=Kind.COMMIT, hint=self.tr("Enter"), height=40)
+        self.close_button.clicked.connect(self.closed)
+        self.undo_button = Button(theme, self.tr("Undo: let it back in"), hint=self.tr("Ctrl+Z"), height=40)
+        self.undo_button.clicked.connect(self.undo)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(12)
+        inner = QVBoxLayout()
+        inner.setContentsMargins(3, 0, 3, 0)
+        inner.setSpacing(12)
+        for widget in (self.voice, self._more, self._trouble):
+            inner.addWidget(widget)
+        row = QHBoxLayout()
+        row.setSpacing(6)
+        row.addWidget(self.close_button)
+        row.addWidget(self.undo_button)
+        row.addStretch(1)
+        column.addLayout(inner)
+        column.addWidget(self.gate)
+        column.addLayout(row)
+
+    def stopped(self, plan: StopPlan, changes: Changes) -> None:
+        """Say that it was stopped."""
+        self._identity = plan.chosen[0].identity
+        self._tell(
+            self.tr("{title} was stopped with list {number}. It takes effect when the gateway holds that list."),
+            titles(plan.chosen),
+            changes,
+        )
+        self.undo_button.show()
+
+    def let_in(self, plan: LetInPlan, changes: Changes) -> None:
+        """Say that it was let back in."""
+        self._tell(
+            self.tr("{title} was let back in with list {number}. It gets in once the gateway holds that list."),
+            titles(plan.chosen),
+            changes,
+        )
+        self.undo_button.hide()
+
+    def _tell(self, template: str, title: str, changes: Changes) -> None:
+        self.gate.forget()
+        self._say_trouble("")
+        number = "?" if changes.list_number is None else changes.list_number
+        sentence = template.format(title=title, number=number)
+        self.voice.setText(sentence)
+        lies = [self.tr("The list lies here: {path}").format(path=path) for path in changes.files[:1]]
+        more = "\n".join(lies + [caution(one) for one in changes.cautions])
+        self._more.setText(more)
+        self._more.setVisible(bool(more))
+        announce(self, f"{sentence} {more}".strip())
+        self.close_button.setFocus()
+
+    def undo(self) -> None:
+        """Let it back in: plan and act in one go, for stopping it was this very window's doing."""
+        if self._identity and self.undo_button.isVisible():
+            self._errands.preview_let_in(self._identity, self, self._back, self._failed)
+
+    def _back(self, plan: LetInPlan) -> None:
+        self._errands.let_in(plan, self, partial(self.let_in, plan), self._failed)
+
+    def _failed(self, error: HearthkeyError) -> None:
+        if error.code == "household-locked":
+            self.gate.ask(self.tr("The household was locked meanwhile. The list has to be signed."), self.undo)
+            return
+        self._say_trouble(mended(error))
+
+    def _say_trouble(self, sentence: str) -> None:
+        self._trouble.setText(sentence)
+        self._trouble.setVisible(bool(sentence))
+        announce(self, sentence)

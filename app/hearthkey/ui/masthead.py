@@ -1,0 +1,257 @@
+"""The top of the window: whose house it is, what can be done at once, and until when all is well."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPoint, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPainter, QPen, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
+
+from hearthkey.core.outlook import Ends, Outlook, outlook
+from hearthkey.core.sentences import board as words
+from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.controls.buttons import Button, Kind
+from hearthkey.ui.controls.fields import Line
+from hearthkey.ui.controls.labels import Label, Rule
+from hearthkey.ui.text import said
+from hearthkey.ui.theme.fonts import Role
+from hearthkey.ui.theme.signs import Sign
+from hearthkey.ui.theme.theme import Theme
+from hearthkey.ui.ways import Ways
+
+
+class NameButton(Button):
+    """The household's name; it opens the household's menu."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(theme, "Hearthkey", kind=Kind.PLAIN, parent=parent)
+
+    def _dress(self) -> None:
+        super()._dress()
+        self.setFont(self._theme.font(Role.PERSON))
+
+    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """The name and the mark that says there is a menu."""
+        wide = self.fontMetrics().horizontalAdvance(self.text())
+        return QSize(wide + self._theme.px(30) + 2 * self.RING, self._theme.px(30) + 2 * self.RING)
+
+    minimumSizeHint = sizeHint  # noqa: N815 - Qt's name
+
+    def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
+        """Paint the name without a box, and a small angle after it."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        box = QRectF(self.rect()).adjusted(self.RING, 0, -self.RING, 0)
+        painter.setFont(self.font())
+        painter.setPen(self._theme.color("ink"))
+        painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), self.text())
+        x, y = box.right() - self._theme.px(12), box.center().y() + 1
+        painter.setPen(QPen(self._theme.color("ink"), 1.6))
+        painter.drawPolyline(
+            [QPoint(round(x - 4), round(y - 2)), QPoint(round(x), round(y + 2)), QPoint(round(x + 4), round(y - 2))]
+        )
+        if self.hasFocus():
+            painter.setPen(QPen(self._theme.color("ink"), 2))
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 3, -1, -3), 3, 3)
+        painter.end()
+
+
+class Stamp(Label):
+    """The frame around "practice household"."""
+
+    def __init__(self, theme: Theme, text: str, parent: QWidget | None = None) -> None:
+        super().__init__(theme, Role.SMALL_STRONG, text, color="ink2", parent=parent)
+        self.setContentsMargins(7, 1, 7, 2)
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+
+    def paintEvent(self, event: object) -> None:  # noqa: N802 - Qt's name
+        """Paint frame and text."""
+        painter = QPainter(self)
+        painter.setPen(QPen(self._theme.color("ink2"), 1))
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3)
+        painter.end()
+        super().paintEvent(event)  # type: ignore[arg-type]  # Qt hands a paint event on
+
+
+class FindField(Line):
+    """What is typed into Find.
+
+    Signals:
+        wanted: the text to look for.
+        onward: go to the next match.
+        given_up: Esc.
+    """
+
+    wanted = Signal(str)
+    onward = Signal()
+    given_up = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(theme, parent=parent)
+        self.setAccessibleName(self.tr("Find a person or a device"))
+        self.setPlaceholderText(self.tr("person or device"))
+        self.setFixedWidth(theme.px(200))
+        self.textChanged.connect(self.wanted)
+        self.returnPressed.connect(self.onward)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Esc gives up; F3 and Down go on."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.given_up.emit()
+        elif event.key() in {Qt.Key.Key_F3, Qt.Key.Key_Down}:
+            self.onward.emit()
+        else:
+            super().keyPressEvent(event)
+
+
+class TopRow(QWidget):
+    """Name, stamp, and the three things that are always at hand."""
+
+    def __init__(self, theme: Theme, ways: Ways, menu: QMenu, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._ways = ways
+        self._menu = menu
+        self.name = NameButton(theme)
+        self.name.clicked.connect(self._open_menu)
+        self.stamp = Stamp(theme, self.tr("practice household"))
+        self.seeing_only = Stamp(theme, self.tr("looking only"))
+        self.new_device = Button(theme, self.tr("&New device"), hint="Ctrl+N")
+        self.new_device.clicked.connect(lambda: ways.new_device.emit(""))
+        self.find_button = Button(theme, self.tr("Find"), hint="Ctrl+F")
+        self.find_button.clicked.connect(ways.find)
+        self.field = FindField(theme)
+        self.field.given_up.connect(self.end_find)
+        self.lost = Button(theme, self.tr("Lost or stolen"), kind=Kind.HEAVY, hint="Ctrl+L", sign=Sign.STOPPED)
+        self.lost.clicked.connect(lambda: ways.lost.emit(""))
+        self._finder = QStackedWidget()
+        self._finder.addWidget(self.find_button)
+        self._finder.addWidget(self.field)
+        self._finder.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(17, 6, 17, 0)
+        row.setSpacing(6)
+        row.addWidget(self.name)
+        row.addWidget(self.stamp)
+        row.addWidget(self.seeing_only)
+        row.addStretch(1)
+        for widget in (self.new_device, self._finder, self.lost):
+            row.addWidget(widget)
+        self._practice = False
+        self._theme = theme
+        theme.changed.connect(self._measure)
+        self.end_find()
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """What is left when everything that can be left out is: the row never widens the window."""
+        return QSize(0, super().minimumSizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Leave out what there is no room for."""
+        super().resizeEvent(event)
+        self._measure()
+
+    def _measure(self) -> None:
+        """In a narrow window the keys go first, then the stamp; both are told elsewhere too."""
+        self.field.setFixedWidth(self._theme.px(200))
+        buttons = (self.new_device, self.find_button, self.lost)
+        for button in buttons:
+            button.abridge(short=False)
+        whole = self._needed()
+        for button in buttons:
+            button.abridge(short=whole > self.width())
+        self.stamp.setVisible(self._practice and self._needed() <= self.width())
+        finding = self._finder.currentWidget() is self.field
+        self._finder.setFixedWidth(self.field.width() if finding else self.find_button.sizeHint().width())
+
+    def _needed(self) -> int:
+        shown = [self.name, self.new_device, self.find_button, self.lost]
+        stamps = [
+            one for one, on in ((self.stamp, self._practice), (self.seeing_only, self.seeing_only.isVisible())) if on
+        ]
+        return sum(one.sizeHint().width() + 6 for one in [*shown, *stamps]) + 40
+
+    def _open_menu(self) -> None:
+        self._menu.popup(self.name.mapToGlobal(QPoint(0, self.name.height())))
+
+    def begin_find(self) -> None:
+        """Turn the button into a field, with the cursor in it."""
+        self._finder.setCurrentWidget(self.field)
+        self._measure()
+        self.field.setFocus()
+        self.field.selectAll()
+
+    def end_find(self) -> None:
+        """Turn it back."""
+        had_focus = self.field.hasFocus()
+        self.field.clear()
+        self._finder.setCurrentWidget(self.find_button)
+        self._measure()
+        if had_focus:
+            self._ways.closed.emit()
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        """Say whose house it is."""
+        household = snapshot.household
+        self.name.say("Hearthkey" if household is None else household.name)
+        self._practice = household is not None and household.practice
+        self.seeing_only.setVisible(snapshot.read_only)
+        for button in (self.new_device, self.find_button, self.lost):
+            button.setVisible(household is not None)
+        self.new_device.setEnabled(not snapshot.read_only)
+        self._measure()
+
+
+class Headline(QWidget):
+    """The one sentence at the top, what it means, and at most one button."""
+
+    def __init__(self, theme: Theme, ways: Ways, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._ways = ways
+        self._sentence = Label(theme, Role.HEADLINE, wrap=True)
+        self._meaning = Label(theme, Role.BODY, color="ink2", wrap=True)
+        self._button = Button(theme, "", kind=Kind.WANTS)
+        self._button.clicked.connect(self._go)
+        self._device = ""
+        words_column = QVBoxLayout()
+        words_column.setSpacing(2)
+        words_column.addWidget(self._sentence)
+        words_column.addWidget(self._meaning)
+        row = QHBoxLayout()
+        row.addLayout(words_column, 1)
+        row.addWidget(self._button, 0, Qt.AlignmentFlag.AlignBottom)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(20, 0, 20, 0)
+        column.setSpacing(6)
+        column.addLayout(row)
+        column.addWidget(Rule(theme, oxford=True))
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        """Say until when all is well."""
+        if snapshot.newest_list is None or snapshot.gateway is None:
+            return
+        seen = outlook(
+            snapshot.passes,
+            list_end=snapshot.newest_list.next_update,
+            gateway_end=snapshot.gateway.not_after,
+            now=snapshot.at,
+        )
+        sentence, meaning = said(words.headline(seen, snapshot.at)), said(words.consequence(seen))
+        self._sentence.setText(sentence)
+        self._meaning.setText(meaning)
+        self.setAccessibleName(f"{sentence} {meaning}")
+        self._offer(seen)
+
+    def _offer(self, seen: Outlook) -> None:
+        """At most one button, and none for what cannot be done yet: the gateway's certificate is not renewed here."""
+        wants = seen.over or seen.due
+        self._device = "" if seen.first is None or seen.over else seen.first.identity
+        self._button.setVisible(wants and (bool(self._device) or seen.house_ends is Ends.LIST))
+        if self._device and seen.first is not None:
+            self._button.say(self.tr("Replace {title}").format(title=seen.first.title))
+        else:
+            self._button.say(self.tr("Sign the next list"))
+
+    def _go(self) -> None:
+        if self._device:
+            self._ways.replace_device.emit(self._device)
+        else:
+            self._ways.settings.emit()

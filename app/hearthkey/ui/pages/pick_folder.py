@@ -1,0 +1,22 @@
+"""Asks for a folder, without holding anything up."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+PickFolder = Callable[[QWidget, str, Path, Callable[[Path], None]], None]
+"""Parent, title, where to begin, and what hears of the folder."""
+
+
+def pick_folder(parent: QWidget, title: str, start: Path, then: Callable[[Path], None]) -> None:
+    """Open the desktop's dialog; `then` hears nothing where none is chosen."""
+    dialog = QFileDialog(parent, title, str(start))
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.setFileMode(QFileDialog.FileMode.Directory)
+    dialog.setLabelText(QFileDialog.DialogLabel.Accept, parent.tr("Save here"))
+    dialog.fileSelected.connect(lambda chosen: then(Path(chosen)))
+    dialog.open()

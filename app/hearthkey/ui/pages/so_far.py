@@ -1,0 +1,53 @@
+"""The right half of the founding page: the sheet so far, and a way to look around first."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.labels import Label, Prose
+from hearthkey.ui.pages.sheet_so_far import SheetSoFar
+from hearthkey.ui.theme.fonts import Role
+from hearthkey.ui.theme.theme import Theme
+
+
+class SoFar(QWidget):
+    """Title, drawing, one button."""
+
+    def __init__(self, theme: Theme, practice: Callable[[], None], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.sheet = SheetSoFar(theme)
+        self.practice = Button(theme, self.tr("Look around in a practice household"))
+        self.practice.clicked.connect(lambda _on=False: practice())
+        first = Prose(theme, Role.BODY, color="ink2", strong=Role.BODY_STRONG)
+        first.speak(
+            self.tr("Quince Cottage is a practice household. Nothing in it is real, and nothing can be broken."),
+            stressed=self.tr("Not sure yet?"),
+        )
+        head = QHBoxLayout()
+        head.addWidget(Label(theme, Role.TITLE, self.tr("The sheet so far")), 1)
+        head.addWidget(Label(theme, Role.BODY, self.tr("changes as you type"), color="ink2"))
+        column = QVBoxLayout(self)
+        column.setContentsMargins(22, 14, 20, 16)
+        column.setSpacing(14)
+        column.addLayout(head)
+        column.addWidget(self.sheet)
+        column.addSpacing(6)
+        column.addWidget(first)
+        buttons = QHBoxLayout()
+        buttons.setContentsMargins(0, 0, 0, 0)
+        buttons.addSpacing(-3)
+        buttons.addWidget(self.practice, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addLayout(buttons)
+        column.addStretch(1)
+
+    def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
+        """Paint the sheet's ground."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), self._theme.color("sheet"))
+        painter.end()

@@ -1,0 +1,118 @@
+"""The ways out as ruled rows: icon, name, who can open it, button."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from hearthkey.core.passes import Pass
+from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.labels import Label, Rule
+from hearthkey.ui.pages import ways_out
+from hearthkey.ui.pages.ways_out import WayOut
+from hearthkey.ui.theme.fonts import Role
+from hearthkey.ui.theme.icons import IconLabel
+from hearthkey.ui.theme.theme import Theme
+
+
+class WayRow(QWidget):
+    """One way out; the one that was taken lies on the wash, with a bar of ink."""
+
+    HIGH, BAR = 62, 4
+
+    def __init__(self, theme: Theme, way: WayOut, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.way = way
+        self.taken = False
+        self.title = Label(theme, Role.DATE_STRONG, ways_out.title(way))
+        self.occasion = Label(theme, Role.STATE, color="ink2", wrap=True)
+        self.sentence = Label(theme, Role.BODY, wrap=True)
+        self.button = Button(theme, ways_out.button(way))
+        self._names = QWidget()
+        names = QVBoxLayout(self._names)
+        names.setContentsMargins(0, 0, 0, 0)
+        names.setSpacing(0)
+        names.addStretch(1)
+        names.addWidget(self.title)
+        names.addWidget(self.occasion)
+        names.addStretch(1)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(14, 6, 11, 6)
+        row.setSpacing(14)
+        row.addWidget(IconLabel(theme, f"way-{way.value}"))
+        row.addWidget(self._names)
+        row.addWidget(self.sentence, 1)
+        row.addWidget(self.button, 0, Qt.AlignmentFlag.AlignVCenter)
+        theme.changed.connect(self._measure)
+        self._measure()
+
+    def _measure(self) -> None:
+        self._names.setFixedWidth(self._theme.px(120))
+        self.setMinimumHeight(self._theme.px(self.HIGH))
+
+    def align(self, wide: int) -> None:
+        """Make the button as wide as those above and below it."""
+        self.button.setFixedWidth(wide)
+
+    def show_pass(self, one: Pass, codes: int) -> None:
+        """Say who can open it."""
+        self.occasion.setText(ways_out.occasion(self.way, one))
+        self.sentence.setText(ways_out.sentence(self.way, one, codes))
+        self.button.setAccessibleDescription(self.sentence.text())
+
+    def take(self, *, taken: bool) -> None:
+        """Be the way that was taken."""
+        self.taken = taken
+        self.update()
+
+    def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
+        """Paint the wash and the bar of the one that was taken."""
+        if self.taken:
+            painter = QPainter(self)
+            painter.fillRect(self.rect(), self._theme.color("sel"))
+            painter.fillRect(0, 0, self.BAR, self.height(), self._theme.color("ink"))
+            painter.end()
+
+
+class WayRows(QWidget):
+    """All ways out.
+
+    Signals:
+        wanted: a WayOut.
+    """
+
+    wanted = Signal(object)
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.rows = {way: WayRow(theme, way) for way in WayOut}
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(Rule(theme, color="ink"))
+        for number, (way, row) in enumerate(self.rows.items()):
+            if number:
+                column.addWidget(Rule(theme))
+            column.addWidget(row)
+            row.button.clicked.connect(lambda _on=False, taken=way: self.wanted.emit(taken))
+        column.addWidget(Rule(theme, color="ink"))
+        theme.changed.connect(self._align)
+        self._align()
+
+    def _align(self) -> None:
+        wide = max(row.button.sizeHint().width() for row in self.rows.values())
+        for row in self.rows.values():
+            row.align(wide)
+
+    def show_pass(self, one: Pass, codes: int = 0) -> None:
+        """Say for one pass who can open what."""
+        for row in self.rows.values():
+            row.show_pass(one, codes)
+
+    def take(self, way: WayOut | None) -> None:
+        """Mark the way that was taken, or none."""
+        for row in self.rows.values():
+            row.take(taken=row.way is way)

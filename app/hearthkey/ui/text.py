@@ -1,0 +1,50 @@
+"""Sentences of the core in the language of the desktop, with ways on that the window has."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.network import Caution
+from hearthkey.core.sentences import cautions, errors
+from hearthkey.core.sentences.sentence import Sentence, shown
+
+CONTEXT = "sentences"
+"""The translation context of every template in `core.sentences`."""
+
+_HERE = {
+    "no-household": "Found one first.",
+    "device-exists": "Give this one a name of its own, or replace the pass of the other.",
+    "device-revoked": "Give this one a name of its own, or give the old one a new pass.",
+    "device-unknown": "The sheet shows all of them.",
+    "device-ambiguous": "Choose it on the sheet.",
+    "pass-unknown": "The sheet shows all of them.",
+    "pass-not-alive": "Give it a new pass.",
+    "pass-handed-over": "If the bundle was lost, replace the pass.",
+    "passphrase-lost": "Replace the pass.",
+    "already-stopped": "Let it back in, or revoke it for good.",
+    "revoked-is-final": "Give it a new pass.",
+    "keyring-absent": "Open the app in the desktop where the household lives.",
+    "keyring-unsafe": "Set the desktop's own keyring, then do it again.",
+    "second-copy": "Close it first. Looking works meanwhile.",
+}
+"""By code: the way on in the window, where the common sentence names a command instead."""
+
+
+def said(sentence: Sentence) -> str:
+    """Translate the template, then fill in the facts."""
+    template = QCoreApplication.translate(CONTEXT, sentence.template)
+    return str(Sentence(template, {name: shown(fact) for name, fact in sentence.facts.items()}))
+
+
+def mended(error: HearthkeyError) -> str:
+    """What an error means and what to do here, in one breath."""
+    told = errors.say(error)
+    here = _HERE.get(error.code)
+    do = told.do if here is None else Sentence(here, error.facts)
+    return f"{said(told.means)} {said(do)}".strip()
+
+
+def caution(one: Caution) -> str:
+    """A caution as a sentence."""
+    return said(cautions.say(one))

@@ -1,0 +1,43 @@
+"""Where a click or a key can lead; panels ask, the window goes."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, Signal
+
+
+class Ways(QObject):
+    """Requests of panels to the window.
+
+    Signals:
+        device: open a device's page; its identity.
+        new_device: open the page for a new device; the person's name, or empty.
+        replace_device: the same for a new pass of a known device; its identity.
+        hand_over: open the hand-over page of a waiting pass; its serial.
+        hand_over_by: the same, and begin with a way out: its serial, and the key of the way.
+        lost: open "lost or stolen"; text already typed, or empty.
+        let_in, stop, revoke: ask for the plan of a device; its identity.
+        draft: a device that is being typed in: person, device, end (datetime or None); empty to forget it.
+        find: put the cursor into Find.
+        diary, settings, help, lock, found: open those; help carries the name of the spot.
+        back: close whatever lies over the board.
+        closed: something with the focus has gone; the board takes it.
+    """
+
+    device = Signal(str)
+    new_device = Signal(str)
+    replace_device = Signal(str)
+    hand_over = Signal(str)
+    hand_over_by = Signal(str, str)
+    lost = Signal(str)
+    let_in = Signal(str)
+    stop = Signal(str)
+    revoke = Signal(str)
+    draft = Signal(str, str, object)
+    find = Signal()
+    diary = Signal()
+    settings = Signal()
+    help = Signal(str)
+    lock = Signal()
+    found = Signal()
+    back = Signal()
+    closed = Signal()

@@ -1,0 +1,26 @@
+"""What every test of the window stands on: one application in our own style, and one theme."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from hearthkey.ui.theme.style import SheetStyle
+from hearthkey.ui.theme.theme import Theme
+
+_KEPT: list[object] = []
+"""Qt does not keep a style alive by itself, and every widget of every test uses it."""
+
+
+@pytest.fixture
+def theme(qapp: QApplication) -> Iterator[Theme]:
+    """The paper theme at normal size, worn by the application."""
+    chosen = Theme(name="paper")
+    style = SheetStyle(chosen)
+    _KEPT.extend((chosen, style))
+    qapp.setStyle(style)
+    chosen.dress()
+    yield chosen
+    chosen.choose("paper", 1.0)

@@ -1,0 +1,210 @@
+"""A stand-in for the household's errands: answers at once, and writes down what it was asked."""
+
+from __future__ import annotations
+
+from contextlib import AbstractContextManager
+from dataclasses import replace
+from datetime import UTC, datetime
+from pathlib import Path
+
+import shiboken6
+from PySide6.QtCore import QObject
+
+from hearthkey.core.certificates import CertificateFacts
+from hearthkey.core.errors import HearthkeyError, Refused
+from hearthkey.core.keysets import key_set
+from hearthkey.core.kinds import device_kind
+from hearthkey.core.network import Caution
+from hearthkey.core.passes import Pass, State
+from hearthkey.core.plans import Changes, EnrolPlan, LetInPlan, RevokePlan, StopPlan
+from hearthkey.core.revocation import Reason
+from hearthkey.core.secret import Secret
+from hearthkey.services.enrolling import EnrolRequest
+from hearthkey.services.house import House
+from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.errands import Certificate, Errands
+from hearthkey.ui.tasks import Failed, Tasks, Then
+from tests.ui.practice import made_pass, snapshot
+
+PASSPHRASE = "plum kettle ivory lantern gravel otter quilt"
+
+
+def _never(
+    data: Path | None, *, place: str, writing: bool, keyring_service: str = "hearthkey"
+) -> AbstractContextManager[House]:
+    raise AssertionError((data, place, writing, keyring_service))
+
+
+class FakeErrands(Errands):
+    """Quince Cottage without a register: verbs change the snapshot, everything is answered at once.
+
+    Attributes:
+        asked: what was asked, in order, as a name and its words.
+        troubles: by the name of what is asked, the error that it is answered with.
+        cautions: what the next enrolment is warned of.
+    """
+
+    def __init__(self, seen: Snapshot | None = None) -> None:
+        super().__init__(Tasks(), _never, None, place="file", service="practice")
+        self.last = snapshot() if seen is None else seen
+        self.asked: list[tuple[object, ...]] = []
+        self.troubles: dict[str, HearthkeyError] = {}
+        self.cautions: tuple[Caution, ...] = ()
+
+    def show(self, seen: Snapshot) -> None:
+        """Be another snapshot from now on."""
+        self.last = seen
+        self.seen.emit(seen)
+
+    def _now(self) -> Snapshot:
+        assert self.last is not None
+        return self.last
+
+    def _of(self, identity: str) -> tuple[Pass, ...]:
+        return tuple(one for one in self._now().passes if one.identity == identity)
+
+    def _fails(self, name: str, context: QObject, failed: Failed | None) -> bool:
+        """Answer with the trouble that is laid ready; one who is gone is not answered at all."""
+        if not shiboken6.isValid(context):
+            return True
+        error = self.troubles.get(name)
+        if error is None:
+            return False
+        (failed or self.trouble.emit)(error)
+        return True
+
+    def _change(  # type: ignore[override]  # the real one runs work elsewhere; this one has its outcome already
+        self, passes: tuple[Pass, ...], changes: Changes, then: Then[Changes] | None
+    ) -> None:
+        self.show(replace(self._now(), passes=passes))
+        self.done.emit(changes)
+        if then is not None:
+            then(changes)
+
+    def unlock(self, passphrase: Secret[str], context: QObject, then: Then[None], failed: Failed) -> None:
+        """Open the household with its one passphrase."""
+        self.asked.append(("unlock", passphrase.reveal()))
+        if passphrase != Secret(PASSPHRASE):
+            self.troubles.setdefault("unlock", Refused("wrong-passphrase"))
+        else:
+            self.troubles.pop("unlock", None)
+        if not self._fails("unlock", context, failed):
+            self.show(replace(self._now(), locked=False))
+            then(None)
+
+    def preview_enrol(self, request: EnrolRequest, context: QObject, then: Then[EnrolPlan], failed: Failed) -> None:
+        """Plan a pass."""
+        self.asked.append(("preview_enrol", request))
+        if not self._fails("preview_enrol", context, failed):
+            then(self.plan(request))
+
+    def plan(self, request: EnrolRequest) -> EnrolPlan:
+        """The plan of a request, unchecked."""
+        kind = device_kind(request.kind)
+        old = [one for one in self._now().passes if (one.person, one.device) == (request.person, request.device)]
+        return EnrolPlan(
+            person=request.person,
+            device=request.device,
+            kind=kind,
+            key_set=kind.key_set if request.key_set is None else key_set(request.key_set),
+            container=request.container or kind.container,
+            guest=request.guest,
+            ends=request.ends,
+            replaces=old[-1] if old else None,
+            identity=old[-1].identity if old else None,
+            cautions=self.cautions,
+        )
+
+    def enrol(
+        self, request: EnrolRequest, context: QObject, then: Then[Changes] | None = None, failed: Failed | None = None
+    ) -> None:
+        """Make a pass; it waits in the tray."""
+        self.asked.append(("enrol", request))
+        if self._fails("enrol", context, failed):
+            return
+        made = made_pass(
+            request.person,
+            request.device,
+            made=self._now().at,
+            ends=request.ends or datetime(2028, 5, 12, tzinfo=UTC),
+            kind=request.kind,
+            guest=request.guest,
+        )
+        self._change((*self._now().passes, made), Changes(f"{made.title} got a pass.", (made.serial,)), then)
+
+    def preview_stop(self, identity: str, context: QObject, then: Then[StopPlan], failed: Failed) -> None:
+        """Plan a stop."""
+        self.asked.append(("preview_stop", identity))
+        if not self._fails("preview_stop", context, failed):
+            then(StopPlan(self._of(identity), 4, 43))
+
+    def preview_let_in(self, identity: str, context: QObject, then: Then[LetInPlan], failed: Failed) -> None:
+        """Plan to let a device back in that was away for ten weeks."""
+        self.asked.append(("preview_let_in", identity))
+        if not self._fails("preview_let_in", context, failed):
+            then(LetInPlan(self._of(identity), 1680, 43))
+
+    def preview_revoke(
+        self, identity: str, reason: Reason, context: QObject, then: Then[RevokePlan], failed: Failed
+    ) -> None:
+        """Plan to revoke."""
+        self.asked.append(("preview_revoke", identity, reason))
+        if not self._fails("preview_revoke", context, failed):
+            then(RevokePlan(self._of(identity), reason, 4, 43))
+
+    def stop(self, plan: StopPlan, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+        """Stop."""
+        self.asked.append(("stop", plan.chosen[0].title))
+        if not self._fails("stop", context, failed):
+            self._withdraw(plan.chosen, Reason.CERTIFICATE_HOLD, then)
+
+    def let_in(self, plan: LetInPlan, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+        """Let back in."""
+        self.asked.append(("let_in", plan.chosen[0].title))
+        if not self._fails("let_in", context, failed):
+            self._withdraw(plan.chosen, None, then)
+
+    def revoke(self, plan: RevokePlan, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+        """Revoke."""
+        self.asked.append(("revoke", plan.chosen[0].title, plan.reason))
+        if not self._fails("revoke", context, failed):
+            self._withdraw(plan.chosen, plan.reason, then)
+
+    def _withdraw(self, chosen: tuple[Pass, ...], reason: Reason | None, then: Then[Changes] | None) -> None:
+        seen = self._now()
+        serials = tuple(one.serial for one in chosen)
+        since = None if reason is None else seen.at
+        passes = tuple(
+            replace(one, reason=reason, since=since)
+            if one.serial in serials and one.state(seen.at) is not State.ENDED
+            else one
+            for one in seen.passes
+        )
+        self._change(passes, Changes(f"{chosen[0].title} changed.", serials, 43), then)
+
+    def sign_list(self, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+        """Sign list 43."""
+        self.asked.append(("sign_list",))
+        if not self._fails("sign_list", context, failed):
+            self._change(self._now().passes, Changes("Revocation list 43 was signed.", (), 43), then)
+
+    def certificate(self, serial: str, context: QObject, then: Then[Certificate], failed: Failed | None) -> None:
+        """Show a certificate that says what a real one does."""
+        self.asked.append(("certificate", serial))
+        if self._fails("certificate", context, failed):
+            return
+        one = next(one for one in self._now().passes if one.serial == serial)
+        facts = CertificateFacts(
+            subject=f"CN={one.identity},O=Quince Cottage (practice)",
+            issuer="CN=Quince Cottage (practice) CA",
+            serial=serial,
+            names=(f"dns:{one.identity}",),
+            usages=("1.3.6.1.5.5.7.3.2", "1.3.6.1.5.5.7.3.17"),
+            key_type="RSA-3072",
+            not_before=one.not_before,
+            not_after=one.not_after,
+            fingerprint="5a91" * 16,
+            is_authority=False,
+        )
+        text = "\n".join(["-----BEGIN CERTIFICATE-----", *["MIIB" * 16] * 12, "-----END CERTIFICATE-----"])
+        then(Certificate(facts, text))

@@ -1,0 +1,134 @@
+"""Every page of the drawer in the states that look different, for tests that walk all of them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+from pytestqt.qtbot import QtBot
+
+from hearthkey.core.revocation import Reason
+from hearthkey.ui.drawer.device_page import DevicePage
+from hearthkey.ui.drawer.diary_page import DiaryPage
+from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.help_page import HelpPage
+from hearthkey.ui.drawer.household_page import HouseholdPage
+from hearthkey.ui.drawer.page import Page
+from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.preferences import Preferences
+from hearthkey.ui.theme.theme import Theme
+from hearthkey.ui.ways import Ways
+from tests.ui.drawer.household import FakeErrands
+
+Make = Callable[[Theme, FakeErrands, Ways], Page]
+LONG = "Maximiliane-Friederike von und zu Quittenhausen am Oberen Bachlau"[:64]
+
+
+def identity_of(errands: FakeErrands, person: str, device: str) -> str:
+    """The identity of a device of the practice household."""
+    assert errands.last is not None
+    return next(one.identity for one in errands.last.passes if (one.person, one.device) == (person, device))
+
+
+def lock(errands: FakeErrands) -> None:
+    """Lock the household."""
+    assert errands.last is not None
+    errands.show(replace(errands.last, locked=True))
+
+
+def fill_in(page: EnrolPage, qtbot: QtBot, errands: FakeErrands) -> None:
+    """Type Odile's tablet, and wait until what follows has been asked for."""
+    page.form.whose.take("Odile")
+    page.form.device.setText("tablet")
+    page.form.kind.take("android")
+    qtbot.waitUntil(lambda: any(one[0] == "preview_enrol" for one in errands.asked))
+
+
+def device(person: str, name: str) -> Make:
+    """A device's page."""
+
+    def make(theme: Theme, errands: FakeErrands, ways: Ways) -> DevicePage:
+        page = DevicePage(theme, errands, ways)
+        page.show_device(identity_of(errands, person, name))
+        return page
+
+    return make
+
+
+def _long_names(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    assert errands.last is not None
+    first, *rest = errands.last.passes
+    named = replace(first, person=LONG, device="x" * 64, identity=f"{'q' * 52}.quince.example")
+    errands.show(replace(errands.last, passes=(named, *rest)))
+    page = DevicePage(theme, errands, ways)
+    page.show_device(named.identity)
+    page.begin_let_in()
+    return page
+
+
+def _revoking(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    page = device("Ines", "phone")(theme, errands, ways)
+    assert isinstance(page, DevicePage)
+    page.begin_revoke()
+    page.deed.reasons.rows[Reason.KEY_COMPROMISE].click()
+    return page
+
+
+def _stopping_locked(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    lock(errands)
+    page = device("Ines", "phone")(theme, errands, ways)
+    assert isinstance(page, DevicePage)
+    page.begin_stop()
+    return page
+
+
+def _in_full(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    page = device("Ines", "phone")(theme, errands, ways)
+    assert isinstance(page, DevicePage)
+    page.certificate.turn()
+    return page
+
+
+def enrol(theme: Theme, errands: FakeErrands, ways: Ways) -> EnrolPage:
+    """The page for a new device, nothing typed."""
+    return EnrolPage(theme, errands, ways)
+
+
+def _enrol_unfolded(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    page = enrol(theme, errands, ways)
+    page.form.whose.few.segments()[-1].click()
+    page.form.details.unfold()
+    return page
+
+
+def _replacing(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    page = enrol(theme, errands, ways)
+    page.replace(identity_of(errands, "Ines", "tablet"))
+    return page
+
+
+def _settings(theme: Theme, _errands: FakeErrands, _ways: Ways) -> Page:
+    return SettingsPage(theme, Preferences(), Path("/home/ines/.local/share/hearthkey"), lambda _chosen: None)
+
+
+PAGES: dict[str, Make] = {
+    "device in use": device("Ines", "phone"),
+    "device due": device("Ines", "tablet"),
+    "device revoked": device("Ines", "old phone"),
+    "device waiting": device("Tomasz", "laptop"),
+    "device stopped": device("Tomasz", "old phone"),
+    "device ended": device("Odile", "reader"),
+    "guest": device("Boiler engineer", "phone"),
+    "long names": _long_names,
+    "revoking": _revoking,
+    "stopping while locked": _stopping_locked,
+    "certificate in full": _in_full,
+    "enrolling": enrol,
+    "enrolling, all unfolded": _enrol_unfolded,
+    "replacing": _replacing,
+    "diary": lambda theme, errands, _ways: DiaryPage(theme, errands),
+    "household": HouseholdPage,
+    "settings": _settings,
+    "help": lambda theme, _errands, _ways: HelpPage(theme),
+}
