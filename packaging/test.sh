@@ -1,5 +1,6 @@
 #!/bin/sh
-# Checks hearthkey. Without arguments: style, types, rings and every test outside tests/ui, each step timed.
+# Checks hearthkey. Without arguments: style, types, rings, every test outside tests/ui where there is no Qt, and
+# tests/ui where there is; each step timed.
 #   sh packaging/test.sh [ARGUMENT...]   arguments go to pytest, in the same environment
 # With CI=true a judge (a foreign program the tests ask) that is not there is a failure; elsewhere a named skip.
 set -eu
@@ -11,6 +12,7 @@ packaging=$root/packaging
 . "$packaging/parts/python.sh"
 cd "$root"
 
+lists=$packaging/system-packages
 summary=''
 failed=0
 
@@ -27,8 +29,8 @@ step() {
 
 judges() {
     find_python
-    install_packages "$packaging/system-packages/run.txt" "$packaging/system-packages/check.txt"
-    absent=$(missing_packages "$packaging/system-packages/run.txt" "$packaging/system-packages/check.txt")
+    install_packages "$lists/run.txt" "$lists/check.txt" "$lists/window.txt"
+    absent=$(missing_packages "$lists/run.txt" "$lists/check.txt" "$lists/window.txt")
     [ -n "$absent" ] || return 0
     say "Not here: $absent"
     [ "${CI:-}" != true ] || return 1
@@ -44,6 +46,7 @@ without_qt() {
 rings() {
     shown=$(mktemp -d)
     cp -R app pyproject.toml "$shown/"
+    find "$shown" -type d -name __pycache__ -prune -exec rm -r {} +
     for ring in "$shown"/app/hearthkey/*/; do
         [ -e "${ring}__init__.py" ] || : >"${ring}__init__.py"
     done
@@ -51,6 +54,19 @@ rings() {
     (cd "$shown" && PYTHONPATH=$shown/app "$environment/bin/lint-imports" --no-cache) || code=$?
     rm -rf -- "$shown"
     return "$code"
+}
+
+# The window's environment has everything that the other one has, and Qt.
+with_qt() {
+    ready_environment window-check "$lists/run.txt" "$lists/window.txt"
+}
+
+types() {
+    with_qt && "$environment/bin/python" -m mypy
+}
+
+window_tests() {
+    with_qt && "$environment/bin/python" -m pytest tests/ui
 }
 
 tests() {
@@ -68,19 +84,24 @@ finish() {
 }
 
 if [ $# -gt 0 ]; then
-    ready_environment check "$packaging/system-packages/run.txt"
-    tests "$@"
+    case " $* " in
+        *tests/ui*) with_qt && exec "$environment/bin/python" -m pytest "$@" ;;
+    esac
+    ready_environment check "$lists/run.txt"
+    tests --ignore=tests/ui "$@"
     exit
 fi
 
 step "system packages and judges" judges
-step "environment from the lock, by hash" ready_environment check "$packaging/system-packages/run.txt"
+step "environment from the lock, by hash" ready_environment check "$lists/run.txt"
 environment=$environments/check
 is_ready "$environment" "$packaging/locks/check.txt" || finish
+step "environment with Qt, by hash" with_qt
 step "no Qt outside the window" without_qt
 step "ruff check" "$environment/bin/python" -m ruff check .
 step "ruff format" "$environment/bin/python" -m ruff format --check .
-step "mypy, strict" "$environment/bin/python" -m mypy
+step "mypy, strict" types
 step "rings (import-linter)" rings
+step "tests of the window" window_tests
 step "tests" tests --ignore=tests/ui
 finish

@@ -30,12 +30,16 @@ is_ready() {
     [ -x "$1/bin/python" ] && [ -f "$1/recipe" ] && recipe "$1" "$2" | cmp -s - "$1/recipe"
 }
 
-# Makes the environment $1 from lock $2, with the package list $3 installed on the system first.
+# Makes the environment $1 from lock $2, with the package lists after them installed on the system first.
 # The app itself is not installed: a .pth line shows Python where it lies, so that an edit is there at once,
 # no build tool is needed to run it, and the entry in bin/ starts it as an installed one would.
 make_environment() {
+    folder=$1
+    its_lock=$2
+    shift 2
     find_python
-    install_packages "$3"
+    install_packages "$@"
+    set -- "$folder" "$its_lock"
     find_python
     [ -n "$python" ] || stop "Hearthkey needs Python 3.11 or later, and this machine has none on its path. Once it is installed, run this again."
     "$python" -c 'import ensurepip, venv' >/dev/null 2>&1 ||
@@ -57,17 +61,19 @@ START
     recipe "$1" "$2" >"$1/recipe"
 }
 
-# Leaves the environment for lock $1 (run or check) ready and its folder in $environment. $2: the package list.
+# Leaves the environment for lock $1 ready and its folder in $environment. After it: the package lists.
 ready_environment() {
     environment=$environments/$1
     lock=$root/packaging/locks/$1.txt
+    name=$1
+    shift
     is_ready "$environment" "$lock" && return 0
     mkdir -p -- "$environments"
     # Two starts at once: the second waits for the first and then finds the work done.
     if command -v flock >/dev/null 2>&1; then
-        exec 9>"$environments/$1.lock"
+        exec 9>"$environments/$name.lock"
         flock 9
     fi
-    is_ready "$environment" "$lock" || make_environment "$environment" "$lock" "$2"
+    is_ready "$environment" "$lock" || make_environment "$environment" "$lock" "$@"
     exec 9>&-
 }

@@ -1,12 +1,21 @@
 # Finds out which system packages are missing and installs them where that is allowed. Sourced after words.sh.
 
-# True if the probe of a package list (command:, module: or file:) finds its thing. $python may be empty.
+# True if a shared library lies in one of the folders that Debian and others keep them in.
+has_library() {
+    for candidate in /usr/lib/*/"$1" /lib/*/"$1" /usr/lib/"$1" /usr/lib64/"$1" /lib64/"$1"; do
+        [ -e "$candidate" ] && return 0
+    done
+    return 1
+}
+
+# True if the probe of a package list (command:, module:, file: or library:) finds its thing. $python may be empty.
 there() {
     case $1 in
         command:*) command -v "${1#command:}" >/dev/null 2>&1 ;;
         module:*) [ -n "${python:-}" ] && "$python" -c "import ${1#module:}" >/dev/null 2>&1 ;;
         file:*) [ -e "${1#file:}" ] ;;
-        *) stop "$1 is no kind of probe: packaging/system-packages knows command:, module: and file:." ;;
+        library:*) has_library "${1#library:}" ;;
+        *) stop "$1 is no kind of probe: packaging/system-packages knows command:, module:, file: and library:." ;;
     esac
 }
 
