@@ -43,7 +43,7 @@ class Actions(QObject):
         self.leave_action = self._add(self.tr("Close the window"), "Ctrl+Q", self.leave.emit)
         self._add(self.tr("Next part of the window"), "F6", self.next_region.emit)
         self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
-        menu.addActions([self.new_device, self.hand_over_action, self.lost])
+        menu.addActions([self.new_device, self.find, self.hand_over_action, self.lost])
         menu.addSeparator()
         menu.addActions([self.diary, self.settings, self.help])
         menu.addSeparator()

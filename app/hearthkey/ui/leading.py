@@ -56,6 +56,7 @@ class Leading(QObject):
         timer = QTimer(self, interval=_LOOK_AGAIN)
         timer.timeout.connect(errands.look_at_lock)
         timer.start()
+        window.leaving.connect(timer.stop)
 
     def _connect_ways(self) -> None:
         window, ways = self._window, self._window.ways

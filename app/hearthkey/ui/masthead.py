@@ -24,6 +24,15 @@ class NameButton(Button):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(theme, "Hearthkey", kind=Kind.PLAIN, parent=parent)
+        self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+
+    LEAST = 90
+    """Pixels at normal type that a long name keeps; the whole of it is in the tool tip and for a screen reader."""
+
+    def say(self, text: str) -> None:
+        """Show another name."""
+        super().say(text)
+        self.setToolTip(text)
 
     def _dress(self) -> None:
         super()._dress()
@@ -34,7 +43,9 @@ class NameButton(Button):
         wide = self.fontMetrics().horizontalAdvance(self.text())
         return QSize(wide + self._theme.px(30) + 2 * self.RING, self._theme.px(30) + 2 * self.RING)
 
-    minimumSizeHint = sizeHint  # noqa: N815 - Qt's name
+    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """A long name gives way."""
+        return QSize(min(self.sizeHint().width(), self._theme.px(self.LEAST)), self.sizeHint().height())
 
     def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
         """Paint the name without a box, and a small angle after it."""
@@ -43,7 +54,9 @@ class NameButton(Button):
         box = QRectF(self.rect()).adjusted(self.RING, 0, -self.RING, 0)
         painter.setFont(self.font())
         painter.setPen(self._theme.color("ink"))
-        painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), self.text())
+        room = round(box.width()) - self._theme.px(24)
+        name = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, room)
+        painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), name)
         x, y = box.right() - self._theme.px(12), box.center().y() + 1
         painter.setPen(QPen(self._theme.color("ink"), 1.6))
         painter.drawPolyline(
@@ -103,6 +116,11 @@ class FindField(Line):
             super().keyPressEvent(event)
 
 
+GAP = 6
+EDGES = 40
+"""Pixels that the row's margins take, with a little air."""
+
+
 class TopRow(QWidget):
     """Name, stamp, and the three things that are always at hand."""
 
@@ -135,7 +153,8 @@ class TopRow(QWidget):
         row.addStretch(1)
         for widget in (self.new_device, self._finder, self.lost):
             row.addWidget(widget)
-        self._practice = False
+        self._practice = self._founded = False
+        self._buttons = (self.lost, self.new_device, self.find_button)
         self._theme = theme
         theme.changed.connect(self._measure)
         self.end_find()
@@ -150,24 +169,30 @@ class TopRow(QWidget):
         self._measure()
 
     def _measure(self) -> None:
-        """In a narrow window the keys go first, then the stamp; both are told elsewhere too."""
-        self.field.setFixedWidth(self._theme.px(200))
-        buttons = (self.new_device, self.find_button, self.lost)
-        for button in buttons:
-            button.abridge(short=False)
-        whole = self._needed()
-        for button in buttons:
-            button.abridge(short=whole > self.width())
-        self.stamp.setVisible(self._practice and self._needed() <= self.width())
-        finding = self._finder.currentWidget() is self.field
-        self._finder.setFixedWidth(self.field.width() if finding else self.find_button.sizeHint().width())
+        """In a narrow window the keys go first, then the stamp, then what stands in the household's menu too.
 
-    def _needed(self) -> int:
-        shown = [self.name, self.new_device, self.find_button, self.lost]
-        stamps = [
-            one for one, on in ((self.stamp, self._practice), (self.seeing_only, self.seeing_only.isVisible())) if on
-        ]
-        return sum(one.sizeHint().width() + 6 for one in [*shown, *stamps]) + 40
+        What stays is worked out first and shown then: showing a part makes the row be laid out at once.
+        """
+        self.field.setFixedWidth(self._theme.px(200))
+        finding = self._finder.currentWidget() is self.field
+        name, least = self.name.sizeHint().width(), self.name.minimumSizeHint().width()
+        marks = 0 if self.seeing_only.isHidden() else self.seeing_only.sizeHint().width() + GAP
+        stamp = self.stamp.sizeHint().width() + GAP if self._practice else 0
+        long, short = ([one.width_with(key=key) + GAP for one in self._buttons] for key in (True, False))
+        room = self.width() - marks - EDGES
+        keys = name + stamp + sum(long) <= room
+        widths = long if keys else short
+        stamped = self._practice and least + stamp + sum(widths) <= room
+        lost, new, find = widths
+        with_new = least + lost + new <= room
+        with_find = finding or least + lost + (new if with_new else 0) + find <= room
+        for button in self._buttons:
+            button.abridge(short=not keys)
+        self._finder.setFixedWidth(self.field.width() if finding else self.find_button.sizeHint().width())
+        shown = ((self.stamp, stamped), (self.new_device, with_new and self._founded))
+        for part, on in (*shown, (self._finder, with_find and self._founded), (self.lost, self._founded)):
+            if part.isHidden() is on:
+                part.setVisible(on)
 
     def _open_menu(self) -> None:
         self._menu.popup(self.name.mapToGlobal(QPoint(0, self.name.height())))
@@ -194,8 +219,7 @@ class TopRow(QWidget):
         self.name.say("Hearthkey" if household is None else household.name)
         self._practice = household is not None and household.practice
         self.seeing_only.setVisible(snapshot.read_only)
-        for button in (self.new_device, self.find_button, self.lost):
-            button.setVisible(household is not None)
+        self._founded = household is not None
         self.new_device.setEnabled(not snapshot.read_only)
         self._measure()
 
@@ -239,6 +263,11 @@ class Headline(QWidget):
         self._meaning.setText(meaning)
         self.setAccessibleName(f"{sentence} {meaning}")
         self._offer(seen)
+
+    def abridge(self, *, short: bool) -> None:
+        """In a low window the second sentence goes; a screen reader still has it."""
+        if self._meaning.isHidden() is not short:
+            self._meaning.setVisible(not short)
 
     def _offer(self, seen: Outlook) -> None:
         """At most one button, and none for what cannot be done yet: the gateway's certificate is not renewed here."""

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from functools import partial
-
 from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QPainter, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QWidget
@@ -20,6 +17,11 @@ from hearthkey.ui.theme.signs import Sign, SignLabel
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 
+GAP = 6
+EDGES = 80
+"""Pixels that margins and the space after the host take, with a little air."""
+_INSET = 14
+
 
 class Lamp(QWidget):
     """A sign, its word, and the fact that explains it."""
@@ -31,8 +33,8 @@ class Lamp(QWidget):
         self._word = Label(theme, Role.BODY)
         self._fact = Label(theme, Role.BODY, color="ink2")
         row = QHBoxLayout(self)
-        row.setContentsMargins(14, 0, 14, 0)
-        row.setSpacing(6)
+        row.setContentsMargins(_INSET, 0, _INSET, 0)
+        row.setSpacing(GAP)
         for widget in (self._sign, self._word, self._fact):
             row.addWidget(widget)
         theme.changed.connect(self.update)
@@ -43,14 +45,17 @@ class Lamp(QWidget):
         self._word.setText(word)
         self._word.recolor("act" if sign is Sign.DUE else "ink")
         self._fact.setText(fact)
-        self._fact.setVisible(bool(fact))
         self.setToolTip(f"{word} {fact}".strip())
         self.setAccessibleName(f"{word} {fact}".strip())
 
+    def width_with(self, *, fact: bool) -> int:
+        """How wide the lamp is with its fact, or without."""
+        parts = [self._sign, self._word, *([self._fact] if fact and self._fact.text() else [])]
+        return sum(one.sizeHint().width() + GAP for one in parts) + 2 * _INSET - GAP
+
     def abridge(self, *, short: bool) -> None:
         """Leave the fact out where there is no room for it, or show it again."""
-        self._fact.setVisible(not short and bool(self._fact.text()))
-        self.updateGeometry()
+        _show(self._fact, on=not short and bool(self._fact.text()))
 
     def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
         """A hairline at the left parts it from its neighbour."""
@@ -100,22 +105,27 @@ class Strip(QWidget):
         self._fit()
 
     def _fit(self) -> None:
-        """Facts go first, the longest first, then the host, then whole lamps; a screen reader still gets all of it."""
-        lamps = (self._list, self._certificate, self._key)
-        for lamp in lamps:
-            lamp.abridge(short=False)
-            lamp.setVisible(True)
-        self._host.setVisible(True)
-        steps: list[Callable[[], None]] = [partial(lamp.abridge, short=True) for lamp in lamps]
-        steps += [one.hide for one in (self._host, self._certificate, self._key)]
-        for step in steps:
-            if self._needed() <= self.width():
-                return
-            step()
+        """Facts go first, the longest first, then the host, then whole lamps; a screen reader still gets all of it.
 
-    def _needed(self) -> int:
-        parts = [self._name, self._host, self._certificate, self._list, self._key, self._lock]
-        return sum(one.sizeHint().width() + 6 for one in parts if not one.isHidden()) + 60
+        What stays is worked out first and shown then: showing a part makes the strip be laid out at once.
+        """
+        host = self._host.sizeHint().width() + GAP
+        room = self.width() - self._name.sizeHint().width() - EDGES
+        room -= 0 if self._lock.isHidden() else self._lock.sizeHint().width() + GAP
+        whole = {lamp: lamp.width_with(fact=True) + GAP for lamp in (self._list, self._certificate, self._key)}
+        bare = {lamp: lamp.width_with(fact=False) + GAP for lamp in whole}
+        told = dict(whole)
+        for lamp in whole:
+            if host + sum(told.values()) > room:
+                told[lamp] = bare[lamp]
+        with_host = host + sum(told.values()) <= room
+        for lamp in (self._certificate, self._key):
+            if not with_host and sum(told.values()) > room:
+                told.pop(lamp)
+        for lamp, width in whole.items():
+            lamp.abridge(short=told.get(lamp) != width)
+            _show(lamp, on=lamp in told)
+        _show(self._host, on=with_host)
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show what is known."""
@@ -151,3 +161,8 @@ class Strip(QWidget):
         painter = QPainter(self)
         painter.fillRect(0, self.height() - 1, self.width(), 1, self._theme.color("rule"))
         painter.end()
+
+
+def _show(part: QWidget, *, on: bool) -> None:
+    if part.isHidden() is on:
+        part.setVisible(on)

@@ -185,6 +185,7 @@ class Tray(QWidget):
             card.choose(chosen=len(waiting) > 1 and card.one.serial == self._chosen)
         self.setVisible(bool(waiting))
         self._fit()
+        QTimer.singleShot(0, self, self._fit)  # a card that was just added is counted once it has been shown
         self.waits.emit(len(waiting))
 
     def _many(self) -> str:

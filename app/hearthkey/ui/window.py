@@ -30,6 +30,9 @@ from hearthkey.ui.ways import Ways
 
 SMALLEST = (640, 480)
 FIRST = (1280, 800)
+LOW = 440
+"""Logical pixels of height, at normal type, under which the headline says one sentence only."""
+
 COVERED_BELOW = 900
 """Logical pixels of width under which an open drawer takes the board's place."""
 
@@ -90,7 +93,7 @@ class Window(QMainWindow):
         )
         self.closed = ClosedPage(theme, errands, self.ways)
         self.pages = QStackedWidget()
-        self.sheet = QWidget()
+        self.sheet, self.left = QWidget(), QWidget()
         self._arrange()
         self.lost = LostSheet(theme, errands, self.ways, self.centralWidget())
         self.drawer.came.connect(self.make_room)
@@ -102,11 +105,11 @@ class Window(QMainWindow):
 
     def _arrange(self) -> None:
         column = QVBoxLayout(self.sheet)
-        beside, under = QHBoxLayout(), QVBoxLayout()
+        beside, under = QHBoxLayout(), QVBoxLayout(self.left)
         under.addWidget(self.board, 1)
         under.addWidget(self.tray)
-        beside.addLayout(under, 1)
-        beside.addWidget(self.drawer)
+        beside.addWidget(self.left, 1)
+        beside.addWidget(self.drawer, 0, Qt.AlignmentFlag.AlignRight)
         for part in (self.headline, self.strip):
             column.addWidget(part)
         column.addLayout(beside, 1)
@@ -137,10 +140,11 @@ class Window(QMainWindow):
 
     def make_room(self) -> None:
         """The board gives up its last column, then its place, to an open drawer."""
+        self.headline.abridge(short=self.height() < self.theme.px(LOW))
         self.board.set_compact(compact=self.drawer.is_open)
         covered = self.drawer.is_open and self.width() < self.theme.px(COVERED_BELOW)
         self.drawer.fit(self.width() if covered else self.width() - self.theme.px(300))
-        self.board.setVisible(not covered)
+        self.left.setVisible(not covered)
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Make room anew."""

@@ -63,11 +63,20 @@ class Button(QPushButton):
         theme.changed.connect(self._dress)
         self._dress()
 
+    def width_with(self, *, key: bool) -> int:
+        """How wide the button is with its key, or without."""
+        now, self._hint = self._hint, self._key if key else ""
+        width = self.sizeHint().width()
+        self._hint = now
+        return width
+
     def abridge(self, *, short: bool) -> None:
         """Leave the key out where there is no room for it, or show it again."""
-        self._hint = "" if short else self._key
-        self.updateGeometry()
-        self.update()
+        wanted = "" if short else self._key
+        if wanted != self._hint:
+            self._hint = wanted
+            self.updateGeometry()
+            self.update()
 
     def say(self, text: str) -> None:
         """Show another text."""
