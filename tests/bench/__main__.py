@@ -7,6 +7,7 @@ import importlib
 import sys
 import time
 from collections.abc import Callable
+from importlib.util import find_spec
 
 from tests.bench import machine
 from tests.bench.timing import Row, heading, line
@@ -21,6 +22,10 @@ ROWS = {
     "start-help": ("looking", "start_help"),
     "start-list": ("looking", "start_list"),
     "list": ("withdrawing", "growing_list"),
+    "window-first": ("window", "first_frame"),
+    "window-moving": ("window", "moving"),
+    "window-stall": ("window", "stall"),
+    "window-memory": ("window", "memory"),
 }
 NOTES = """
 Ours and its floor ran turn and turn about; shown are medians, and the median of the ratios within the pairs.
@@ -43,6 +48,9 @@ def main() -> int:
     began = time.perf_counter()
     holds = True
     for name in arguments.rows or ROWS:
+        if name.startswith("window") and find_spec("PySide6") is None:
+            _say(f"{name}: skipped, PySide6 is not installed here")
+            continue
         others = machine.Others()
         for row in _measure(name)(quick=arguments.quick):
             holds = holds and row.holds

@@ -27,7 +27,8 @@ class Target(QWidget):
         """Say its address and what is in it, and end."""
         event.acceptProposedAction()
         path = Path(event.mimeData().urls()[0].toLocalFile())
-        sys.stdout.write(f"dropped {path} {path.stat().st_mode & 0o777:o} {path.read_text(encoding='ascii')}\n")
+        begins = path.read_bytes()[:14].decode("ascii", "replace").replace("\n", " ")
+        sys.stdout.write(f"dropped {path} {path.stat().st_mode & 0o777:o} {ascii(begins)[1:-1]}\n")
         sys.stdout.flush()
         QTimer.singleShot(0, QApplication.quit)
 
