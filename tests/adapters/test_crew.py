@@ -46,7 +46,7 @@ def test_a_key_is_guarded_and_opened_elsewhere(crew: Crew) -> None:
 def test_bundles_are_sealed_elsewhere(crew: Crew) -> None:
     """Broken if it fails: a bundle made in the window does not open."""
     device = found().device
-    sealed = next(ProcessWorkshop(crew).seal([SealJob(device, PASSPHRASE, "Ines's phone")]))
+    sealed = next(ProcessWorkshop(crew).seal([SealJob(device, PASSPHRASE, "Ines’s phone")]))
     assert pkcs12.open_container(sealed, PASSPHRASE) == device
 
 

@@ -29,7 +29,7 @@ ROWS = {
 }
 NOTES = """
 Ours and its floor ran turn and turn about; shown are medians, and the median of the ratios within the pairs.
-Secrets went to files written under fsync: what a keyring takes to answer is not the app's to promise.
+Secrets went to files written under fsync: what a keyring takes to answer is not the app’s to promise.
 """
 QUIET = 0.15
 """Processors: what a machine at rest keeps busy by itself."""

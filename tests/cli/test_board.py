@@ -13,10 +13,10 @@ def top(cottage: Cottage) -> str:
 def test_the_first_date_names_whose_it_is(cottage: Cottage) -> None:
     """Broken if it fails: somebody stands outside and nobody saw it coming."""
     assert top(cottage).startswith(
-        "All is well until 24 November 2028, then Ines's phone ends. Nobody else is affected."
+        "All is well until 24 November 2028, then Ines’s phone ends. Nobody else is affected."
     )
     cottage.unlocked("add", "Boiler engineer", "phone", "--kind", "linux", "--guest")
-    assert top(cottage).startswith("All is well until Wednesday 2 December, then Boiler engineer's phone ends.")
+    assert top(cottage).startswith("All is well until Wednesday 2 December, then Boiler engineer’s phone ends.")
 
 
 def test_whoever_does_not_get_in_is_no_date(cottage: Cottage) -> None:
@@ -35,9 +35,9 @@ def test_the_gateway_s_end_is_a_date_too(cottage: Cottage) -> None:
     cottage.unlocked("lists", "--sign")
     for device in ("Ines phone", "Tomasz laptop", "Odile tablet"):
         cottage.unlocked("stop", device)
-    assert top(cottage).endswith("On 26 February 2029 the gateway's certificate ends.")
+    assert top(cottage).endswith("On 26 February 2029 the gateway’s certificate ends.")
     cottage.world.clock.forward(days=200)
-    assert top(cottage).startswith("Nobody gets in: the gateway's certificate ended on 26 February 2029.")
+    assert top(cottage).startswith("Nobody gets in: the gateway’s certificate ended on 26 February 2029.")
 
 
 def test_an_overdue_list_comes_before_everything(cottage: Cottage) -> None:

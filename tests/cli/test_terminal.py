@@ -95,7 +95,7 @@ def test_founding_and_stopping_at_a_terminal(tmp_path: Path) -> None:
     (tmp_path / "words.txt").write_text(offered, encoding="ascii")
     opened: list[str | Path] = ["--data", tmp_path / "data", "--passphrase-file", tmp_path / "words.txt"]
     assert program(tmp_path, "add", "Ines", "phone", "--kind", "linux", *opened).code == 0
-    assert program(tmp_path, "stop", "Ines phone", *opened).out.startswith("Ines's phone was stopped")
+    assert program(tmp_path, "stop", "Ines phone", *opened).out.startswith("Ines’s phone was stopped")
 
 
 @pytest.mark.parametrize(

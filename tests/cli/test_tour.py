@@ -62,10 +62,10 @@ def test_tour_json_tells_devices_and_lists(told: dict[str, Any]) -> None:
     """Broken if it fails: the tour shows less than the main job."""
     assert {tuple(one) for one in told["devices"]} == {("name", "person", "serial", "state")}
     assert {one["name"]: one["state"] for one in told["devices"]} == {
-        "Ines's phone": "revoked",
-        "Tomasz's laptop": "waiting",
-        "Odile's tablet": "stopped",
-        "Boiler engineer's phone": "waiting",
+        "Ines’s phone": "revoked",
+        "Tomasz’s laptop": "waiting",
+        "Odile’s tablet": "stopped",
+        "Boiler engineer’s phone": "waiting",
     }
     assert {tuple(one) for one in told["lists"]} == {("path", "number", "good_until")}
     assert [one["number"] for one in told["lists"]] == [1, 1, 2, 2, 3, 3, 4, 4, 5, 5]

@@ -24,7 +24,7 @@ def test_a_phone_s_whole_way(cottage: Cottage, tmp_path: Path) -> None:
     assert cottage.run("hand-over", "Ines phone", "--yes").code == 0
     assert cottage.state("Ines phone") == "in use"
     stopped = cottage.unlocked("stop", "Ines phone")
-    assert stopped.out.splitlines()[0] == "Ines's phone was stopped with revocation list 2."
+    assert stopped.out.splitlines()[0] == "Ines’s phone was stopped with revocation list 2."
     assert "It takes effect when the gateway holds list 2." in stopped.err
     assert cottage.state("Ines phone") == "stopped"
     assert cottage.unlocked("let-in", "Ines phone", "--yes").code == 0
@@ -134,7 +134,7 @@ def test_an_error_is_one_object_for_machines(cottage: Cottage) -> None:
     error = ran.told["error"]
     assert list(error) == ["family", "code", "means", "do", "facts"]
     assert (error["family"], error["code"]) == ("refused", "device-ambiguous")
-    assert error["facts"]["choices"] == ["Ines's phone", "Tomasz's laptop", "Odile's tablet"]
+    assert error["facts"]["choices"] == ["Ines’s phone", "Tomasz’s laptop", "Odile’s tablet"]
     assert ran.err == ""
 
 

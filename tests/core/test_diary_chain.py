@@ -17,7 +17,7 @@ def written(count: int) -> list[DiaryEntry]:
     entries: list[DiaryEntry] = []
     for number in range(1, count + 1):
         previous = entries[-1].link if entries else FIRST_LINK
-        at, sentence = NOW + timedelta(minutes=number), f"Ines's phone {number} was stopped."
+        at, sentence = NOW + timedelta(minutes=number), f"Ines’s phone {number} was stopped."
         link = link_of(previous, number=number, at=at, verb="stop", sentence=sentence)
         entries.append(DiaryEntry(number, at, "stop", sentence, link))
     return entries

@@ -25,7 +25,7 @@ def test_killed_at_any_moment(settled: dict[str, Home]) -> None:
     """If this fails, a pulled plug leaves half a bundle that looks like a whole one, or blocks the next export."""
     home = settled[FILE]
     home.put_back()
-    before, device = verdict.judge(home), "Ines's phone"
+    before, device = verdict.judge(home), "Ines’s phone"
     seen: set[int] = set()
     for stop_at in itertools.count(1):
         home.put_back()

@@ -96,7 +96,7 @@ def test_handing_over(settled: dict[str, Home], place: str) -> None:
     """
     home = settled[place]
     home.put_back()
-    with_key = sealed_of(home, "Ines's phone")
+    with_key = sealed_of(home, "Ines’s phone")
 
     def put_copy() -> None:
         shutil.copy(home.data / FILE_NAME, home.data / "register.before-2.db")

@@ -309,7 +309,7 @@ def test_file_names(name: Callable[[object], str], expected: str) -> None:
 def test_the_note_says_what_a_relative_needs() -> None:
     """Broken if it fails: the relative has to guess which file, which passphrase, whom to ask."""
     text = archive.note(SETTINGS).decode()
-    for needed in ("Ines's phone", "Quince Cottage", "24 November 2028", "home.quince.example", SETTINGS.identity):
+    for needed in ("Ines’s phone", "Quince Cottage", "24 November 2028", "home.quince.example", SETTINGS.identity):
         assert needed in text
     assert "another way" in text
     assert text.count("\r\n") == text.count("\n")
@@ -318,6 +318,6 @@ def test_the_note_says_what_a_relative_needs() -> None:
 
 def test_the_note_holds_braces_and_no_secret() -> None:
     """Broken if it fails: a name with braces breaks the note, or the note tells what must travel another way."""
-    text = archive.note(dataclasses.replace(SETTINGS, device="Odile's {radio}")).decode()
-    assert "Odile's {radio}" in text
+    text = archive.note(dataclasses.replace(SETTINGS, device="Odile’s {radio}")).decode()
+    assert "Odile’s {radio}" in text
     assert PASSPHRASE not in text

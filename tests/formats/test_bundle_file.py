@@ -70,7 +70,7 @@ def test_any_toml_reader_reads_it() -> None:
     document = tomllib.loads(WRITTEN)
     assert document["format"] == "hearthkey-bundle"
     assert document["version"] == 1
-    assert document["device"]["name"] == "Ines's phone"
+    assert document["device"]["name"] == "Ines’s phone"
     assert document["device"]["ends"] == datetime(2028, 11, 24, 9, 29, 59, tzinfo=UTC)
     assert document["network"]["home_subnets"] == ["198.51.100.0/24", "2001:db8:51::/64"]
     assert pem.decode(document["credentials"]["certificate"], "CERTIFICATE") == [INLINE.certificate]
@@ -80,7 +80,7 @@ def test_the_head_says_what_it_is_in_plain_words() -> None:
     """Broken if it fails: somebody who finds the file cannot tell what it is and whether it is dangerous."""
     head = WRITTEN.split("\nformat")[0]
     assert all(line.startswith("# ") or not line for line in head.split("\n"))
-    assert "Ines's phone" in head
+    assert "Ines’s phone" in head
     assert "passphrase" in head
 
 

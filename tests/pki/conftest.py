@@ -17,4 +17,4 @@ def home() -> quince.Quince:
 @pytest.fixture(scope="session")
 def strong(home: quince.Quince) -> bytes:
     """The device's strong container, made once because its rounds take a third of a second."""
-    return pkcs12.write(home.device, quince.PASSPHRASE, friendly_name="Ines's phone", container="strong")
+    return pkcs12.write(home.device, quince.PASSPHRASE, friendly_name="Ines’s phone", container="strong")

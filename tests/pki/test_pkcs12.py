@@ -32,7 +32,7 @@ KNOWN = {
 @pytest.fixture(scope="session")
 def old(home: Quince) -> bytes:
     """The device's old container."""
-    return pkcs12.write(home.device, PASSPHRASE, friendly_name="Ines's phone", container="old")
+    return pkcs12.write(home.device, PASSPHRASE, friendly_name="Ines’s phone", container="old")
 
 
 def container(*parts: bytes, rounds: int = 1, mac_hash: str = SHA_1) -> bytes:
@@ -105,7 +105,7 @@ def test_both_read_back(form: str, home: Quince, request: pytest.FixtureRequest)
     """If this fails, a bundle holds another key or certificate than was made for the device."""
     data: bytes = request.getfixturevalue(form)
     assert pkcs12.open_container(data, PASSPHRASE) == home.device
-    assert pkcs12.friendly_names(data, PASSPHRASE) == ("Ines's phone", "")
+    assert pkcs12.friendly_names(data, PASSPHRASE) == ("Ines’s phone", "")
     pkcs12.check_mac(data, PASSPHRASE)
 
 
@@ -117,18 +117,18 @@ def test_the_library_reads_both(form: str, home: Quince, request: pytest.Fixture
     assert isinstance(found.key, keys.PrivateKey)
     assert keys.to_pkcs8(found.key) == home.device.key
     assert found.cert is not None
-    assert found.cert.friendly_name == b"Ines's phone"
+    assert found.cert.friendly_name == "Ines’s phone".encode()
 
 
 def test_all_authorities_travel(home: Quince) -> None:
     """If this fails, devices lose the way home while one CA follows another."""
     other = quince.found().authority
     both = Credential(home.device.key, home.device.certificate, (home.authority, other))
-    data = pkcs12.write(both, PASSPHRASE, friendly_name="Odile's tablet", container="old")
+    data = pkcs12.write(both, PASSPHRASE, friendly_name="Odile’s tablet", container="old")
     assert pkcs12.open_container(data, PASSPHRASE).authorities == (home.authority, other)
 
 
-@pytest.mark.parametrize("name", ["", "Odile's tablet", "Łódź, Ελλάδα", "boiler \U0001f525"])
+@pytest.mark.parametrize("name", ["", "Odile’s tablet", "Łódź, Ελλάδα", "boiler \U0001f525"])
 def test_friendly_names(home: Quince, name: str) -> None:
     """If this fails, a name outside ASCII spoils the file. RFC 2985 section 5.5.1: a BMPString."""
     data = pkcs12.write(home.device, PASSPHRASE, friendly_name=name, container="old")

@@ -68,9 +68,9 @@ def test_a_register_of_every_past_version_is_opened_and_listed(tmp_path: Path, v
         assert household is not None
         assert household.certified_name == "Quince Cottage (practice)"
         assert [(one.title, one.state(NOW)) for one in register.passes()] == [
-            ("Ines's phone", State.REVOKED),
-            ("Tomasz's laptop", State.STOPPED),
-            ("Odile's tablet", State.WAITING),
+            ("Ines’s phone", State.REVOKED),
+            ("Tomasz’s laptop", State.STOPPED),
+            ("Odile’s tablet", State.WAITING),
         ]
         assert [one.number for one in register.lists()] == [1, 2, 3]
         assert register.diary_written() == len(register.diary()) == 7

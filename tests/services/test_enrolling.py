@@ -63,7 +63,7 @@ def test_a_new_pass_waits_in_the_tray(home: Home) -> None:
     assert "ines" not in made.identity
     assert home.house.register.sealed(made.serial) is not None
     assert home.house.bundling.passphrase(made).reveal().count(" ") == 6
-    assert home.house.register.diary()[-1].sentence.startswith("Ines's watch got a pass until ")
+    assert home.house.register.diary()[-1].sentence.startswith("Ines’s watch got a pass until ")
 
 
 def test_the_certificate_is_good_for_the_gateway(home: Home) -> None:
@@ -106,7 +106,7 @@ def test_a_replacement_keeps_the_identity_and_the_spelling(home: Home) -> None:
     both = home.passes("Ines phone")
     assert [one.serial for one in both] == [old.serial, *changes.serials]
     assert {one.identity for one in both} == {old.identity}
-    assert {one.title for one in both} == {"Ines's phone"}
+    assert {one.title for one in both} == {"Ines’s phone"}
 
 
 @pytest.mark.parametrize("over", ["revoked", "ended"])

@@ -76,7 +76,7 @@ def test_every_form_lands_on_the_disk(home: Home, tmp_path: Path, form: Form, pa
     assert [str(path) for path in found] == sorted(done.changes.files)
     assert found == sorted((tmp_path / "stick").glob(pattern))
     assert {stat.S_IMODE(path.stat().st_mode) for path in found} == {0o600}
-    assert home.house.register.diary()[-1].sentence.startswith("The bundle of Ines's phone was rehearsed")
+    assert home.house.register.diary()[-1].sentence.startswith("The bundle of Ines’s phone was rehearsed")
 
 
 def test_nothing_is_written_when_the_rehearsal_fails(home: Home, tmp_path: Path) -> None:

@@ -48,7 +48,7 @@ def test_the_row_and_the_vault_prove_it(home: Home) -> None:
     assert home.newest("Ines phone").state(home.world.clock.now()) is State.IN_USE
     assert [name for name in home.world.vault.secrets if chosen.serial in name] == []
     assert (home.house.register.loose_secrets(), changes.cautions) == ([], ())
-    assert changes.sentence == "Ines's phone was handed over. Its key and passphrase were erased here."
+    assert changes.sentence == "Ines’s phone was handed over. Its key and passphrase were erased here."
     assert home.house.register.diary()[-1].sentence == changes.sentence
 
 

@@ -102,7 +102,7 @@ def test_a_code_without_a_sentence_still_says_something(error: HearthkeyError) -
 def test_every_caution_has_a_sentence(site: Site) -> None:
     """Broken if it fails: a caution ends in a trace, just when somebody should be warned."""
     for code in site.codes:
-        sentence = cautions.say(Caution(code, "Ines's phone"))
+        sentence = cautions.say(Caution(code, "Ines’s phone"))
         assert wanted(sentence.template) <= {"subject"}
         assert str(sentence)
 

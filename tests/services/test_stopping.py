@@ -46,7 +46,7 @@ def test_the_plan_of_a_stop_names_who_loses_access_and_who_does_not(home: Home) 
     """Broken if it fails: somebody stops the wrong phone and learns it from a call."""
     told = str(plans.stop(home.house.stopping.preview_stop(home.passes("Ines phone"))))
     assert told == (
-        "Ines's phone stops getting in once the gateway holds list 2. Nobody else is affected. It can be let back in."
+        "Ines’s phone stops getting in once the gateway holds list 2. Nobody else is affected. It can be let back in."
     )
 
 
@@ -83,7 +83,7 @@ def test_a_stopped_pass_stands_on_the_next_list_on_hold(home: Home) -> None:
     assert (changes.list_number, newest(home).number) == (2, 2)
     assert listed(home) == {chosen.serial: "certificateHold"}
     assert chosen.state(home.world.clock.now()) is State.STOPPED
-    assert changes.sentence == "Ines's phone was stopped with revocation list 2."
+    assert changes.sentence == "Ines’s phone was stopped with revocation list 2."
 
 
 def test_a_pass_let_back_in_leaves_the_list(home: Home) -> None:
@@ -245,4 +245,4 @@ def test_openssl_agrees_with_every_state(home: Home, tmp_path: Path) -> None:
             check=False,
         )
         seen[one.title] = run.returncode, "certificate revoked" in run.stderr
-    assert seen == {"Ines's phone": (2, True), "Tomasz's laptop": (0, False), "Odile's tablet": (2, True)}
+    assert seen == {"Ines’s phone": (2, True), "Tomasz’s laptop": (0, False), "Odile’s tablet": (2, True)}

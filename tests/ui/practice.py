@@ -147,16 +147,16 @@ def entries(*told: tuple[datetime, str, str]) -> tuple[DiaryEntry, ...]:
 
 DIARY = entries(
     (_at(2024, 1, 30), "found", "Quince Cottage (practice) was founded. Its CA ends 8 May 2036."),
-    (_at(2026, 3, 3), "stop", "Tomasz's old phone was stopped with revocation list 41."),
+    (_at(2026, 3, 3), "stop", "Tomasz’s old phone was stopped with revocation list 41."),
     (
         _at(2026, 4, 11, 18),
         "revoke",
-        "Ines's old phone was revoked for good with revocation list 42: it was lost or stolen (keyCompromise).",
+        "Ines’s old phone was revoked for good with revocation list 42: it was lost or stolen (keyCompromise).",
     ),
     (
         _at(2026, 5, 12, 8),
         "add",
-        "Tomasz's laptop got a pass until 11 May 2028, serial 546f6d61737a2f6c6170746f. Its bundle waits in the tray.",
+        "Tomasz’s laptop got a pass until 11 May 2028, serial 546f6d61737a2f6c6170746f. Its bundle waits in the tray.",
     ),
 )
 

@@ -13,7 +13,7 @@ WRITING = frozenset({"found", "add", "export", "hand-over", "stop", "let-in", "r
 
 VERBS = {
     "window": "Open the window; with no verb at all, this is what happens.",
-    "found": "Found a household: its CA, the gateway's credential, revocation list 1.",
+    "found": "Found a household: its CA, the gateway’s credential, revocation list 1.",
     "add": "Enrol a device; its bundle waits in the tray.",
     "list": "List the people, their devices and until when each gets in.",
     "show": "Show one device, or the household.",
@@ -40,7 +40,7 @@ def parser(typed: Sequence[str] | None = None) -> argparse.ArgumentParser:
     """
     top = argparse.ArgumentParser(
         prog="hearthkey",
-        description="Keep the household's CA: enrol devices, hand bundles over, stop what was lost.",
+        description="Keep the household’s CA: enrol devices, hand bundles over, stop what was lost.",
         epilog="Exit codes: 0 done, 2 words not understood, 3 refused and how to mend it, 4 something is not "
         "available, 5 a fault of the app, 130 cancelled.",
     )
@@ -63,7 +63,7 @@ def _add_words(name: str, verb: argparse.ArgumentParser) -> None:
 
 def _common() -> argparse.ArgumentParser:
     common = argparse.ArgumentParser(add_help=False)
-    common.add_argument("--data", type=Path, metavar="DIR", help="the data folder (default: the platform's)")
+    common.add_argument("--data", type=Path, metavar="DIR", help="the data folder (default: the platform’s)")
     common.add_argument("--json", action="store_true", help="print one JSON object for machines")
     common.add_argument("--quiet", action="store_true", help="say nothing about progress")
     common.add_argument(

@@ -94,7 +94,7 @@ def new_passphrase(house: House, arguments: Namespace, teller: Teller) -> Secret
     offered = house.founding.offer_passphrase()
     teller.aside("The household needs a passphrase. These seven words were drawn by lot:")
     teller.aside(f"\n    {offered.reveal()}\n")
-    teller.aside("Write them down where the family's papers are, then type them here; or type one of your own.")
+    teller.aside("Write them down where the family’s papers are, then type them here; or type one of your own.")
     typed = getpass.getpass("Passphrase: ").strip()
     if offered == Secret(typed):
         return offered

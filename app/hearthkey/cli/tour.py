@@ -96,7 +96,7 @@ def _walk_somewhere(open_house: OpenHouse, folder: Path, teller: Teller) -> dict
         if not error.code.startswith("keyring-"):
             raise
         teller.remark(error)
-        teller.aside("So this tour keeps the practice household's secrets as files in its own folder.")
+        teller.aside("So this tour keeps the practice household’s secrets as files in its own folder.")
     shutil.rmtree(data, ignore_errors=True)
     with open_house(data, place=FILE, writing=True) as house:
         return _walk(_Walk(house, teller, folder))
@@ -158,17 +158,17 @@ def _withdraw(walk: _Walk) -> None:
         walk.say(f"{text} was handed over; its key is gone from here")
     house.stopping.stop(house.stopping.preview_stop(walk.passes_of("Tomasz laptop")))
     _note_list(walk)
-    walk.say(f"Tomasz's laptop was stopped; its rehearsal stops at the step '{_stops_at(walk, 'Tomasz laptop')}'")
+    walk.say(f"Tomasz’s laptop was stopped; its rehearsal stops at the step '{_stops_at(walk, 'Tomasz laptop')}'")
     house.stopping.let_in(house.stopping.preview_let_in(walk.passes_of("Tomasz laptop")))
     _note_list(walk)
-    walk.say(f"Tomasz's laptop was let back in; its rehearsal ends with '{_stops_at(walk, 'Tomasz laptop')}'")
+    walk.say(f"Tomasz’s laptop was let back in; its rehearsal ends with '{_stops_at(walk, 'Tomasz laptop')}'")
     house.stopping.stop(house.stopping.preview_stop(walk.passes_of("Odile tablet")))
     _note_list(walk)
-    walk.say("Odile's tablet was stopped")
+    walk.say("Odile’s tablet was stopped")
     lost = house.stopping.preview_revoke(walk.passes_of("Ines phone"), Reason.KEY_COMPROMISE)
     house.stopping.revoke(lost)
     _note_list(walk)
-    walk.say("Ines's phone was stolen, and revoked")
+    walk.say("Ines’s phone was stolen, and revoked")
 
 
 def _stops_at(walk: _Walk, text: str) -> str:

@@ -63,7 +63,7 @@ def _add(verb: argparse.ArgumentParser) -> None:
     end = verb.add_mutually_exclusive_group()
     end.add_argument("--until", metavar="DATE", help="the last day, for instance 2027-05-01 (UTC)")
     end.add_argument("--days", type=int, metavar="N", help="ends in N days")
-    verb.add_argument("--guest", action="store_true", help="a guest's pass, which ends in days")
+    verb.add_argument("--guest", action="store_true", help="a guest’s pass, which ends in days")
     verb.add_argument("--key-set", metavar="SET", help=f"overrule the kind: {_joined(tuple(KEY_SETS))}")
     verb.add_argument("--container", metavar="KIND", help=f"overrule the kind: {STRONG} or {OLD}")
     verb.add_argument("--replace", action="store_true", help="a new pass, with a new key, for a device that has one")

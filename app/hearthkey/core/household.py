@@ -86,5 +86,5 @@ class Gateway:
 
 
 def possessive(person: str, device: str) -> str:
-    """Say whose device it is, as every sentence and friendly name does: "Ines's phone"."""
-    return f"{person}'s {device}"
+    """Say whose device it is, as every sentence and friendly name does: "Ines’s phone"."""
+    return f"{person}’s {device}"

@@ -108,7 +108,7 @@ def file_stem(text: str, otherwise: str) -> str:
 
     Accents are dropped, other scripts fall back to `otherwise` (an identity code, for instance).
     """
-    plain = unicodedata.normalize("NFKD", text).encode("ascii", "ignore").decode().lower()
+    plain = unicodedata.normalize("NFKD", text.replace("’", "'")).encode("ascii", "ignore").decode().lower()
     whose = re.sub(r"'s\b|'", "", plain)
     stem = re.sub(r"[^a-z0-9]+", "-", whose).strip("-")[:48].strip("-")
     return stem or otherwise

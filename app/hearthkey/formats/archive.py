@@ -67,9 +67,9 @@ Which file for which device
   iPhone, iPad, Mac, Android, Windows
       {pkcs12}
       Open it on the device and type the passphrase. It holds the
-      device's key, its certificate and the certificate of the household.
+      device’s key, its certificate and the certificate of the household.
 
-  If the device asks for the household's certificate by itself
+  If the device asks for the household’s certificate by itself
       {authority}
       No secret: it only says whom to trust. Its SHA-256 fingerprint:
 {fingerprint}
@@ -81,7 +81,7 @@ Which file for which device
 To type in, where a device asks for it
 
   Server, and its name (remote ID):   {gateway}
-  This device's own name (local ID):  {identity}
+  This device’s own name (local ID):  {identity}
   Sign in with:                       the certificate, IKEv2
 
 Afterwards delete the archive and everything that came out of it. The

@@ -115,8 +115,8 @@ class Enrolling:
         return plans
 
     def _plan(self, request: EnrolRequest, known: dict[tuple[str, str], Pass], authority: Authority) -> EnrolPlan:
-        person = names.display_name(request.person, "person's name")
-        device = names.display_name(request.device, "device's name")
+        person = names.display_name(request.person, "person’s name")
+        device = names.display_name(request.device, "device’s name")
         kind = kinds.device_kind(request.kind)
         old = known.get((person.casefold(), device.casefold()))
         now = self._clock.now()

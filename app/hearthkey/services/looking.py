@@ -14,13 +14,13 @@ LIVING = frozenset({State.WAITING, State.IN_USE, State.STOPPED})
 def find(passes: Sequence[Pass], text: str) -> list[Pass]:
     """All passes of the one device, or the one pass, that the text means.
 
-    A text is a person and a device ("Ines phone", "Ines's phone", "Ines/phone"), any part of that
+    A text is a person and a device ("Ines phone", "Ines’s phone", "Ines/phone"; either apostrophe), any part of that
     which only one device has, an identity or its code, or a serial number.
 
     Raises:
         Refused: device-unknown, device-ambiguous.
     """
-    wanted = " ".join(text.replace("/", " ").casefold().split())
+    wanted = " ".join(text.replace("/", " ").replace("'", "’").casefold().split())
     if not wanted:
         raise Refused("device-unknown", text=text)
     for match in (_exactly, _partly):
@@ -35,10 +35,10 @@ def find(passes: Sequence[Pass], text: str) -> list[Pass]:
 
 
 def _exactly(one: Pass, wanted: str) -> bool:
-    person, device = one.person.casefold(), one.device.casefold()
+    person, device = _folded(one.person), _folded(one.device)
     return wanted in {
         f"{person} {device}",
-        f"{person}'s {device}",
+        f"{person}’s {device}",
         one.identity,
         one.identity.split(".", 1)[0],
         one.serial,
@@ -46,7 +46,12 @@ def _exactly(one: Pass, wanted: str) -> bool:
 
 
 def _partly(one: Pass, wanted: str) -> bool:
-    return all(word.removesuffix("'s") in f"{one.person} {one.device}".casefold() for word in wanted.split())
+    return all(word.removesuffix("’s") in _folded(f"{one.person} {one.device}") for word in wanted.split())
+
+
+def _folded(name: str) -> str:
+    """Small letters; the straight apostrophe of a keyboard is the curly one."""
+    return name.casefold().replace("'", "’")
 
 
 def newest(passes: Sequence[Pass]) -> Pass:

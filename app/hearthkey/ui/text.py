@@ -25,7 +25,7 @@ _HERE = {
     "already-stopped": "Let it back in, or revoke it for good.",
     "revoked-is-final": "Give it a new pass.",
     "keyring-absent": "Open the app in the desktop where the household lives.",
-    "keyring-unsafe": "Set the desktop's own keyring, then do it again.",
+    "keyring-unsafe": "Set the desktop’s own keyring, then do it again.",
     "second-copy": "Close it first. Looking works meanwhile.",
 }
 """By code: the way on in the window, where the common sentence names a command instead."""

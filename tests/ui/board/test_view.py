@@ -143,7 +143,7 @@ def test_menu_key_shows_all_actions(qtbot: QtBot, board: BoardView, ways: Ways, 
     assert isinstance(menu, QMenu)
     words = [action.text() for action in menu.actions() if not action.isSeparator()]
     assert words == [
-        "Show Tomasz's laptop",
+        "Show Tomasz’s laptop",
         "Hand over…",
         "Stop…",
         "New pass for this device…",
@@ -171,9 +171,9 @@ def test_right_click_takes_the_row(board: BoardView) -> None:
 @pytest.mark.parametrize(
     ("number", "words"),
     [
-        (0, "Show Ines's phone|Stop…|New pass for this device…|New device for Ines…|-|Revoke for good…"),
-        (2, "Show Ines's old phone|New pass for this device…|New device for Ines…"),
-        (5, "Show Tomasz's old phone|Let back in…|New pass for this device…|New device for Tomasz…|-|Revoke for good…"),
+        (0, "Show Ines’s phone|Stop…|New pass for this device…|New device for Ines…|-|Revoke for good…"),
+        (2, "Show Ines’s old phone|New pass for this device…|New device for Ines…"),
+        (5, "Show Tomasz’s old phone|Let back in…|New pass for this device…|New device for Tomasz…|-|Revoke for good…"),
     ],
 )
 def test_menu_offers_what_the_state_allows(number: int, words: str, ways: Ways) -> None:
@@ -206,7 +206,7 @@ def test_find_marks_and_goes_on(board: BoardView) -> None:
         "Boiler engineer phone",
         "Ines phone",
     ]
-    assert board.find("tomasz's lap") == 2
+    assert board.find("tomasz’s lap") == 2
     assert _here(board) == "Tomasz laptop"
     assert board.find("no such") == 0
     assert board.find("") == 0

@@ -102,7 +102,7 @@ def test_stopping_while_locked_asks_and_goes_on_by_itself(page: DevicePage, erra
     assert "passphrase" in page.beside.text()
     page.stop_button.click()
     assert names(errands) == ["preview_stop"]
-    assert page.deed.voice.text().startswith("Ines's phone stops getting in")
+    assert page.deed.voice.text().startswith("Ines’s phone stops getting in")
     assert page.deed.unlock.line.hasFocus()
     QTest.keyClicks(page.deed.unlock.line, PASSPHRASE)
     QTest.keyClick(page.deed.unlock.line, Qt.Key.Key_Return)
@@ -125,7 +125,7 @@ def test_letting_back_in_says_first_what_follows(page: DevicePage, errands: Fake
     """Broken: a phone that was out of sight for weeks comes back by one click."""
     be(page, errands, "Tomasz", "old phone")
     page.first().click()  # type: ignore[attr-defined]  # the first control is a button
-    assert page.deed.voice.text() == "Tomasz's old phone gets in again once the gateway holds list 43."
+    assert page.deed.voice.text() == "Tomasz’s old phone gets in again once the gateway holds list 43."
     assert page.deed.note.text().startswith("It was out of sight for 1680 hours.")
     assert page.deed.commit.hasFocus()
     page.deed.commit.click()
@@ -142,7 +142,7 @@ def test_revoking_needs_a_reason(page: DevicePage, errands: FakeErrands) -> None
     page.deed.reasons.rows[Reason.SUPERSEDED].click()
     assert "another pass took its place (superseded)" in page.deed.voice.text()
     page.deed.commit.click()
-    assert errands.asked[-1] == ("revoke", "Ines's phone", Reason.SUPERSEDED)
+    assert errands.asked[-1] == ("revoke", "Ines’s phone", Reason.SUPERSEDED)
     assert page.sign.sign is Sign.REVOKED
     assert not page.stop_button.isVisible()
 
@@ -188,13 +188,13 @@ def test_not_now_puts_it_away(page: DevicePage, errands: FakeErrands) -> None:
 @pytest.mark.parametrize(
     ("code", "words"),
     [
-        ("pass-not-alive", "The pass of Ines's phone is ended. Give it a new pass."),
-        ("already-stopped", "Ines's phone is stopped already. Let it back in, or revoke it for good."),
+        ("pass-not-alive", "The pass of Ines’s phone is ended. Give it a new pass."),
+        ("already-stopped", "Ines’s phone is stopped already. Let it back in, or revoke it for good."),
     ],
 )
 def test_trouble_is_said_where_the_deed_is(code: str, words: str, page: DevicePage, errands: FakeErrands) -> None:
     """Broken: a deed fails silently, or advises a command that the window does not have."""
-    errands.troubles["preview_stop"] = Refused(code, title="Ines's phone", state="ended")
+    errands.troubles["preview_stop"] = Refused(code, title="Ines’s phone", state="ended")
     page.stop_button.click()
     assert page.deed.trouble.isVisible()
     assert page.deed.trouble.text() == words

@@ -191,7 +191,7 @@ def test_a_commit_too_early_points_at_what_is_missing(page: EnrolPage, errands: 
 
 def test_a_taken_name_offers_a_new_pass_for_that_one(page: EnrolPage, errands: FakeErrands, qtbot: QtBot) -> None:
     """Broken: whoever wants to replace a device is sent back to the sheet."""
-    errands.troubles["preview_enrol"] = Refused("device-exists", title="Odile's phone")
+    errands.troubles["preview_enrol"] = Refused("device-exists", title="Odile’s phone")
     page.form.whose.take("Odile")
     page.form.device.setText(" Phone ")
     page.form.kind.take("iphone")
@@ -199,7 +199,7 @@ def test_a_taken_name_offers_a_new_pass_for_that_one(page: EnrolPage, errands: F
     errands.troubles.clear()
     page.form.replace_button.click()
     assert page.title.text() == "A new pass"
-    assert page.form.about.text() == "For Odile's phone. It keeps its identity."
+    assert page.form.about.text() == "For Odile’s phone. It keeps its identity."
     request = page.form.request()
     assert (request.person, request.device, request.replace) == ("Odile", "phone", True)
 

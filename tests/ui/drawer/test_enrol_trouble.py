@@ -23,11 +23,11 @@ def page(theme: Theme, errands: FakeErrands, ways: Ways, room: Room) -> EnrolPag
 
 
 WHERE: dict[str, tuple[HearthkeyError, str, str]] = {
-    "name of a person": (Refused("name-too-long", what="person's name", limit=64, length=70), "whose", "Shorten it."),
-    "name of a device": (Refused("name-empty", what="device's name"), "called", "Give a name that the family uses."),
-    "taken": (Refused("device-exists", title="Odile's tablet"), "called", "or replace the pass of the other."),
-    "over": (Refused("device-revoked", title="Odile's tablet"), "called", "or give the old one a new pass."),
-    "unknown": (Refused("device-unknown", text="Odile's tablet"), "called", "The sheet shows all of them."),
+    "name of a person": (Refused("name-too-long", what="person’s name", limit=64, length=70), "whose", "Shorten it."),
+    "name of a device": (Refused("name-empty", what="device’s name"), "called", "Give a name that the family uses."),
+    "taken": (Refused("device-exists", title="Odile’s tablet"), "called", "or replace the pass of the other."),
+    "over": (Refused("device-revoked", title="Odile’s tablet"), "called", "or give the old one a new pass."),
+    "unknown": (Refused("device-unknown", text="Odile’s tablet"), "called", "The sheet shows all of them."),
     "kind": (Refused("kind-unknown", text="fridge", known=("linux",)), "what", "Choose one of linux."),
     "past": (Refused("end-in-the-past", end="1 May 2026"), "until", "Give a day that lies ahead."),
     "too far": (

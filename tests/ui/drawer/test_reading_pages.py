@@ -63,7 +63,7 @@ def test_search_finds_all_words_in_sentence_or_date(
     qtbot.waitUntil(lambda: page.model.rowCount() == 1)
     assert page.line.accessibleDescription() == "1 entry found"
     page.line.setText("apr 2026")
-    qtbot.waitUntil(lambda: sentences(page.model)[0].startswith("Ines's old phone was revoked"))
+    qtbot.waitUntil(lambda: sentences(page.model)[0].startswith("Ines’s old phone was revoked"))
     page.line.setText("")
     qtbot.waitUntil(lambda: page.model.rowCount() == 4)
 
@@ -112,7 +112,7 @@ def test_entries_are_whole_at_any_size(room: Room, theme: Theme, errands: FakeEr
 def test_ten_thousand_entries_open_and_scroll(room: Room, theme: Theme, errands: FakeErrands, qtbot: QtBot) -> None:
     """Broken: the diary of many years holds the window up, or its end cannot be reached."""
     begin = NOW - timedelta(days=5000)
-    many = entries(*((begin + timedelta(hours=n), "stop", f"Ines's phone was stopped, {n}.") for n in range(10_000)))
+    many = entries(*((begin + timedelta(hours=n), "stop", f"Ines’s phone was stopped, {n}.") for n in range(10_000)))
     assert errands.last is not None
     errands.show(replace(errands.last, diary=many))
     page = DiaryPage(theme, errands)
@@ -275,5 +275,5 @@ def test_the_diary_tells_wall_clock_time() -> None:
     """Broken: entries stand at hours when nobody was awake."""
     model = DiaryModel()
     at = datetime(2026, 5, 12, 8, 0, tzinfo=UTC)
-    model.show_entries(entries((at, "stop", "Ines's phone was stopped.")))
+    model.show_entries(entries((at, "stop", "Ines’s phone was stopped.")))
     assert f"{at.astimezone():%H:%M}" in str(model.data(model.index(0), Qt.ItemDataRole.AccessibleTextRole))

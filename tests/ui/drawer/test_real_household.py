@@ -73,4 +73,4 @@ def test_an_evening_in_the_drawer(errands: Errands, theme: Theme, ways: Ways, ro
     diary = DiaryPage(theme, errands)
     room.open(diary)
     assert diary.chain.text().startswith("The chain holds.")
-    assert "Odile's phone was revoked for good" in diary.model.entry(0).sentence
+    assert "Odile’s phone was revoked for good" in diary.model.entry(0).sentence

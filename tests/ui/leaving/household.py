@@ -39,7 +39,7 @@ T = TypeVar("T")
 
 WORDS = ("plum", "kettle", "ivory", "lantern", "gravel", "otter", "quilt")
 PASSPHRASE = " ".join(WORDS)
-LAPTOP = next(one for one in PASSES if one.title == "Tomasz's laptop")
+LAPTOP = next(one for one in PASSES if one.title == "Tomasz’s laptop")
 STICK = Drive("QUINCE", Path("/media/ines/QUINCE"), "/dev/sdb1", 14_200_000_000)
 
 

@@ -40,7 +40,7 @@ def test_every_code_is_read_back_from_the_screen(qtbot: QtBot, theme: Theme, loo
     qtbot.addWidget(card)
     card.resize(420, 520)
     card.show()
-    card.show_codes(drawn(), "Tomasz's laptop")
+    card.show_codes(drawn(), "Tomasz’s laptop")
     read: list[str] = []
     for number in range(1, len(drawn()) + 1):
         assert card.number == number
@@ -88,7 +88,7 @@ def test_keys_and_buttons_go_through_the_codes(qtbot: QtBot, theme: Theme) -> No
     qtbot.addWidget(card)
     card.resize(420, 520)
     card.show()
-    card.show_codes(drawn(), "Tomasz's laptop")
+    card.show_codes(drawn(), "Tomasz’s laptop")
     last = len(drawn())
     assert not card.previous.isEnabled()
     for key, number in (
@@ -101,7 +101,7 @@ def test_keys_and_buttons_go_through_the_codes(qtbot: QtBot, theme: Theme) -> No
     ):
         QTest.keyClick(card.picture, key)
         assert card.number == number
-        assert card.picture.accessibleName() == f"Code {number} of {last} of Tomasz's laptop"
+        assert card.picture.accessibleName() == f"Code {number} of {last} of Tomasz’s laptop"
     QTest.keyClick(card.picture, Qt.Key.Key_End)
     assert not card.next.isEnabled()
 
@@ -112,7 +112,7 @@ def test_bigger_is_bigger(qtbot: QtBot, theme: Theme) -> None:
     qtbot.addWidget(card)
     card.resize(420, 520)
     card.show()
-    card.show_codes(drawn(), "Tomasz's laptop")
+    card.show_codes(drawn(), "Tomasz’s laptop")
     small = card.picture.pixels_a_module()
     card.resize(1200, 640)
     QTest.qWaitForWindowExposed(card)

@@ -23,7 +23,7 @@ from tests.ui.leaving.household import LAPTOP, PASSPHRASE, STICK, WORDS, Scene, 
 
 def test_it_opens_with_what_follows_and_nothing_on_screen(scene: Scene) -> None:
     """If this failed, the page would not say whom it is about, or would begin with a secret."""
-    assert scene.page.head.sentence.text() == "Hand over Tomasz's laptop"
+    assert scene.page.head.sentence.text() == "Hand over Tomasz’s laptop"
     assert "until 11 May 2028" in scene.page.head.meaning.text()
     assert scene.page.panel.shown() is Side.REST
     assert scene.page.left.rows.rows[WayOut.STICK].button.hasFocus()

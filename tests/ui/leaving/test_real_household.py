@@ -46,7 +46,7 @@ def errands(qtbot: QtBot, tmp_path: Path) -> Iterator[Errands]:
 def laptop(errands: Errands) -> Pass:
     """Tomasz's laptop as it is now."""
     assert errands.last is not None
-    return next(one for one in errands.last.passes if one.title == "Tomasz's laptop")
+    return next(one for one in errands.last.passes if one.title == "Tomasz’s laptop")
 
 
 def test_a_bundle_leaves_by_code_and_file_and_then_its_key_is_gone(

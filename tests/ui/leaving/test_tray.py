@@ -39,7 +39,7 @@ class Band:
 def test_who_waits_has_a_card_and_nobody_else(qtbot: QtBot, theme: Theme, tmp_path: Path) -> None:
     """If this failed, a bundle would be nowhere to be found, or a stopped pass could be handed over."""
     band = Band(qtbot, theme, tmp_path)
-    assert [card.one.title for card in band.tray.cards()] == ["Tomasz's laptop"]
+    assert [card.one.title for card in band.tray.cards()] == ["Tomasz’s laptop"]
     stopped = tuple(replace(one, reason=Reason.CERTIFICATE_HOLD, since=NOW) if one == LAPTOP else one for one in PASSES)
     heard = QSignalSpy(band.tray.waits)
     band.errands.now_is(snapshot(passes=stopped))

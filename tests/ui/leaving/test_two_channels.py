@@ -107,7 +107,7 @@ def _click(scene: Scene, click: str) -> None:
         page.leaving.back()
     elif click == "fail":
         scene.errands.refuse = (
-            {} if scene.errands.refuse else {"codes": Refused("passphrase-lost", title="Tomasz's laptop")}
+            {} if scene.errands.refuse else {"codes": Refused("passphrase-lost", title="Tomasz’s laptop")}
         )
     elif click == "drag":
         scene.drag.began.emit(LAPTOP.serial)

@@ -30,7 +30,7 @@ STATES: dict[str, tuple[Snapshot, str, str]] = {
     "locked": (
         replace(LOCKED, door=Door.KEYRING_LOCKED),
         "The keyring of this desktop is locked. Nothing is lost.",
-        "Unlock it in the desktop's password settings",
+        "Unlock it in the desktop’s password settings",
     ),
     "silent": (
         replace(LOCKED, door=Door.KEYRING_SILENT),
@@ -96,7 +96,7 @@ def test_a_broken_register_says_what_it_means(qtbot: QtBot, theme: Theme, code: 
     headline, way = BROKEN[code]
     assert shut.page.heading.sentence.text() == headline
     assert way in shut.cause()
-    assert shut.page.works.texts() == ["Everybody's devices, the gateway lets them in as before"]
+    assert shut.page.works.texts() == ["Everybody’s devices, the gateway lets them in as before"]
     assert not shut.page.go_on.isVisible()
     shut.page.again.click()
     assert [verb for verb, _ in shut.errands.calls] == ["open"]

@@ -106,7 +106,7 @@ TROUBLES = [
     ("name", "x" * 65, Spot.NAME, "The household name has 65 characters"),
     ("host", "home_quince.example", Spot.HOST, '"home_quince.example" is not a name that DNS can look up'),
     ("host", "x" * 300, Spot.HOST, "The gateway host has 300 characters"),
-    ("host", "0.0.0.0", Spot.HOST, "0.0.0.0 is nobody's address."),  # noqa: S104 - an address that is refused
+    ("host", "0.0.0.0", Spot.HOST, "0.0.0.0 is nobody’s address."),  # noqa: S104 - an address that is refused
     ("home", "kitchen", Spot.HOME, 'The home subnet "kitchen" is not a subnet.'),
     ("home", "198.51.100.7/24", Spot.HOME, "The home subnet 198.51.100.7/24 is an address within a subnet."),
     ("home", "0.0.0.0/0", Spot.HOME, "The home subnet 0.0.0.0/0 is the whole internet."),

@@ -22,7 +22,7 @@ def test_two_letters_and_enter_stop_a_phone(room: Open) -> None:
     here.type("in")
     here.press(Qt.Key.Key_Return)
     assert here.errands.asked("stop") == [PASSES[0].identity]
-    assert here.voice == ("Ines's phone was stopped with list 43. It takes effect when the gateway holds that list.")
+    assert here.voice == ("Ines’s phone was stopped with list 43. It takes effect when the gateway holds that list.")
     assert any("was stopped with list 43" in words for words in here.spoken)
     assert here.window.focusWidget() is here.sheet.body.outcome.close_button
     here.press(Qt.Key.Key_Return)
@@ -35,7 +35,7 @@ def test_down_chooses_another_row_and_says_so(room: Open) -> None:
     here = room()
     here.type("in")
     here.press(Qt.Key.Key_Down)
-    assert here.spoken[-1] == "Ines's tablet: 3 weeks left, then it ends, 2 of 4"
+    assert here.spoken[-1] == "Ines’s tablet: 3 weeks left, then it ends, 2 of 4"
     here.press(Qt.Key.Key_Return)
     assert here.errands.asked("stop") == [PASSES[1].identity]
 
@@ -44,11 +44,11 @@ def test_the_sentence_is_about_the_row(room: Open, qtbot: QtBot) -> None:
     """Broken if it fails: the sentence names one device and the button stops another."""
     here = room()
     here.type("in")
-    qtbot.waitUntil(lambda: here.voice.startswith("Ines's phone stops getting in once the gateway holds list 43."))
-    assert here.sheet.body.asking.commit.accessibleName() == "Stop Ines's phone"
+    qtbot.waitUntil(lambda: here.voice.startswith("Ines’s phone stops getting in once the gateway holds list 43."))
+    assert here.sheet.body.asking.commit.accessibleName() == "Stop Ines’s phone"
     here.press(Qt.Key.Key_Down)
-    qtbot.waitUntil(lambda: here.voice.startswith("Ines's tablet stops"))
-    assert here.sheet.body.asking.commit.accessibleName() == "Stop Ines's tablet"
+    qtbot.waitUntil(lambda: here.voice.startswith("Ines’s tablet stops"))
+    assert here.sheet.body.asking.commit.accessibleName() == "Stop Ines’s tablet"
 
 
 def test_enter_before_the_plan_has_come_stops_as_soon_as_it_comes(room: Open) -> None:
@@ -99,7 +99,7 @@ def test_locked_it_asks_in_place_and_goes_on_by_itself(room: Open) -> None:
     QTest.keyClicks(asking.gate.row.line, PASSPHRASE)
     here.press(Qt.Key.Key_Return)
     assert here.errands.asked("stop") == [PASSES[0].identity]
-    assert here.voice.startswith("Ines's phone was stopped")
+    assert here.voice.startswith("Ines’s phone was stopped")
 
 
 def test_a_wrong_passphrase_stops_nothing_and_may_be_typed_again(room: Open) -> None:
@@ -173,7 +173,7 @@ def test_a_grey_row_says_why_and_does_nothing(room: Open) -> None:
     """Broken if it fails: Enter on a revoked device ends in an error."""
     here = room()
     here.type("ines old")
-    assert here.voice == "Ines's old phone gets in no more. There is nothing to stop."
+    assert here.voice == "Ines’s old phone gets in no more. There is nothing to stop."
     assert not here.sheet.body.asking.commit.isVisible()
     here.press(Qt.Key.Key_Return)
     assert here.errands.calls == []
@@ -199,7 +199,7 @@ def test_undo_lets_it_back_in(room: Open, *, by_key: bool) -> None:
     else:
         QTest.mouseClick(here.sheet.body.outcome.undo_button, Qt.MouseButton.LeftButton)
     assert here.errands.asked("let_in") == [PASSES[0].identity]
-    assert here.voice == "Ines's phone was let back in with list 44. It gets in once the gateway holds that list."
+    assert here.voice == "Ines’s phone was let back in with list 44. It gets in once the gateway holds that list."
     assert not here.sheet.body.outcome.undo_button.isVisible()
     assert here.errands.last is not None
     assert here.errands.last.passes[0].state(NOW) is State.IN_USE
@@ -217,4 +217,4 @@ def test_undo_with_the_household_locked_asks(room: Open) -> None:
     del here.errands.refuse["let_in"]
     QTest.keyClicks(gate.row.line, PASSPHRASE)
     QTest.keyClick(gate.row.line, Qt.Key.Key_Return)
-    assert here.voice.startswith("Ines's phone was let back in")
+    assert here.voice.startswith("Ines’s phone was let back in")

@@ -54,8 +54,8 @@ def test_where_the_focus_was_can_be_gone(room: Open, qtbot: QtBot) -> None:
 def test_text_given_along_is_searched(room: Open) -> None:
     """Broken if it fails: "lost" on a row of the board forgets which row."""
     here = room()
-    here.ways.lost.emit("Tomasz's laptop")
-    assert here.names()[0] == "Tomasz's laptop: waiting, in the tray"
+    here.ways.lost.emit("Tomasz’s laptop")
+    assert here.names()[0] == "Tomasz’s laptop: waiting, in the tray"
     assert here.sheet.body.asking.rows.told().endswith("1 of 2")
 
 
@@ -98,7 +98,7 @@ def test_trouble_is_said_in_place(room: Open) -> None:
     del here.errands.refuse["stop"]
     here.field.setFocus()
     here.press(Qt.Key.Key_Return)
-    assert here.voice.startswith("Ines's phone was stopped")
+    assert here.voice.startswith("Ines’s phone was stopped")
 
 
 def test_a_new_look_keeps_the_chosen_row(room: Open) -> None:
@@ -118,7 +118,7 @@ def test_every_control_has_a_name(room: Open) -> None:
     assert nameless(here.sheet) == []
     here.press(Qt.Key.Key_Return)
     assert nameless(here.sheet) == []
-    assert here.names()[0] == "Ines's phone: never proved, in use since 12 April"
+    assert here.names()[0] == "Ines’s phone: never proved, in use since 12 April"
 
 
 LONG = made_pass(

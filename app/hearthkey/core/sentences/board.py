@@ -20,7 +20,7 @@ def weekday(moment: datetime) -> str:
     return f"{moment:%A} {moment.day} {moment:%B}"
 
 
-_HOUSE = {Ends.LIST: "the revocation list", Ends.GATEWAY: "the gateway's certificate"}
+_HOUSE = {Ends.LIST: "the revocation list", Ends.GATEWAY: "the gateway’s certificate"}
 
 
 def headline(outlook: Outlook, now: datetime) -> Sentence:
@@ -28,7 +28,7 @@ def headline(outlook: Outlook, now: datetime) -> Sentence:
     if outlook.over and outlook.house_ends is Ends.LIST:
         return Sentence("Nobody gets in: the revocation list ended on {day}.", {"day": day(outlook.house_end)})
     if outlook.over:
-        return Sentence("Nobody gets in: the gateway's certificate ended on {day}.", {"day": day(outlook.house_end)})
+        return Sentence("Nobody gets in: the gateway’s certificate ended on {day}.", {"day": day(outlook.house_end)})
     near = (outlook.until - now).days < 200
     when = weekday(outlook.until) if near else day(outlook.until)
     if outlook.first is None:

@@ -20,7 +20,7 @@ _CAUTIONS = {
     "passphrase-erased-later": "The key of {subject} is erased. The keyring did not answer, so its passphrase will be "
     "erased at the next start.",
     "key-erased-later": "Another copy of the app was reading just now. The key of {subject} is erased; what the "
-    "register's log still holds of it, under its passphrase, goes when the app is closed.",
+    "register’s log still holds of it, under its passphrase, goes when the app is closed.",
     "list-not-written": "The list is signed and kept, but could not be written to {subject}. It will be written at the "
     "next start; `hearthkey lists --into FOLDER` writes it elsewhere now.",
     "kept-in-files": "There is no keyring in use: the secrets of this household lie as files in {subject}. The CA key "
@@ -36,7 +36,7 @@ _CAUTIONS = {
     "still can.",
     "live-session": "A connection that is open now stays open until it authenticates again; ending it is up to the "
     "gateway (RFC 7296 section 2.8.3).",
-    "write-it-down": "Write the passphrase down and keep it where the family's papers are. Without it and without a "
+    "write-it-down": "Write the passphrase down and keep it where the family’s papers are. Without it and without a "
     "sealed copy, nothing can be renewed or stopped. {subject}",
 }
 

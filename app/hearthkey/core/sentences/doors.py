@@ -49,7 +49,7 @@ SHUT = {
     "keyring-locked": Shut(
         "The keyring of this desktop is locked. Nothing is lost.",
         f"{_STILL} The CA key is needed for new passes and new lists only.",
-        "Unlock it in the desktop's password settings, or log out and in.",
+        "Unlock it in the desktop’s password settings, or log out and in.",
     ),
     "keyring-silent": Shut(
         "The keyring of this desktop does not answer. Nothing is lost.",
@@ -64,7 +64,7 @@ SHUT = {
     "only-looking": Shut(
         "This window only looks.",
         "Another copy of the app has the household open, or its folder cannot be written to. Nothing is lost.",
-        "Close the other copy, or see to the folder's permissions.",
+        "Close the other copy, or see to the folder’s permissions.",
     ),
     "diary-broken": Shut(
         "The diary does not fit together from entry {number} on.",
@@ -79,7 +79,7 @@ SHUT = {
     "register-unreadable": Shut(
         "The register cannot be read, so nothing can be shown.",
         f"{_STILL} The gateway does not need this computer.",
-        "See to the disk and the folder's permissions.",
+        "See to the disk and the folder’s permissions.",
     ),
     "register-newer": Shut(
         "The register was written by a newer app.",

@@ -8,7 +8,7 @@ REFUSED: dict[str, tuple[str, str]] = {
     # rehearsal
     "rehearsal-failed": ("The {form} stopped at the step {step}, so it may not leave.", _ASK_AGAIN),
     "path-untrusted": (
-        "The certificate was not signed by this household's CA ({seen}). The gateway will not let it in.",
+        "The certificate was not signed by this household’s CA ({seen}). The gateway will not let it in.",
         "Check that it belongs to this household.",
     ),
     "path-malformed": (
@@ -20,7 +20,7 @@ REFUSED: dict[str, tuple[str, str]] = {
         "Give the device a new pass.",
     ),
     "certificate-not-yet": (
-        "By this computer's clock the pass has not begun ({seen}).",
+        "By this computer’s clock the pass has not begun ({seen}).",
         "Check the clock of this computer, then of the gateway.",
     ),
     "certificate-revoked": (
@@ -33,17 +33,17 @@ REFUSED: dict[str, tuple[str, str]] = {
         "Sign the next one: hearthkey lists --sign, and bring it to the gateway.",
     ),
     "list-not-yet": (
-        "The revocation list begins after now, by this computer's clock ({seen}).",
+        "The revocation list begins after now, by this computer’s clock ({seen}).",
         "Check the clock of this computer, then of the gateway.",
     ),
     "list-untrusted": (
-        "The revocation list is not this household's ({seen}).",
+        "The revocation list is not this household’s ({seen}).",
         "Use the list that hearthkey lists --into writes.",
     ),
     "list-unreadable": ("The revocation list cannot be read.", "Use the list that hearthkey lists --into writes."),
     "usage-wrong": (
         "The certificate is meant for another use than this one.",
-        "Use a device's pass for a device and the gateway's for the gateway.",
+        "Use a device’s pass for a device and the gateway’s for the gateway.",
     ),
     "name-differs": (
         "The certificate is about {names}, not about {expected}.",
@@ -57,8 +57,8 @@ REFUSED: dict[str, tuple[str, str]] = {
     "handshake-failed": ("The {whose} broke the trial connection off ({seen}).", _ASK_AGAIN),
     "key-type-unknown": ("A key of type {text} is not used here.", "Choose one of {known}."),
     "authority-key-type": (
-        "A CA key of type {seen} was found; a household's is {wanted}.",
-        "Bring back this household's own key text.",
+        "A CA key of type {seen} was found; a household’s is {wanted}.",
+        "Bring back this household’s own key text.",
     ),
     # keys and PKCS#12
     "key-unreadable": ("The private key cannot be read.", _ASK_AGAIN),
@@ -98,16 +98,16 @@ REFUSED: dict[str, tuple[str, str]] = {
     # archive
     "archive-unreadable": ("It is not a whole archive.", "Check that it is the right file, and copy it once more."),
     "archive-too-large": (
-        "The archive would unpack to {size} octets or more; a bundle's never does.",
+        "The archive would unpack to {size} octets or more; a bundle’s never does.",
         "Do not open it. " + _ASK_AGAIN,
     ),
-    "archive-too-full": ("The archive holds {count} files; a bundle's has a handful.", "Do not open it. " + _ASK_AGAIN),
+    "archive-too-full": ("The archive holds {count} files; a bundle’s has a handful.", "Do not open it. " + _ASK_AGAIN),
     "archive-name-unsafe": (
         "The archive holds a file named {member}, which would land outside its folder.",
         "Do not open it. " + _ASK_AGAIN,
     ),
     "archive-member-unfit": (
-        "The archive holds {member}, which does not belong into a bundle's.",
+        "The archive holds {member}, which does not belong into a bundle’s.",
         "Do not open it. " + _ASK_AGAIN,
     ),
     "archive-member-open": ("{member} lies in the archive without AES-256.", _ASK_AGAIN),

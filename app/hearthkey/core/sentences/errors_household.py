@@ -33,7 +33,7 @@ REFUSED: dict[str, tuple[str, str]] = {
         "Found a household anew in another data folder, and give every device a new bundle.",
     ),
     "gateway-secret-lost": (
-        "The keyring has no secret for the gateway's key, so nothing can be rehearsed against it.",
+        "The keyring has no secret for the gateway’s key, so nothing can be rehearsed against it.",
         "Bring the keyring back from a copy, or use the keyring under which the household was founded.",
     ),
     "not-practice": ("This is a real household.", "Only a practice household may be forgotten."),

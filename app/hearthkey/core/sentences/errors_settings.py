@@ -23,7 +23,7 @@ REFUSED: dict[str, tuple[str, str]] = {
         "The identity suffix has {length} characters; a code and a dot go before it, so {limit} is the most.",
         "Give a shorter one with --identity-suffix.",
     ),
-    "gateway-unreachable": ("{host} is nobody's address.", "Give the name or address of the gateway."),
+    "gateway-unreachable": ("{host} is nobody’s address.", "Give the name or address of the gateway."),
     # subnets
     "subnet-malformed": ('The {what} "{text}" is not a subnet.', "Write it like 198.51.100.0/24 or 2001:db8:1::/64."),
     "subnet-has-host-bits": (

@@ -7,7 +7,7 @@ _SAFE = "Nothing was lost, nothing is half done."
 UNAVAILABLE: dict[str, tuple[str, str]] = {
     "keyring-locked": (
         f"The keyring is closed. {_SAFE}",
-        "Open it (log in to the desktop, or unlock it in the desktop's password settings), then do it again.",
+        "Open it (log in to the desktop, or unlock it in the desktop’s password settings), then do it again.",
     ),
     "keyring-silent": (
         f"The keyring has not answered for {{seconds}} seconds. {_SAFE}",
@@ -19,7 +19,7 @@ UNAVAILABLE: dict[str, tuple[str, str]] = {
     ),
     "keyring-unsafe": (
         f"The keyring that is set up here ({{backend}}) keeps nothing, or keeps it in the clear. {_SAFE}",
-        "Set the desktop's own keyring, or found the household with --key-file.",
+        "Set the desktop’s own keyring, or found the household with --key-file.",
     ),
     "keyring-failed": (f"The keyring answered with a fault: {{seen}}. {_SAFE}", "Log out and in, then do it again."),
     "second-copy": (
@@ -43,7 +43,7 @@ UNAVAILABLE: dict[str, tuple[str, str]] = {
     ),
     "register-unreadable": (
         "The register in {path} cannot be read ({seen}).",
-        "See to the disk and the folder's permissions, then do it again.",
+        "See to the disk and the folder’s permissions, then do it again.",
     ),
     "register-newer": (
         "The register was written by a newer app (version {have}; this one knows {known}).",

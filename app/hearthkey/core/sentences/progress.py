@@ -6,7 +6,7 @@ from hearthkey.core.sentences.sentence import Sentence
 
 _STEPS = {
     "making-ca": "Making the CA key",
-    "making-gateway": "Making the gateway's key and certificate",
+    "making-gateway": "Making the gateway’s key and certificate",
     "guarding-ca": "Encrypting the CA key under the passphrase (this is slow on purpose)",
     "keeping-secrets": "Putting secrets into the {place}",
     "unlocking": "Opening the CA key (this is slow on purpose)",

@@ -205,7 +205,7 @@ class EnrolForm(QWidget):
         """Say a trouble at the field that it is about, and return that field; None for one about no field."""
         words = mended(error)
         code, what = error.code, str(error.facts.get("what", ""))
-        if code.startswith("name-") and what == "person's name":
+        if code.startswith("name-") and what == "person’s name":
             self.whose.trouble(words)
             return self.whose.name if self.whose.name.isVisibleTo(self) else self.whose.many
         if code.startswith("name-") or code in {"device-exists", "device-revoked", "device-unknown"}:

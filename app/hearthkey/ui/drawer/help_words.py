@@ -93,9 +93,9 @@ HELP = {
     "founding": Help(
         "Founding a household",
         (
-            "Founding makes the household's own CA: what it signs gets in, nothing else does.",
+            "Founding makes the household’s own CA: what it signs gets in, nothing else does.",
             "Give the name under which the house is reached from outside. It is written into every bundle.",
-            "The seven words open the CA key. Write them down and keep them with the family's papers.",
+            "The seven words open the CA key. Write them down and keep them with the family’s papers.",
             "Without the words nothing can be renewed or stopped; nobody can make new ones for you.",
         ),
     ),

@@ -69,7 +69,7 @@ def closed(snapshot: Snapshot) -> Closed | None:
 def broken(error: HearthkeyError) -> Closed:
     """What the page says where not even a look was possible."""
     told = doors.shut(error.code)
-    works: Lines = ((_tr("Everybody's devices"), _tr("the gateway lets them in as before")),)
+    works: Lines = ((_tr("Everybody’s devices"), _tr("the gateway lets them in as before")),)
     waits: Lines = ((_tr("This window"), _tr("there is nothing that it could show")),)
     if told is None:
         means = said(errors.say(error).means)
@@ -97,7 +97,7 @@ def _keyring(snapshot: Snapshot) -> tuple[Lines, Lines]:
 
 def _looking() -> Lines:
     return (
-        (_tr("Everybody's devices"), _tr("the gateway lets them in as before")),
+        (_tr("Everybody’s devices"), _tr("the gateway lets them in as before")),
         (_tr("Looking"), _tr("who gets in, and until when")),
         (_tr("Diary and certificates"), _tr("to read and to copy")),
     )

@@ -210,10 +210,10 @@ class CodeCard(QWidget):
 
     def _advice(self, number: int, count: int) -> str:
         if count == 1:
-            return self.tr("Scan it with this app's reader on the device.")
+            return self.tr("Scan it with this app’s reader on the device.")
         if number == count:
             return self.tr("The last one. The order does not matter; a code scanned twice does no harm.")
-        return self.tr("Scan it with this app's reader, then show the next one. The order does not matter.")
+        return self.tr("Scan it with this app’s reader, then show the next one. The order does not matter.")
 
     def grow(self, *, big: bool) -> None:
         """Take the whole page, or give it back."""

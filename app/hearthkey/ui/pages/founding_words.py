@@ -61,7 +61,7 @@ _HERE = {
     "no-quiet-subnet": "Name a free subnet.",
     "suffix-too-long": "Give a shorter one.",
     "keyring-absent": "Open the app in a desktop with a keyring, or keep the key in a file.",
-    "keyring-unsafe": "Set the desktop's own keyring, or keep the key in a file.",
+    "keyring-unsafe": "Set the desktop’s own keyring, or keep the key in a file.",
     "household-exists": "Close this window and open it again; it shows the household that is there.",
 }
 """By code: the way on from this page."""

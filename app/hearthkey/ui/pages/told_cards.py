@@ -32,7 +32,7 @@ class RestCard(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         text = self.tr(
-            "Each way is rehearsed first: the very bytes are opened with the passphrase and tried at the gateway's "
+            "Each way is rehearsed first: the very bytes are opened with the passphrase and tried at the gateway’s "
             "certificate and the revocation list. What would not get in does not leave."
         )
         column = _column(self)

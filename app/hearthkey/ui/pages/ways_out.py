@@ -71,10 +71,10 @@ def sentence(way: WayOut, one: Pass, codes: int = 0) -> str:
     if way is WayOut.ARCHIVE:
         return _tr("WaysOut", "AES-256 zip. 7-Zip opens it, a plain file manager does not.")
     if codes:
-        return _tr("WaysOut", "{count} codes, to be scanned one after another by this app's reader.").format(
+        return _tr("WaysOut", "{count} codes, to be scanned one after another by this app’s reader.").format(
             count=codes
         )
-    return _tr("WaysOut", "A handful of codes, to be scanned one after another by this app's reader.")
+    return _tr("WaysOut", "A handful of codes, to be scanned one after another by this app’s reader.")
 
 
 def button(way: WayOut) -> str:
