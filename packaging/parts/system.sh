@@ -1,4 +1,8 @@
-# Finds out which system packages are missing and installs them where that is allowed. Sourced after words.sh.
+# Finds out which system packages are missing and installs them where that is allowed. Sourced after words.sh;
+# expects $packaging.
+
+# Where servers lie: not on the path of an ordinary login, and yet anybody may run them.
+for_root=/usr/local/sbin:/usr/sbin:/sbin
 
 # True if a shared library lies in one of the folders that Debian and others keep them in.
 has_library() {
@@ -11,7 +15,7 @@ has_library() {
 # True if the probe of a package list (command:, module:, file: or library:) finds its thing. $python may be empty.
 there() {
     case $1 in
-        command:*) command -v "${1#command:}" >/dev/null 2>&1 ;;
+        command:*) (PATH=$PATH:$for_root && command -v "${1#command:}" >/dev/null 2>&1) ;;
         module:*) [ -n "${python:-}" ] && "$python" -c "import ${1#module:}" >/dev/null 2>&1 ;;
         file:*) [ -e "${1#file:}" ] ;;
         library:*) has_library "${1#library:}" ;;
@@ -47,17 +51,17 @@ install_packages() {
         say "This machine lacks what Debian calls: $wanted. Its own package tool has them under similar names."
         return 0
     fi
-    # The lists hold plain words, so the splitting of $line and $root_by is meant.
-    line="apt-get install -y --no-install-recommends $wanted"
+    # The lists hold plain words, so the splitting of $wanted and $root_by is meant.
+    quietly=$packaging/parts/quietly.sh
     if ! root_by=$(as_root); then
-        say "Some system packages are missing. This line brings them, run as root:"
-        say "    $line"
+        say "Some system packages are missing. This line brings them, run as root; none of their services is started:"
+        say "    sh '$quietly' $wanted"
         return 0
     fi
-    say "Installing system packages: $wanted"
+    say "Installing system packages for the programs in them; no service of theirs is started, neither now nor with the machine: $wanted"
     # What apt-get says on the way matters only when it fails.
     # shellcheck disable=SC2086
     told=$($root_by apt-get update -qq 2>&1) || say "$told" "The package lists could not be renewed; trying with the old ones."
     # shellcheck disable=SC2086
-    told=$($root_by env DEBIAN_FRONTEND=noninteractive $line -qq 2>&1) || say "$told" "Not all of them could be installed."
+    told=$($root_by sh "$quietly" $wanted 2>&1) || say "$told" "Not all of them could be installed."
 }
