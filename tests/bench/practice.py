@@ -5,6 +5,7 @@ from __future__ import annotations
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -41,10 +42,14 @@ def folder() -> Iterator[Path]:
 
 
 @contextmanager
-def household() -> Iterator[House]:
-    """Quince Cottage, just founded and unlocked; its secrets lie in files, each written under fsync."""
+def household(*, practice: bool = True) -> Iterator[House]:
+    """Quince Cottage, just founded and unlocked; its secrets lie in files, each written under fsync.
+
+    Args:
+        practice: nothing of a practice household is ever delivered, so that a delivery wants none.
+    """
     with folder() as made, open_house(made / "data", place=FILE, writing=True) as house:
-        house.founding.apply(house.founding.preview(REQUEST), PASSPHRASE)
+        house.founding.apply(house.founding.preview(replace(REQUEST, practice=practice)), PASSPHRASE)
         yield house
 
 

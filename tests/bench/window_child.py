@@ -10,7 +10,6 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QMainWindow
 
@@ -26,9 +25,7 @@ from hearthkey.ui import app as starting
 from hearthkey.ui.theme.style import SheetStyle
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.window import Window
-
-_BEAT = 5
-_WAIT = 50
+from tests.bench import heartbeat, window_many
 
 
 def main() -> int:
@@ -43,6 +40,7 @@ def main() -> int:
         "frame": frame,
         "moving": moving,
         "stall": stall,
+        "many": many,
     }
     told = measured[what](app, theme, *map(Path, rest))
     told["peak"] = [peak()]
@@ -76,6 +74,7 @@ def bare(app: QApplication, theme: Theme) -> dict[str, list[float]]:
 def opened(app: QApplication, theme: Theme, data: Path, *, furnish: bool = False) -> Window:
     """The real window, once it shows the household."""
     window = starting.window(theme, partial(open_house, apart=True), data, practice=True)
+    starting.calm(window)
     window.show()
 
     def leave(_snapshot: object) -> None:
@@ -125,13 +124,6 @@ def stall(app: QApplication, theme: Theme, room: Path) -> dict[str, list[float]]
     """Found, unlock, enrol, export every form, show codes, stop: the longest gap between two beats of each."""
     window = opened(app, theme, room / "data", furnish=True)
     errands = window.outside.errands
-    gaps: list[float] = [0.0]
-    last = [time.perf_counter()]
-
-    def beat() -> None:
-        now = time.perf_counter()
-        gaps[-1] = max(gaps[-1], now - last[0])
-        last[0] = now
 
     def waiting(person: str) -> Pass:
         passes = () if errands.last is None else errands.last.passes
@@ -162,23 +154,18 @@ def stall(app: QApplication, theme: Theme, room: Path) -> dict[str, list[float]]
         errands.refresh,
     ]
 
-    def on() -> None:
-        if window.outside.tasks.waiting:
-            QTimer.singleShot(_WAIT, window, on)
-        elif steps:
-            gaps.append(0.0)
-            steps.pop(0)()
-            QTimer.singleShot(4 * _WAIT, window, on)
-        else:
-            app.exit()
-
-    timer = QTimer(window, interval=_BEAT)
-    timer.timeout.connect(beat)
-    timer.start()
-    on()
-    app.exec()
+    told = heartbeat.gaps(app, window, steps)
     window.close()
-    return {"stalls": gaps}
+    return {"stalls": told}
+
+
+def many(app: QApplication, theme: Theme, data: Path) -> dict[str, list[float]]:
+    """Look, enrol and stop among ten thousand devices: the longest gap between two beats of each step."""
+    window = opened(app, theme, data)
+    told = heartbeat.gaps(app, window, window_many.steps(window))
+    window_many.check(window)
+    window.close()
+    return {"stalls": told}
 
 
 def _export(export: Callable[..., None], waiting: Callable[[str], Pass], form: Form, room: Path, *rest: object) -> None:

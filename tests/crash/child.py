@@ -22,6 +22,7 @@ import hearthkey.adapters.vault_file
 import hearthkey.adapters.vault_keyring
 import hearthkey.services.exporting
 import hearthkey.services.recovery
+import hearthkey.services.settling
 import hearthkey.services.stopping  # noqa: F401 - loading is all
 from hearthkey.bootstrap import House, harden
 from hearthkey.core.errors import HearthkeyError

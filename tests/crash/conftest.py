@@ -44,7 +44,7 @@ def nursery(desktop: Desktop, tmp_path_factory: pytest.TempPathFactory) -> Itera
 
 def settle(home: Home) -> Home:
     """Found a household with a waiting, a used and a stopped device."""
-    for verb in ("found", "settle"):
+    for verb in ("found", "move-in"):
         assert home.run(verb).refusal is None
     home.save()
     return home

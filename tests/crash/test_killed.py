@@ -120,7 +120,13 @@ def sealed_of(home: Home, title: str) -> bytes:
     return sealed[200:264]
 
 
-@pytest.mark.parametrize("verb", ["stop", "let-in", "revoke"])
+@pytest.mark.parametrize("place", [KEYRING, FILE])
+def test_settling(settled: dict[str, Home], place: str) -> None:
+    """If this fails, a power cut leaves a host without its certificate, or a gateway's key that nothing opens."""
+    kill_at_every_moment(settled[place], "settle", thin=place == KEYRING)
+
+
+@pytest.mark.parametrize("verb", ["stop", "spare-stop", "spares", "let-in", "revoke"])
 def test_withdrawing(settled: dict[str, Home], verb: str) -> None:
     """If this fails, a power cut leaves a list that says something else than the register, or a number twice."""
     kill_at_every_moment(settled[KEYRING], verb)

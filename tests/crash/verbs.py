@@ -13,6 +13,7 @@ from hearthkey.core.secret import Secret
 from hearthkey.services import looking
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.founding import FoundRequest
+from hearthkey.services.settling import SettleRequest
 
 WORDS = "oaken ladle visor plum tidy harbor mosaic"
 
@@ -45,12 +46,13 @@ def found(house: House, _folder: Path) -> None:
     house.listing.publish_missing()
 
 
-def settle(house: House, folder: Path) -> None:
+def move_in(house: House, folder: Path) -> None:
     """Bring the family in: Ines's phone waits, Tomasz's laptop is in use, Odile's tablet is stopped."""
     house.enrolling.apply(*house.enrolling.preview_all(FAMILY))
     for text in ("Tomasz laptop", "Odile tablet"):
         house.handing_over.apply(house.handing_over.preview(_passes(house, text)))
     house.stopping.stop(house.stopping.preview_stop(_passes(house, "Odile tablet")))
+    house.sparing.renew()
     folder.mkdir()
 
 
@@ -73,6 +75,17 @@ def stop(house: House, _folder: Path) -> None:
     house.stopping.stop(house.stopping.preview_stop(_passes(house, "Tomasz laptop")))
 
 
+def spare_stop(house: House, _folder: Path) -> None:
+    """Stop Tomasz's laptop with a list that was signed in advance."""
+    house.keyholder.lock()
+    house.sparing.stop(house.sparing.preview_stop(_passes(house, "Tomasz laptop")))
+
+
+def spares(house: House, _folder: Path) -> None:
+    """Sign all spare lists anew, as an unlock after a change does."""
+    house.sparing.renew()
+
+
 def let_in(house: House, _folder: Path) -> None:
     """Let Odile's tablet back in."""
     house.stopping.let_in(house.stopping.preview_let_in(_passes(house, "Odile tablet")))
@@ -89,14 +102,22 @@ def export(house: House, folder: Path) -> None:
     house.exporting.export(_passes(house, "Ines phone")[-1], Form.CODES, folder)
 
 
+def settle(house: House, _folder: Path) -> None:
+    """Move the house to another name, so that the gateway needs a new certificate."""
+    house.settling.apply(house.settling.preview(SettleRequest(name="Plum House", gateway_host="door.quince.example")))
+
+
 VERBS: dict[str, Callable[[House, Path], None]] = {
     "found": found,
-    "settle": settle,
+    "move-in": move_in,
     "start": start,
     "add": add,
     "hand-over": hand_over,
     "stop": stop,
+    "spare-stop": spare_stop,
+    "spares": spares,
     "let-in": let_in,
     "revoke": revoke,
     "export": export,
+    "settle": settle,
 }

@@ -19,7 +19,10 @@ from hearthkey.services import secret_names
 from hearthkey.services.listing import file_names
 from tests.crash.homes import Home
 
-_TABLES = ("household", "authority", "gateway", "person", "device", "pass", "serial", "certificate", "withdrawal")
+_TABLES = (
+    *("household", "authority", "gateway", "person", "device"),
+    *("pass", "serial", "certificate", "withdrawal", "spare_list"),
+)
 
 
 @dataclass(frozen=True)
@@ -30,13 +33,17 @@ class Outline:
         rows: how many rows each table has.
         passes: title, reason, whether it was handed over, whether its key is here.
         lists: numbers.
+        spares: numbers of the spare lists.
         verbs: of the diary.
+        host: as the settings name it, and as the gateway is certified.
     """
 
     rows: tuple[int, ...]
     passes: tuple[tuple[str, str | None, bool, bool], ...]
     lists: tuple[int, ...]
+    spares: tuple[int, ...]
     verbs: tuple[str, ...]
+    host: tuple[str, ...]
 
 
 def open_register(home: Home) -> SqliteRegister:
@@ -68,8 +75,15 @@ def judge(home: Home) -> Outline:
                 for one in register.passes()
             ),
             lists=tuple(one.number for one in register.lists()),
+            spares=tuple(one.number for one in register.spare_lists()),
             verbs=tuple(one.verb for one in entries),
+            host=_hosts(register),
         )
+
+
+def _hosts(register: SqliteRegister) -> tuple[str, ...]:
+    household, gateway = register.household(), register.gateway()
+    return () if household is None or gateway is None else (household.gateway_host, gateway.host)
 
 
 def _rows(home: Home) -> tuple[int, ...]:
@@ -85,11 +99,24 @@ def _rows(home: Home) -> tuple[int, ...]:
 def _check_lists(register: SqliteRegister) -> None:
     signed = register.lists()
     numbers = [one.number for one in signed]
-    assert numbers == list(range(1, len(signed) + 1)) == [read_list(one.der).number for one in signed]
-    assert register.list_high_water() == len(signed)
+    assert numbers == sorted(set(numbers)) == [read_list(one.der).number for one in signed]
+    spares = [one.number for one in register.spare_lists()]
+    assert register.list_high_water() == max([*numbers, *spares], default=0)
     if signed:
-        listed = {(one.serial, one.since, one.reason) for one in read_list(signed[-1].der).entries}
-        assert listed == {(one.serial, one.since, one.reason.rfc_name) for one in register.entries()}
+        listed = {(one.serial, one.reason) for one in read_list(signed[-1].der).entries}
+        assert listed == {(one.serial, one.reason.rfc_name) for one in register.entries()}
+        _check_spares(register, {serial for serial, _ in listed})
+
+
+def _check_spares(register: SqliteRegister, listed: set[str]) -> None:
+    """No spare list that may still be used lets anybody back in."""
+    newest = register.lists()[-1].number
+    for one in register.spare_lists():
+        signed = register.signed_spare(one.number)
+        assert signed is not None
+        entries = {entry.serial for entry in read_list(signed.der).entries}
+        assert one.serials <= entries
+        assert one.number <= newest or one.base != newest or listed <= entries
 
 
 def _named(register: SqliteRegister) -> set[str]:

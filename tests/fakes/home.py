@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import sqlite3
 import tempfile
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
@@ -26,6 +27,7 @@ from hearthkey.services.house import OpenHouse
 from hearthkey.services.ports import Files, Workshop
 from tests.fakes.clock import FakeClock
 from tests.fakes.dice import SeededDice
+from tests.fakes.gateway import FakeGateway
 from tests.fakes.vault import FakeVault
 
 QUINCE = FoundRequest(
@@ -55,6 +57,7 @@ class World:
     dice: SeededDice = field(default_factory=SeededDice)
     workshop: Workshop = field(default_factory=ProcessWorkshop)
     files: Files = field(default_factory=DiskFiles)
+    gate: FakeGateway = field(default_factory=FakeGateway)
 
 
 class PracticeHouse(House):
@@ -63,6 +66,7 @@ class PracticeHouse(House):
     def __init__(self, data: Path | None, world: World, place: str = KEYRING) -> None:
         super().__init__(data, place=place)
         self.__dict__.update(clock=world.clock, dice=world.dice, workshop=world.workshop, files=world.files)
+        self.__dict__["gateway_door"] = world.gate
         self._vaults[KEYRING] = world.vault
 
 
@@ -173,10 +177,17 @@ def founded() -> Founded:
 
 
 @contextmanager
-def at_home(data: Path) -> Iterator[Home]:
-    """A copy of the household, open for writing and unlocked, for the length of a `with` block."""
+def at_home(data: Path, *, practice: bool = True) -> Iterator[Home]:
+    """A copy of the household, open for writing and unlocked, for the length of a `with` block.
+
+    Args:
+        practice: nothing of a practice household is ever delivered, so that tests of delivery want none.
+    """
     source = founded()
     world = source.put_into(data)
+    if not practice:
+        with closing(sqlite3.connect(data / FILE_NAME)) as register, register:
+            register.execute("UPDATE household SET practice = 0")
     home = Home(PracticeHouse(data, world), world, source.key)
     try:
         home.house.enter()

@@ -58,7 +58,7 @@ def test_openssl_opens_containers(folder: Path, form: str) -> None:
     assert f"MAC: {mac}, Iteration {rounds}" in said
     assert said.count(f"Iteration {rounds}") == 3
     assert said.count("BEGIN CERTIFICATE") == 3
-    assert r"friendlyName: Ines\E2\80\99s phone" in said  # openssl prints octets beyond ASCII in hex
+    assert "friendlyName: Ines's phone" in said
     assert "RC2" not in said
 
 
@@ -68,7 +68,7 @@ def test_gnutls_opens_containers(folder: Path, form: str) -> None:
     said = ask(needs("certtool"), "--p12-info", "--inder", "--infile", folder / f"{form}.p12", "--password", PASSWORD)
     assert said.count(f"Iteration count: {600_000 if form == 'strong' else 2_048}") == 3
     assert said.count("BEGIN CERTIFICATE") == 3
-    assert "Friendly name: Ines’s phone" in said
+    assert "Friendly name: Ines's phone" in said
 
 
 @pytest.mark.parametrize("form", FORMS)
@@ -77,7 +77,7 @@ def test_nss_opens_containers(folder: Path, form: str, tmp_path: Path) -> None:
     pk12util, certutil = needs("pk12util"), needs("certutil")
     ask(certutil, "-N", "-d", f"sql:{tmp_path}", "--empty-password")
     ask(pk12util, "-i", folder / f"{form}.p12", "-W", PASSWORD, "-d", f"sql:{tmp_path}")
-    assert "Ines’s phone" in ask(certutil, "-L", "-d", f"sql:{tmp_path}")
+    assert "Ines's phone" in ask(certutil, "-L", "-d", f"sql:{tmp_path}")
     assert "rsa" in ask(certutil, "-K", "-d", f"sql:{tmp_path}")
 
 

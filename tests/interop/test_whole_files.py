@@ -59,7 +59,7 @@ def test_nss_opens_every_container(quince: Cottage, tmp_path: Path, device: str)
     ask(needs("certutil"), "-N", "-d", store, "--empty-password")
     ask(needs("pk12util"), "-i", container(quince, device), "-W", quince.words[device], "-d", store)
     person, label = device.rsplit(" ", 1)
-    assert f"{person}’s {label}" in ask(needs("certutil"), "-L", "-d", store)
+    assert f"{person}'s {label}" in ask(needs("certutil"), "-L", "-d", store)
     assert "< 0>" in ask(needs("certutil"), "-K", "-d", store)
 
 

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from contextlib import closing
 from dataclasses import replace
 from datetime import timedelta
+from ipaddress import ip_network
 from pathlib import Path
 
 import pytest
@@ -119,6 +120,36 @@ def test_a_handed_over_row_proves_the_erasure(register: SqliteRegister) -> None:
     assert register.passes()[0].handed_over == NOW
     with pytest.raises(Bug), register.change() as change:
         change.hand_over(serial, NOW)
+
+
+def test_settings_are_written_anew(register: SqliteRegister) -> None:
+    """Broken if it fails: a change of the settings is another one tomorrow, or makes a second household."""
+    before = register.household()
+    assert before is not None
+    after = replace(
+        before,
+        name="Quince House",
+        gateway_host="door.quince.example",
+        identity_suffix="plum.example",
+        home_subnets=(ip_network("192.0.2.0/24"), ip_network("2001:db8::/64")),
+        tunnel_subnet=ip_network("198.51.100.0/24"),
+        dns_servers=(),
+        tunnel="full",
+    )
+    with register.change() as change:
+        change.settle(after)
+    register.close()
+    with closing(SqliteRegister(register.path)) as again:
+        assert again.household() == after
+
+
+def test_practice_stays_practice(register: SqliteRegister) -> None:
+    """Broken if it fails: a household made of samples is delivered to a gateway."""
+    before = register.household()
+    assert before is not None
+    with pytest.raises(Bug), register.change() as change:
+        change.settle(replace(before, practice=not before.practice))
+    assert register.household() == before
 
 
 def test_a_hold_that_becomes_final_keeps_its_date(register: SqliteRegister) -> None:

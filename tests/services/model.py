@@ -32,12 +32,14 @@ class Known:
 
 @dataclass
 class Model:
-    """A household of passes, and the newest list."""
+    """A household of passes, the newest list, and two settings."""
 
     passes: dict[str, list[Known]] = field(default_factory=dict)
     number: int = 1
     signed: datetime | None = None
     entries: dict[str, tuple[str, datetime]] = field(default_factory=dict)
+    host: str = "home.quince.example"
+    tunnel: str = "split"
 
     def all(self) -> list[Known]:
         """Every pass."""
@@ -46,6 +48,10 @@ class Model:
     def living(self, title: str, now: datetime) -> list[Known]:
         """Those of a device that get in, or would if they were not stopped."""
         return [one for one in self.passes[title] if one.state(now) not in {State.REVOKED, State.ENDED}]
+
+    def has_bundles(self, now: datetime) -> bool:
+        """Whether anybody who is alive has a bundle."""
+        return any(one.handed_over for title in self.passes for one in self.living(title, now))
 
     def sign(self, now: datetime) -> None:
         """The next list: who is withdrawn, until one list has told it after the end (RFC 5280 section 3.3)."""

@@ -15,7 +15,7 @@ from hearthkey.core.sentences import cautions, doors, errors, errors_world, prog
 from hearthkey.services.opening import Door
 from tests.services.raise_sites import APP, FAMILIES, Site, calls, modules
 
-TABLES = {"Refused": errors.REFUSED, "Unavailable": errors_world.UNAVAILABLE, "Bug": errors_world.BUG}
+TABLES = {"Refused": errors.REFUSED, "Unavailable": errors.UNAVAILABLE, "Bug": errors_world.BUG}
 RAISED = [(site, code) for site in calls(*FAMILIES) for code in sorted(site.codes)]
 TOLD_BY_ITSELF = {"rehearsal-failed"}
 """Raised by `RehearsalFailed`, which takes its code from the step that failed."""

@@ -16,9 +16,11 @@ from hearthkey.core.diary import first_misfit
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import State
 from hearthkey.core.revocation import FINAL_REASONS, Reason
-from hearthkey.pki import judge, lists
+from hearthkey.pki import judge, lists, read
+from hearthkey.services import secret_names
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.opening import the_authority
+from hearthkey.services.settling import SettleRequest
 from tests.fakes.clock import NOW
 from tests.fakes.home import Home, at_home
 from tests.fakes.workshop import QuickWorkshop
@@ -125,6 +127,26 @@ class Verbs(RuleBasedStateMachine):
             one.reason, one.since = reason, one.since or now
         self.model.sign(now)
 
+    @rule(
+        host=st.sampled_from([None, "home.quince.example", "door.quince.example"]),
+        tunnel=st.sampled_from([None, "split", "full"]),
+        renew=st.booleans(),
+    )
+    def settle(self, host: str | None, tunnel: str | None, renew: bool) -> None:  # noqa: FBT001 - drawn by lot
+        """Change settings, if that changes any; nobody's standing is touched by it."""
+        settling = self.home.house.settling
+        plan = settling.preview(SettleRequest(gateway_host=host, tunnel=tunnel, renew_gateway=renew))
+        before = self.model.host, self.model.tunnel
+        self.model.host, self.model.tunnel = host or before[0], tunnel or before[1]
+        if before == (self.model.host, self.model.tunnel) and not renew:
+            with pytest.raises(Refused):
+                settling.apply(plan)
+            return
+        assert bool(plan.devices) == (
+            before != (self.model.host, self.model.tunnel) and self.model.has_bundles(self.home.world.clock.now())
+        )
+        settling.apply(plan)
+
     @rule()
     def sign(self) -> None:
         """Sign the same people under a new date."""
@@ -169,6 +191,21 @@ class Verbs(RuleBasedStateMachine):
         assert {one.serial: (one.reason, one.since) for one in facts.entries} == self.model.entries
         assert first_misfit(register.diary(), written=register.diary_written()) is None
         assert register.loose_secrets() == []
+
+    @invariant()
+    def settings_and_gateway_are_those_of_the_model(self) -> None:
+        """Broken if it fails: the gateway has no certificate for the host that bundles name, or no key to it."""
+        if not hasattr(self, "model"):
+            return
+        register = self.home.house.register
+        household, gateway = register.household(), register.gateway()
+        assert household is not None
+        assert gateway is not None
+        assert (household.gateway_host, household.tunnel) == (self.model.host, self.model.tunnel)
+        assert read.certificate_facts(gateway.certificate).names == (f"dns:{self.model.host}",)
+        named = secret_names.gateway_key(the_authority(register), "")
+        kept = [name for name in self.home.world.vault.secrets if name.startswith(named)]
+        assert kept == [named + gateway.serial]
 
     @invariant()
     def openssl_agrees(self) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gzip
+from importlib.resources import files
 from pathlib import Path
 
 import hearthkey
@@ -26,3 +27,10 @@ def word_list() -> tuple[str, ...]:
     """The EFF large word list, one word a line."""
     packed = (resources() / "words" / "eff-large.txt.gz").read_bytes()
     return tuple(gzip.decompress(packed).decode("ascii").split())
+
+
+def faces() -> tuple[bytes, bytes]:
+    """The two families that sheets are set in, serif and sans: TrueType files with a weight axis (SIL OFL 1.1)."""
+    serif = files("fontpkg_vollkorn") / "files" / "Vollkorn[wght].ttf"
+    sans = files("fontpkg_source_sans_3") / "files" / "SourceSans3[wght].ttf"
+    return serif.read_bytes(), sans.read_bytes()

@@ -8,20 +8,31 @@ from pathlib import Path
 
 from hearthkey import __version__
 
-WRITING = frozenset({"found", "add", "export", "hand-over", "stop", "let-in", "revoke"})
+WRITING = frozenset(
+    {"found", "settle", "add", "export", "ticket", "hand-over"}
+    | {"stop", "let-in", "revoke", "deliver", "pack", "secrets"}
+)
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
 
 VERBS = {
     "window": "Open the window; with no verb at all, this is what happens.",
     "found": "Found a household: its CA, the gateway’s credential, revocation list 1.",
+    "settle": "Change the household’s settings, or give the gateway its next certificate.",
     "add": "Enrol a device; its bundle waits in the tray.",
     "list": "List the people, their devices and until when each gets in.",
     "show": "Show one device, or the household.",
     "export": "Rehearse a waiting bundle and write it.",
+    "ticket": "Let a device at home pick a waiting bundle up by a link, once.",
     "hand-over": "Erase a key here, because the device has it now.",
     "stop": "Stop a device for now.",
     "let-in": "Let a stopped device back in.",
     "revoke": "Revoke a device for good.",
+    "gateway": "Say where the gateway’s files go, and how it stands.",
+    "deliver": "Bring the gateway what waits, and read it back; runs unattended too.",
+    "pack": "Write everything that the gateway needs into a folder.",
+    "template": "Your own text with slots, rendered for the gateway or for each device.",
+    "secrets": "Secrets beside the certificates (RFC 8784): on, off, anew.",
+    "dates": "Show the days on which something has to be done, or write them as a calendar.",
     "lists": "Show the revocation lists, sign the next, write one to a folder.",
     "rehearse": "Try bundles as device and gateway will, without letting them out.",
     "diary": "Read what was done, and check that nobody altered it.",

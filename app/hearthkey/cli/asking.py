@@ -7,9 +7,8 @@ import sys
 from argparse import Namespace
 from pathlib import Path
 
-from hearthkey.cli.cancelled import Cancelled
 from hearthkey.cli.teller import Teller
-from hearthkey.core.errors import Refused
+from hearthkey.core.errors import Cancelled, Refused
 from hearthkey.core.secret import Secret
 from hearthkey.services import passphrases
 from hearthkey.services.house import House
@@ -116,4 +115,4 @@ def agree(arguments: Namespace, teller: Teller, question: str = "Do it?") -> Non
         raise Refused("yes-needed")
     teller.aside(f"{question} [y/N]")
     if sys.stdin.readline().strip().casefold() not in {"y", "yes"}:
-        raise Cancelled
+        raise Cancelled("cancelled")

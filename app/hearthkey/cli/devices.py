@@ -33,6 +33,7 @@ def add_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     teller.cautions(cautions)
     asking.unlock(house, arguments, teller)
     changes = house.enrolling.apply(*planned, progress=teller.progress)
+    house.sparing.renew()
     made = [one for one in house.register.passes() if one.serial in set(changes.serials)]
     now = house.clock.now()
     lines = [changes.sentence]

@@ -9,9 +9,8 @@ from argparse import Namespace
 from collections.abc import Callable, Sequence
 
 from hearthkey.cli.arguments import WRITING, parser
-from hearthkey.cli.cancelled import Cancelled
 from hearthkey.cli.teller import CANCELLED, DONE, Teller
-from hearthkey.core.errors import Bug, HearthkeyError, Unavailable
+from hearthkey.core.errors import Bug, Cancelled, HearthkeyError, Unavailable
 from hearthkey.core.household import FILE, KEYRING
 from hearthkey.services.house import House, OpenHouse, WindowDoor
 
@@ -22,16 +21,24 @@ Verb = Callable[[House, Namespace, Teller], None]
 
 _MODULES = {
     "found": "founding",
+    "settle": "settling",
     "add": "devices",
     "list": "board",
     "show": "showing",
     "export": "leaving",
     "hand-over": "leaving",
+    "ticket": "ticket",
     "rehearse": "leaving",
     "stop": "withdrawing",
     "let-in": "withdrawing",
     "revoke": "withdrawing",
     "lists": "withdrawing",
+    "gateway": "gateway",
+    "deliver": "gateway",
+    "pack": "gateway",
+    "dates": "dates",
+    "template": "templates",
+    "secrets": "templates",
     "diary": "board",
     "tour": "tour",
 }
@@ -52,11 +59,11 @@ def run(words: Sequence[str], open_house: OpenHouse, door: WindowDoor | None = N
         if arguments.verb == WINDOW:
             return _window(arguments, door)
         _run(arguments, teller, open_house, door)
-    except HearthkeyError as error:
-        return teller.failure(error)
     except (KeyboardInterrupt, EOFError, Cancelled):
         teller.aside("Cancelled. Nothing is half done.")
         return CANCELLED
+    except HearthkeyError as error:
+        return teller.failure(error)
     except BrokenPipeError:
         # Whoever read the result has read enough; Python would complain once more when it closes standard output.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
@@ -75,14 +82,26 @@ def _window(arguments: Namespace, door: WindowDoor | None) -> int:
     return door.show(arguments.data, practice=arguments.practice)
 
 
+def _writes(arguments: Namespace) -> bool:
+    """Whether a verb changes the household, so that it wants to be the only copy that does."""
+    if arguments.verb == "lists":
+        return bool(arguments.sign)
+    if arguments.verb == "gateway":
+        choices = ("masquerade", "outer_mtu", "tunnel_interface", "web_page", "also_router")
+        options = tuple(getattr(arguments, name) for name in choices)
+        return arguments.forget or arguments.look or arguments.folder is not None or options != (None,) * len(options)
+    if arguments.verb == "template":
+        return arguments.act in {"keep", "forget"}
+    return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))
+
+
 def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse, door: WindowDoor | None) -> None:
     module = importlib.import_module(f"hearthkey.cli.{_MODULES[arguments.verb]}")
     if arguments.verb == "tour":
         module.tour_verb(open_house, arguments, teller, door)
         return
     verb: Verb = getattr(module, arguments.verb.replace("-", "_") + "_verb")
-    writing = arguments.verb in WRITING and not getattr(arguments, "plan", False)
-    writing = writing or (arguments.verb == "lists" and arguments.sign)
+    writing = _writes(arguments)
     place = FILE if getattr(arguments, "key_file", False) else KEYRING
     with open_house(arguments.data, place=place, writing=writing) as opened:
         verb(opened, arguments, teller)

@@ -26,9 +26,11 @@ class Teller:
     def __init__(self, *, as_json: bool, quiet: bool) -> None:
         self.as_json = as_json
         self._quiet = quiet
+        self._told = False
 
     def result(self, lines: Iterable[str], data: Mapping[str, object]) -> None:
         """Say what came of it."""
+        self._told = True
         if self.as_json:
             print(json.dumps(data, ensure_ascii=False, indent=2, default=_plain))
             return
@@ -53,7 +55,7 @@ class Teller:
         """Say what it means and what to do, and return the exit code of its family."""
         told = errors.say(error)
         family, code = family_of(error)
-        if self.as_json:
+        if self.as_json and not self._told:
             body = {
                 "family": family,
                 "code": error.code,

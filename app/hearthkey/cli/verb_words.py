@@ -42,7 +42,7 @@ def _found(verb: argparse.ArgumentParser) -> None:
         metavar="SUBNET",
         help="for instance 198.51.100.0/24; repeatable",
     )
-    verb.add_argument("--tunnel-subnet", metavar="SUBNET", help="inner addresses (default: a quiet one in 10/8)")
+    verb.add_argument("--tunnel-subnet", metavar="SUBNET", help="inner addresses (default: quiet, one in 10/8)")
     verb.add_argument("--dns-server", action="append", default=[], metavar="ADDRESS", help="asked inside; repeatable")
     verb.add_argument(
         "--tunnel", default="split", metavar="KIND", help="split (default) or full: all traffic through home"
@@ -53,6 +53,22 @@ def _found(verb: argparse.ArgumentParser) -> None:
         "--key-file", action="store_true", help="keep secrets as files of mode 0600, where there is no keyring"
     )
     verb.add_argument("--practice", action="store_true", help="a practice household, marked as such everywhere")
+    _agreed(verb)
+
+
+def _settle(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--name", metavar="NAME", help="what the family calls the place")
+    verb.add_argument("--gateway-host", "--host", metavar="HOST", help="the name that devices reach from outside")
+    verb.add_argument(
+        "--home-subnet", "--home", action="append", metavar="SUBNET", help="instead of those at home; repeatable"
+    )
+    verb.add_argument("--tunnel-subnet", metavar="SUBNET", help="inner addresses; quiet has a quiet one in 10/8 drawn")
+    verb.add_argument(
+        "--dns-server", "--dns", action="append", metavar="ADDRESS", help="asked inside, or none; repeatable"
+    )
+    verb.add_argument("--tunnel", metavar="KIND", help="split, or full: all traffic through home")
+    verb.add_argument("--identity-suffix", metavar="SUFFIX", help="what identities of new devices end in")
+    verb.add_argument("--renew-gateway", action="store_true", help="make the gateway a new key and certificate")
     _agreed(verb)
 
 
@@ -86,10 +102,80 @@ def _export(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--picture", default="png", metavar="KIND", help="for codes: png (default) or svg")
 
 
+def _ticket(verb: argparse.ArgumentParser) -> None:
+    _device(verb)
+    verb.add_argument("--address", metavar="ADDRESS", help="of this computer, or an interface (default: the best one)")
+    verb.add_argument(
+        "--form",
+        action="append",
+        choices=[form.value for form in Form if form is not Form.CODES],
+        help="what to offer (default: pkcs12); repeat to let the device’s own system decide",
+    )
+    verb.add_argument("--plan", action="store_true", help="say where it would be opened, and show every address")
+
+
 def _lists(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--sign", action="store_true", help="sign the next list now")
     verb.add_argument("--into", type=Path, metavar="DIR", help="write a list as PEM and DER")
     verb.add_argument("--number", type=int, metavar="N", help="which list to write (default: the newest)")
+
+
+def _gateway(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--folder", metavar="FOLDER", help="where its files go: at the gateway, or here without --ssh")
+    verb.add_argument("--ssh", metavar="HOST", help="reach it by ssh; a name, an address or an alias of yours")
+    verb.add_argument("--port", type=int, metavar="N", help="port of ssh (default: as ssh is set up)")
+    verb.add_argument("--user", metavar="USER", help="user there (default: as ssh is set up)")
+    verb.add_argument("--reload", metavar="COMMAND", help="what the gateway runs after a delivery")
+    verb.add_argument("--host-key", metavar="FINGERPRINT", help="its host key, SHA256:..., instead of being asked")
+    verb.add_argument("--yes", action="store_true", help="take the host key that is shown")
+    verb.add_argument("--forget", action="store_true", help="deliver nowhere any more")
+    verb.add_argument("--look", action="store_true", help="read what is there now")
+    verb.add_argument(
+        "--masquerade", action=argparse.BooleanOptionalAction, help="hide devices behind the gateway’s home address"
+    )
+    verb.add_argument("--outer-mtu", type=int, metavar="N", help="octets of the way out of the house (1500)")
+    verb.add_argument(
+        "--tunnel-interface", metavar="NAME", help="where packets leave the tunnel (default: the kernel unpacks them)"
+    )
+    verb.add_argument(
+        "--also-router",
+        action=argparse.BooleanOptionalAction,
+        help="that computer is the router of the house too: leave other traffic to its other rules",
+    )
+    verb.add_argument("--web-page", metavar="URL", help="the home’s pages behind the web front")
+
+
+def _deliver(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--plan", action="store_true", help="say what differs at the gateway, and send nothing")
+    verb.add_argument("--notify", action="store_true", help="say on the desktop when somebody is needed")
+
+
+def _template(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("act", choices=["list", "slots", "keep", "try", "write", "forget"], help="what to do")
+    verb.add_argument("name", nargs="?", metavar="NAME", help="which template")
+    verb.add_argument("--file", type=Path, metavar="FILE", help="keep: the text, with {{ slots }}")
+    verb.add_argument(
+        "--gateway", dest="of_gateway", action="store_true", help="it is for the gateway, not for devices"
+    )
+    verb.add_argument("--device", metavar="DEVICE", help="try, write, slots: for which device")
+    verb.add_argument("--file-stem", metavar="STEM", help="keep: how its files begin; {device} is the device's name")
+    verb.add_argument("--ending", metavar="ENDING", help="keep: how its files end, without the dot (txt)")
+    verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="write: where to (default: here)")
+
+
+def _secrets(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--devices", action=argparse.BooleanOptionalAction, help="a secret for each device (RFC 8784)")
+    verb.add_argument("--household", action=argparse.BooleanOptionalAction, help="one secret that all devices share")
+    verb.add_argument("--renew", action="store_true", help="make the shared one anew")
+    verb.add_argument("--yes", action="store_true", help="do it without asking")
+
+
+def _dates(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--into", type=Path, metavar="DIR", help="write them as a calendar file (RFC 5545)")
+
+
+def _pack(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="where to (default: here)")
 
 
 def _rehearse(verb: argparse.ArgumentParser) -> None:
@@ -116,7 +202,7 @@ def _one_device(verb: argparse.ArgumentParser) -> None:
 
 
 def _stop(verb: argparse.ArgumentParser) -> None:
-    _agreed(_device(verb), asks=False)
+    _agreed(_device(verb))
 
 
 def _revoke(verb: argparse.ArgumentParser) -> None:
@@ -132,13 +218,21 @@ def _diary(verb: argparse.ArgumentParser) -> None:
 WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "window": _window,
     "found": _found,
+    "settle": _settle,
     "add": _add,
     "show": _show,
     "export": _export,
+    "ticket": _ticket,
     "hand-over": _one_device,
     "stop": _stop,
     "let-in": _one_device,
     "revoke": _revoke,
+    "gateway": _gateway,
+    "deliver": _deliver,
+    "pack": _pack,
+    "dates": _dates,
+    "template": _template,
+    "secrets": _secrets,
     "lists": _lists,
     "rehearse": _rehearse,
     "diary": _diary,

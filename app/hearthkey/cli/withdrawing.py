@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from argparse import Namespace
+from collections.abc import Sequence
 
 from hearthkey.cli import asking
 from hearthkey.cli.teller import Teller
+from hearthkey.core.errors import HearthkeyError, Refused
 from hearthkey.core.network import Caution
+from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.revocation import final_reason
-from hearthkey.core.sentences import plans
-from hearthkey.core.sentences.diary import day
+from hearthkey.core.sentences import gateway, plans
+from hearthkey.core.sentences.diary import day, titles
 from hearthkey.services import looking
 from hearthkey.services.house import House
 from hearthkey.services.opening import the_authority
@@ -21,11 +24,32 @@ _LONG_AWAY = 24
 
 def stop_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Stop a device; nothing is asked, because it can be undone."""
-    plan = house.stopping.preview_stop(looking.find(house.register.passes(), arguments.device))
+    found = looking.find(house.register.passes(), arguments.device)
+    if arguments.passphrase_file is None and _stopped_by_spare(house, found, arguments, teller):
+        return
+    plan = house.stopping.preview_stop(found)
     if _only_planned(arguments, teller, str(plans.stop(plan))):
         return
     asking.unlock(house, arguments, teller)
-    _done(house.stopping.stop(plan), teller, [Caution("live-session", "")])
+    _done(house, house.stopping.stop(plan), teller, [Caution("open-connection", "")])
+
+
+def _stopped_by_spare(house: House, found: Sequence[Pass], arguments: Namespace, teller: Teller) -> bool:
+    """Stop with a list that was signed in advance, where one lies ready: it needs no passphrase."""
+    try:
+        plan = house.sparing.preview_stop(found)
+    except Refused as error:
+        if error.code != "no-spare-list":
+            raise
+        return False
+    if plan.besides:
+        teller.cautions([Caution("stops-besides", titles(plan.besides))])
+    if _only_planned(arguments, teller, str(gateway.spare(plan))):
+        return True
+    if plan.besides:
+        asking.agree(arguments, teller, "Stop them all?")
+    _done(house, house.sparing.stop(plan), teller, [Caution("open-connection", "")])
+    return True
 
 
 def let_in_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -37,7 +61,7 @@ def let_in_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         teller.cautions([Caution("away-long", str(plan.hours_away))])
     asking.agree(arguments, teller, "Let it back in?")
     asking.unlock(house, arguments, teller)
-    _done(house.stopping.let_in(plan), teller, [])
+    _done(house, house.stopping.let_in(plan), teller, [])
 
 
 def revoke_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -48,7 +72,7 @@ def revoke_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         return
     asking.agree(arguments, teller, "Revoke it for good?")
     asking.unlock(house, arguments, teller)
-    _done(house.stopping.revoke(plan), teller, [Caution("live-session", "")])
+    _done(house, house.stopping.revoke(plan), teller, [Caution("open-connection", "")])
 
 
 def lists_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -56,7 +80,7 @@ def lists_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     the_authority(house.register)
     if arguments.sign:
         asking.unlock(house, arguments, teller)
-        _done(house.listing.sign_anew(), teller, [])
+        _done(house, house.listing.sign_anew(), teller, [])
         return
     if arguments.into is not None:
         chosen = house.listing.numbered(arguments.number)
@@ -78,14 +102,27 @@ def _only_planned(arguments: Namespace, teller: Teller, told: str) -> bool:
     return False
 
 
-def _done(changes: Changes, teller: Teller, cautions: list[Caution]) -> None:
-    teller.cautions([*changes.cautions, Caution("not-in-force", str(changes.list_number)), *cautions])
+def _done(house: House, changes: Changes, teller: Teller, cautions: list[Caution]) -> None:
+    failed: HearthkeyError | None = None
+    if not house.keyholder.locked:
+        house.sparing.renew()
+    if house.register.target() is not None:
+        try:
+            house.delivering.deliver(progress=teller.progress)
+        except HearthkeyError as error:
+            failed = error
+    in_force = house.register.gateway_note().list_number == changes.list_number and failed is None
+    waits = [] if in_force else [Caution("not-in-force", str(changes.list_number))]
+    teller.cautions([*changes.cautions, *waits, *cautions])
     teller.result(
         [changes.sentence, *changes.files],
         {
             "done": changes.sentence,
             "serials": list(changes.serials),
             "list_number": changes.list_number,
+            "in_force": in_force,
             "files": list(changes.files),
         },
     )
+    if failed is not None:
+        raise failed

@@ -52,3 +52,7 @@ class Unavailable(HearthkeyError):
 
 class Bug(HearthkeyError):
     """The app contradicts itself."""
+
+
+class Cancelled(HearthkeyError):
+    """The householder changed their mind. No error: a shell says nothing, or that nothing is half done."""

@@ -12,6 +12,9 @@ from hearthkey.core.passes import Pass, State
 DUE = timedelta(days=30)
 """How long before its end a thing wants the householder."""
 
+HOUSE_DUE = timedelta(days=60)
+"""How long before everybody would be refused the householder is warned; at least 30 days are promised."""
+
 GETTING_IN = frozenset({State.WAITING, State.IN_USE})
 
 
@@ -35,6 +38,7 @@ class Outlook:
         house_ends: which of the two.
         over: that date has passed for everybody.
         due: it is near enough to want the householder now; a guest's end is meant to come.
+        house_due: the date for everybody is near enough to want the householder now, or past.
         getting_in: how many passes get in at present.
     """
 
@@ -45,6 +49,7 @@ class Outlook:
     house_ends: Ends
     over: bool
     due: bool
+    house_due: bool
     getting_in: int
 
 
@@ -53,8 +58,8 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
 
     Args:
         passes: every pass.
-        list_end: nextUpdate of the newest revocation list; past it, gateways that check refuse everybody.
-        gateway_end: notAfter of the gateway's certificate; past it, devices that check turn away.
+        list_end: nextUpdate of the revocation list in force; past it, gateways that check refuse everybody.
+        gateway_end: notAfter of the certificate that the gateway shows; past it, devices that check turn away.
         now: UTC.
     """
     living = [one for one in passes if one.state(now) in GETTING_IN]
@@ -64,6 +69,7 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
         first = None
     until, ends = (house_end, house_ends) if first is None else (first.not_after, Ends.PASS)
     meant = first is not None and first.guest
+    house_due = house_end - now <= HOUSE_DUE
     return Outlook(
         until=until,
         ends=ends,
@@ -71,7 +77,8 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
         house_end=house_end,
         house_ends=house_ends,
         over=house_end < now,
-        due=until - now <= DUE and not meant,
+        due=(until - now <= DUE and not meant) or (first is None and house_due),
+        house_due=house_due,
         getting_in=len(living),
     )
 

@@ -70,11 +70,48 @@ class StopPlan:
         chosen: those that stop.
         unaffected: how many passes go on getting in.
         list_number: number of the list that says so.
+        sharing: how many of the unaffected share a secret with them that has to be made anew.
     """
 
     chosen: tuple[Pass, ...]
     unaffected: int
     list_number: int
+    sharing: int = 0
+
+
+@dataclass(frozen=True)
+class SparePlanned:
+    """Passes about to lose access by a list that was signed in advance.
+
+    Args:
+        chosen: those that were asked for.
+        besides: those that stop with them, because no narrower list lies ready.
+        unaffected: how many passes go on getting in.
+        list_number: number of that list.
+        sharing: how many of the unaffected share a secret with them that has to be made anew.
+    """
+
+    chosen: tuple[Pass, ...]
+    besides: tuple[Pass, ...]
+    unaffected: int
+    list_number: int
+    sharing: int = 0
+
+    @property
+    def everyone(self) -> tuple[Pass, ...]:
+        """All that stop."""
+        return self.chosen + self.besides
+
+
+@dataclass(frozen=True)
+class SecretPlan:
+    """The secret that all devices share, about to be made anew.
+
+    Args:
+        touched: titles of the devices that have to be told it.
+    """
+
+    touched: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -101,12 +138,14 @@ class RevokePlan:
         reason: RFC 5280 reason.
         unaffected: how many passes go on getting in.
         list_number: number of the list that says so.
+        sharing: how many of the unaffected share a secret with them that has to be made anew.
     """
 
     chosen: tuple[Pass, ...]
     reason: Reason
     unaffected: int
     list_number: int
+    sharing: int = 0
 
 
 @dataclass(frozen=True)

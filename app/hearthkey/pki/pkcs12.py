@@ -221,5 +221,10 @@ def _with_new_mac(data: bytes, passphrase: Secret[str]) -> bytes:
 
 
 def _bmp_only(text: str) -> str:
-    """A friendly name is a BMPString (RFC 2985 section 5.5.1), which holds no character above U+FFFF."""
-    return "".join(character if ord(character) <= 0xFFFF else "\N{REPLACEMENT CHARACTER}" for character in text)
+    """A friendly name is a BMPString (RFC 2985 section 5.5.1), which holds no character above U+FFFF.
+
+    The curly apostrophe becomes the straight one: what reads names through OpenSSL 3.0 sees only the
+    low octet of each character, and that of the curly one is a control character.
+    """
+    plain = text.replace("’", "'")
+    return "".join(character if ord(character) <= 0xFFFF else "\N{REPLACEMENT CHARACTER}" for character in plain)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from hearthkey.core.errors import Refused
 from hearthkey.services import secret_names
+from hearthkey.services.gateway_ports import GatewayRegister
 from hearthkey.services.opening import the_authority
-from hearthkey.services.ports import Register, Vault
+from hearthkey.services.ports import Vault
 
 
-def forget_practice(register: Register, vault: Vault) -> None:
+def forget_practice(register: GatewayRegister, vault: Vault) -> None:
     """Delete every secret of a practice household; its register stays to be looked at.
 
     Raises:
@@ -21,6 +22,8 @@ def forget_practice(register: Register, vault: Vault) -> None:
         raise Refused("not-practice")
     for one in register.passes():
         vault.delete(secret_names.bundle_passphrase(authority, one.serial))
+    for owner in register.extra_secrets():
+        vault.delete(secret_names.extra_secret(authority, owner))
     if gateway is not None:
         vault.delete(secret_names.gateway_key(authority, gateway.serial))
     vault.delete(secret_names.authority_key(authority))

@@ -5,26 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from hearthkey.core import certificates, names, network, passphrase
-from hearthkey.core.certificates import serial_hex
+from hearthkey.core import certificates, network, passphrase
 from hearthkey.core.errors import Refused
-from hearthkey.core.household import Authority, Gateway, Household
+from hearthkey.core.household import Authority, Gateway
 from hearthkey.core.keysets import key_set
 from hearthkey.core.plans import Changes, FoundPlan
 from hearthkey.core.revocation import plan_list
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import diary
-from hearthkey.pki import guard, keys, mint, pkcs8, read
+from hearthkey.pki import guard, keys, mint, read
 from hearthkey.pki.keys import AuthorityKey
-from hearthkey.services import hostnames, secret_names
+from hearthkey.services import gateway_credential, secret_names
+from hearthkey.services.describing import describe
 from hearthkey.services.listing import sign
 from hearthkey.services.opening import Keyholder
 from hearthkey.services.ports import Clock, Dice, Locksmith, Progress, Register, Vault, silent
 from hearthkey.services.writing_diary import note
-
-GATEWAY_SECRET_WORDS = 20
-"""Twenty words are 258 bits: no key stretching is needed, so the gateway's key opens at once."""
-_GATEWAY_ROUNDS = 2048
 
 
 @dataclass(frozen=True)
@@ -87,29 +83,20 @@ class Founding:
         """
         if self._register.household() is not None:
             raise Refused("household-exists")
-        host = hostnames.gateway_host(request.gateway_host)
-        suffix = request.identity_suffix
-        home = tuple(network.subnet(text, "home subnet") for text in request.home_subnets)
-        tunnel_subnet = (
-            network.quiet_tunnel_subnet(home, self._dice.below)
-            if request.tunnel_subnet is None
-            else network.subnet(request.tunnel_subnet, "tunnel subnet")
-        )
-        network.check_apart(home, tunnel_subnet)
-        household = Household(
-            name=names.display_name(request.name, "household name"),
-            gateway_host=host,
-            identity_suffix=names.identity_suffix(
-                names.default_suffix(host) if suffix is None else hostnames.to_ascii(suffix, "identity suffix")
-            ),
-            home_subnets=home,
-            tunnel_subnet=tunnel_subnet,
-            dns_servers=tuple(network.dns_server(text) for text in request.dns_servers),
-            tunnel=network.tunnel_kind(request.tunnel),
+        household = describe(
+            name=request.name,
+            gateway_host=request.gateway_host,
+            home_subnets=request.home_subnets,
+            tunnel_subnet=request.tunnel_subnet,
+            identity_suffix=request.identity_suffix,
+            dns_servers=request.dns_servers,
+            tunnel=request.tunnel,
             practice=request.practice,
+            below=self._dice.below,
         )
-        names.display_name(household.certified_name, "household name")
-        cautions = network.gateway_cautions(host) + network.dns_cautions(household.dns_servers, home, tunnel_subnet)
+        cautions = network.gateway_cautions(household.gateway_host) + network.dns_cautions(
+            household.dns_servers, household.home_subnets, household.tunnel_subnet
+        )
         return FoundPlan(household, key_set(request.gateway_key_set), cautions)
 
     def apply(self, plan: FoundPlan, secret: Secret[str], *, progress: Progress = silent) -> Changes:
@@ -162,15 +149,6 @@ class Founding:
             authority_end=authority.not_after,
             bits=self._dice.bits,
         )
-        gateway_key = keys.make_key(gateway_plan.key_type)
-        secret = passphrase.make(self._words, self._dice.below, GATEWAY_SECRET_WORDS)
-        gateway = Gateway(
-            host=gateway_plan.host,
-            serial=serial_hex(gateway_plan.serial),
-            certificate=mint.gateway_certificate(
-                gateway_plan, keys.public_der(gateway_key), authority.certificate, key
-            ),
-            sealed_key=pkcs8.seal_key(gateway_key, secret, rounds=_GATEWAY_ROUNDS),
-            not_after=gateway_plan.not_after,
-        )
-        return gateway, secret
+        secret = passphrase.make(self._words, self._dice.below, gateway_credential.SECRET_WORDS)
+        made = keys.make_key(gateway_plan.key_type)
+        return gateway_credential.certify(gateway_plan, made, secret, authority, key), secret

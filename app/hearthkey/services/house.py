@@ -9,15 +9,25 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from hearthkey.services.bundling import Bundling
+    from hearthkey.services.delivering import Delivering
     from hearthkey.services.enrolling import Enrolling
     from hearthkey.services.exporting import Exporting
+    from hearthkey.services.extra_secrets import ExtraSecrets
     from hearthkey.services.founding import Founding
+    from hearthkey.services.gateway_ports import GatewayDoor, GatewayRegister, Notices
     from hearthkey.services.handing_over import HandingOver
     from hearthkey.services.listing import Listing
     from hearthkey.services.opening import Keyholder
-    from hearthkey.services.ports import Clock, Files, Pictures, Register, Vault
+    from hearthkey.services.packing import Packing
+    from hearthkey.services.picking_up import PickingUp
+    from hearthkey.services.ports import Clock, Files, Pictures, Vault
     from hearthkey.services.rehearsing import Rehearsing
+    from hearthkey.services.settling import Settling
+    from hearthkey.services.sparing import Sparing
     from hearthkey.services.stopping import Stopping
+    from hearthkey.services.targeting import Targeting
+    from hearthkey.services.templating import Templating
+    from hearthkey.services.watching import Watching
 
 
 class House(Protocol):
@@ -32,7 +42,7 @@ class House(Protocol):
         """The computer's clock."""
 
     @property
-    def register(self) -> Register:
+    def register(self) -> GatewayRegister:
         """The household's file."""
 
     @property
@@ -56,6 +66,10 @@ class House(Protocol):
         """The verb "found"."""
 
     @property
+    def settling(self) -> Settling:
+        """The verb "settle"."""
+
+    @property
     def enrolling(self) -> Enrolling:
         """The verb "add"."""
 
@@ -72,6 +86,10 @@ class House(Protocol):
         """The verb "export"."""
 
     @property
+    def picking_up(self) -> PickingUp:
+        """The verb "ticket"."""
+
+    @property
     def handing_over(self) -> HandingOver:
         """The verb "hand-over"."""
 
@@ -82,6 +100,45 @@ class House(Protocol):
     @property
     def stopping(self) -> Stopping:
         """The verbs "stop", "let-in" and "revoke"."""
+
+    @property
+    def sparing(self) -> Sparing:
+        """Spare stop lists, and the verb "stop" without a passphrase."""
+
+    @property
+    def packing(self) -> Packing:
+        """The verb "pack"."""
+
+    @property
+    def watching(self) -> Watching:
+        """How the gateway stands."""
+
+    @property
+    def gateway_door(self) -> GatewayDoor:
+        """The ways to the gateway's folder."""
+
+    @property
+    def extra_secrets(self) -> ExtraSecrets:
+        """Secrets beside the certificates."""
+
+    @property
+    def templating(self) -> Templating:
+        """The householder's own templates."""
+
+    @property
+    def notices(self) -> Notices:
+        """Says something on the desktop."""
+
+    @property
+    def targeting(self) -> Targeting:
+        """The verb "gateway"."""
+
+    def visit(self) -> AbstractContextManager[Delivering]:
+        """The verb "deliver" with a connection to the register of its own, for a thread of its own."""
+
+    @property
+    def delivering(self) -> Delivering:
+        """The verb "deliver"."""
 
 
 class WindowDoor(Protocol):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from pathlib import Path
 
 from hearthkey.core.errors import Refused, Unavailable
@@ -16,6 +17,9 @@ from hearthkey.pki.lists import sign_list
 from hearthkey.services.opening import Keyholder, the_authority
 from hearthkey.services.ports import Change, Clock, Files, Register
 from hearthkey.services.writing_diary import check_clock, note
+
+SIGN_ANEW_AFTER = timedelta(days=30)
+"""A list older than that is signed anew whenever the household is open."""
 
 
 def sign(plan: ListPlan, authority: Authority, key: AuthorityKey) -> SignedList:
@@ -79,6 +83,20 @@ class Listing:
             note(self._register, change, verb="lists", sentence=sentence, now=now)
         files, cautions = self.publish_or_say(signed)
         return Changes(sentence, list_number=signed.number, files=files, cautions=cautions)
+
+    def sign_if_old(self) -> SignedList | None:
+        """Sign the same entries anew where the newest list is older than 30 days and the household is open.
+
+        Lists here are pushed, so a long date costs no freshness; it is moved on long before it ends.
+
+        Returns:
+            The new list, None where nothing was signed.
+        """
+        newest = self._register.newest_list()
+        if newest is None or self._keyholder.locked or self._clock.now() - newest.this_update < SIGN_ANEW_AFTER:
+            return None
+        self.sign_anew()
+        return self._register.newest_list()
 
     def publish_or_say(self, signed: SignedList) -> tuple[tuple[str, ...], tuple[Caution, ...]]:
         """Write a list that is signed and kept already into the household's folder.

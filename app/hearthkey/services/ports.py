@@ -76,6 +76,9 @@ class Change(Protocol):
     def found(self, household: Household, authority: Authority, subject: str, now: datetime) -> None:
         """Write the household and its CA."""
 
+    def settle(self, household: Household) -> None:
+        """Write the household's settings anew; whether it is a practice household stays as it was."""
+
     def add_gateway(self, gateway: Gateway, now: datetime) -> None:
         """Write the gateway's credential."""
 

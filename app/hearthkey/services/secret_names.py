@@ -18,3 +18,8 @@ def gateway_key(authority: Authority, serial: str) -> str:
 def bundle_passphrase(authority: Authority, serial: str) -> str:
     """The passphrase of a waiting bundle."""
     return f"{authority.short}/pass/{serial}"
+
+
+def extra_secret(authority: Authority, owner: str) -> str:
+    """The secret beside the certificate of a device, by its identity; with an empty owner the household's."""
+    return f"{authority.short}/extra/{owner or 'household'}"

@@ -8,11 +8,19 @@ from datetime import datetime
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import Authority, Gateway, Household
+from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
+from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import SignedList
 from hearthkey.services.house import House
 from hearthkey.services.opening import Door, knock
 from hearthkey.services.writing_diary import read
+
+NO_GATEWAY = GatewayState(Standing.NO_TARGET, None, GatewayNote(), 0)
+"""Nobody has said yet where the gateway is."""
+
+NOTHING_CHOSEN = PackOptions()
+"""The choices for the gateway's files before anybody chose."""
 
 
 @dataclass(frozen=True)
@@ -29,6 +37,9 @@ class Snapshot:
         diary: all entries, oldest first.
         diary_misfit: the first diary entry that does not fit, or None.
         keyring_said: a code, where the keyring answered with a fault of its own; else empty.
+        gateway_state: what is known of the gateway.
+        stoppable_locked: whether every device can be stopped without the passphrase.
+        pack_options: the choices for the gateway's files.
     """
 
     at: datetime
@@ -43,6 +54,9 @@ class Snapshot:
     diary: tuple[DiaryEntry, ...]
     diary_misfit: int | None
     keyring_said: str = ""
+    gateway_state: GatewayState = NO_GATEWAY
+    stoppable_locked: bool = False
+    pack_options: PackOptions = NOTHING_CHOSEN
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -64,6 +78,7 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         except Unavailable as error:
             door, said = Door.KEYRING_ABSENT, error.code
     entries, misfit = read(register)
+    passes = tuple(register.passes())
     return Snapshot(
         at=house.clock.now(),
         door=door,
@@ -73,8 +88,11 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         authority=register.authority(),
         gateway=register.gateway(),
         newest_list=register.newest_list(),
-        passes=tuple(register.passes()),
+        passes=passes,
         diary=tuple(entries),
         diary_misfit=misfit,
         keyring_said=said,
+        gateway_state=house.watching.state(),
+        stoppable_locked=house.sparing.fresh(passes),
+        pack_options=register.pack_options(),
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from datetime import datetime
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import Pass, State
@@ -10,16 +11,20 @@ from hearthkey.core.plans import Changes, LetInPlan, RevokePlan, StopPlan
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sentences import diary
 from hearthkey.services import looking
+from hearthkey.services.gateway_ports import GatewayChange, GatewayRegister
 from hearthkey.services.listing import Listing
 from hearthkey.services.opening import Keyholder
-from hearthkey.services.ports import Change, Clock, Register
+from hearthkey.services.ports import Clock
 from hearthkey.services.writing_diary import check_clock, note
+
+SHARED_SECRET = ""
+"""The owner of the secret that all devices share."""
 
 
 class Stopping:
     """The verbs "stop", "let-in" and "revoke"."""
 
-    def __init__(self, register: Register, keyholder: Keyholder, clock: Clock, listing: Listing) -> None:
+    def __init__(self, register: GatewayRegister, keyholder: Keyholder, clock: Clock, listing: Listing) -> None:
         self._register = register
         self._keyholder = keyholder
         self._clock = clock
@@ -44,7 +49,9 @@ class Stopping:
             state = last.state(now)
             code = "already-stopped" if state is State.STOPPED else "pass-not-alive"
             raise Refused(code, title=last.title, state=state.value)
-        return StopPlan(chosen, self._unaffected(chosen), self._listing.next_number())
+        unaffected = self._unaffected(chosen)
+        sharing = unaffected if self._register.pack_options().household_secret else 0
+        return StopPlan(chosen, unaffected, self._listing.next_number(), sharing)
 
     def stop(self, plan: StopPlan) -> Changes:
         """Put passes on hold (certificateHold) and sign the list that says so.
@@ -54,9 +61,10 @@ class Stopping:
             Unavailable: as the register.
         """
 
-        def act(change: Change) -> None:
+        def act(change: GatewayChange) -> None:
             for one in plan.chosen:
                 change.withdraw(one.serial, Reason.CERTIFICATE_HOLD, self._clock.now())
+            out_of_sight(change, plan.chosen, self._clock.now())
 
         return self._sign(act, "stop", plan.chosen, lambda number: diary.stopped(plan, number))
 
@@ -83,7 +91,7 @@ class Stopping:
             Unavailable: as the register.
         """
 
-        def act(change: Change) -> None:
+        def act(change: GatewayChange) -> None:
             for one in plan.chosen:
                 change.lift(one.serial, self._clock.now())
 
@@ -104,7 +112,9 @@ class Stopping:
             state = last.state(now)
             code = "revoked-already" if state is State.REVOKED else "pass-not-alive"
             raise Refused(code, title=last.title, state=state.value)
-        return RevokePlan(chosen, reason, self._unaffected(chosen), self._listing.next_number())
+        unaffected = self._unaffected(chosen)
+        sharing = unaffected if self._register.pack_options().household_secret else 0
+        return RevokePlan(chosen, reason, unaffected, self._listing.next_number(), sharing)
 
     def revoke(self, plan: RevokePlan) -> Changes:
         """Withdraw passes for good.
@@ -116,15 +126,16 @@ class Stopping:
             Unavailable: as the register.
         """
 
-        def act(change: Change) -> None:
+        def act(change: GatewayChange) -> None:
             for one in plan.chosen:
                 change.withdraw(one.serial, plan.reason, self._clock.now())
+            out_of_sight(change, plan.chosen, self._clock.now())
 
         return self._sign(act, "revoke", plan.chosen, lambda number: diary.revoked(plan, number))
 
     def _sign(
         self,
-        act: Callable[[Change], None],
+        act: Callable[[GatewayChange], None],
         verb: str,
         chosen: Sequence[Pass],
         sentence_of: Callable[[int], str],
@@ -140,3 +151,9 @@ class Stopping:
         serials = tuple(one.serial for one in chosen)
         files, cautions = self._listing.publish_or_say(signed)
         return Changes(sentence, serials, signed.number, files, cautions)
+
+
+def out_of_sight(change: GatewayChange, passes: Sequence[Pass], now: datetime) -> None:
+    """Note that secrets beside the certificates lie on devices that nobody watches: their own, and the shared one."""
+    for owner in {one.identity for one in passes} | {SHARED_SECRET}:
+        change.extra_secret_known(owner, now)

@@ -7,6 +7,7 @@ import sqlite3
 from datetime import datetime
 from typing import TYPE_CHECKING
 
+from hearthkey.adapters.register.gateway_rows import GatewayWrites
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Bug
 from hearthkey.core.household import Authority, Gateway, Household
@@ -26,8 +27,21 @@ def _folded(name: str) -> str:
     return name.casefold()
 
 
-class SqliteChange:
-    """The port `services.ports.Change`; begun and ended by the register."""
+def _settings(household: Household) -> tuple[str, ...]:
+    """The columns of a household that can change, in the order of its table."""
+    return (
+        household.name,
+        household.gateway_host,
+        household.identity_suffix,
+        json.dumps([str(one) for one in household.home_subnets]),
+        str(household.tunnel_subnet),
+        json.dumps(household.dns_servers),
+        household.tunnel,
+    )
+
+
+class SqliteChange(GatewayWrites):
+    """The port `services.gateway_ports.GatewayChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:
         self._connection = connection
@@ -39,13 +53,7 @@ class SqliteChange:
         """See the port."""
         self._do(
             "INSERT INTO household VALUES (1, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            household.name,
-            household.gateway_host,
-            household.identity_suffix,
-            json.dumps([str(one) for one in household.home_subnets]),
-            str(household.tunnel_subnet),
-            json.dumps(household.dns_servers),
-            household.tunnel,
+            *_settings(household),
             int(household.practice),
             _seconds(now),
         )
@@ -57,6 +65,17 @@ class SqliteChange:
             _seconds(authority.not_after),
             authority.key_place,
         )
+
+    def settle(self, household: Household) -> None:
+        """See the port."""
+        changed = self._do(
+            "UPDATE household SET name = ?, gateway_host = ?, identity_suffix = ?, home_subnets = ?, "
+            "tunnel_subnet = ?, dns_servers = ?, tunnel = ? WHERE practice = ?",
+            *_settings(household),
+            int(household.practice),
+        )
+        if changed.rowcount != 1:
+            raise Bug("practice-changed")
 
     def _use_serial(self, serial: str, not_after: datetime) -> None:
         self._do("INSERT INTO serial VALUES (?, ?)", serial, _seconds(not_after))
@@ -159,7 +178,7 @@ class SqliteChange:
             _seconds(signed.this_update),
             _seconds(signed.next_update),
         )
-        self._raise_mark("list", signed.number)
+        self.raise_mark("list", signed.number)
 
     def add_diary(self, entry: DiaryEntry) -> None:
         """See the port."""
@@ -171,10 +190,15 @@ class SqliteChange:
             entry.sentence,
             entry.link,
         )
-        self._raise_mark("diary", entry.number)
+        self.raise_mark("diary", entry.number)
 
-    def _raise_mark(self, name: str, value: int) -> None:
-        self._do("INSERT INTO mark VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value", name, value)
+    def raise_mark(self, name: str, value: int) -> None:
+        """See the port."""
+        self._do(
+            "INSERT INTO mark VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = max(value, excluded.value)",
+            name,
+            value,
+        )
 
     def settle_secret(self, name: str) -> None:
         """See the port."""

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from hearthkey.adapters.register import rows
 from hearthkey.adapters.register.change import SqliteChange
+from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Refused, Unavailable
@@ -36,8 +37,8 @@ _CODES = {
 }
 
 
-class SqliteRegister:
-    """The port `services.ports.Register` over SQLite.
+class SqliteRegister(GatewayReads):
+    """The port `services.gateway_ports.GatewayRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a
     crash of the machine, and what is erased is overwritten in the file.

@@ -47,6 +47,8 @@ def consequence(outlook: Outlook) -> Sentence:
         return Sentence("The house stands; nobody gets in at present. On {day} {what} ends.", end)
     if outlook.first is None:
         return Sentence("Then {what} ends, and nobody gets in without the next one.", end)
+    if outlook.house_due:
+        return Sentence("Nobody else is affected. But on {day} {what} ends, and then nobody gets in.", end)
     return Sentence("Nobody else is affected. The house stays open until {day}, when {what} ends.", end)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from hearthkey.core.network import Caution
+from hearthkey.core.sentences import templates
 from hearthkey.core.sentences.sentence import Sentence
 
 _CAUTIONS = {
@@ -34,13 +35,25 @@ _CAUTIONS = {
     "local-law": "Encrypted tunnels are restricted in some places. Where this device travels, the law there decides.",
     "not-in-force": "It takes effect when the gateway holds list {subject}. Until then, everybody who could get in "
     "still can.",
-    "live-session": "A connection that is open now stays open until it authenticates again; ending it is up to the "
+    "open-connection": "A connection that is open now stays open until it authenticates again; ending it is up to the "
     "gateway (RFC 7296 section 2.8.3).",
+    "compare-host-key": "Whoever sits between this computer and the gateway could show another key. Compare {subject} "
+    "with what the gateway itself says: ssh-keygen -l -f on its host key file.",
+    "taken-over": "The gateway held a list that this computer did not know. Stopped or revoked by it, and now here "
+    "too: {subject}.",
+    "gateway-clock": "The gateway’s clock is {subject} seconds off. Certificates begin and end by it: have it set by "
+    "the network.",
+    "pack-has-key": "The gateway’s key lies in it without a passphrase, because the gateway starts unattended. Carry "
+    "it on nothing that others read, and wipe it afterwards.",
+    "stops-besides": "The narrowest list that lies ready stops these too: {subject}.",
     "write-it-down": "Write the passphrase down and keep it where the family’s papers are. Without it and without a "
     "sealed copy, nothing can be renewed or stopped. {subject}",
 }
 
 
+_ALL = _CAUTIONS | templates.CAUTIONS
+
+
 def say(caution: Caution) -> Sentence:
     """The sentence for a caution."""
-    return Sentence(_CAUTIONS[caution.code], {"subject": caution.subject})
+    return Sentence(_ALL[caution.code], {"subject": caution.subject})

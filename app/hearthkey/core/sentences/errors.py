@@ -4,11 +4,38 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from hearthkey.core.errors import Bug, HearthkeyError, Unavailable
-from hearthkey.core.sentences import errors_bundles, errors_household, errors_settings, errors_world
+from hearthkey.core.errors import Bug, Cancelled, HearthkeyError, Unavailable
+from hearthkey.core.sentences import (
+    errors_bundles,
+    errors_delivery,
+    errors_gateway,
+    errors_host,
+    errors_household,
+    errors_settings,
+    errors_settling,
+    errors_templates,
+    errors_tickets,
+    errors_tunnel,
+    errors_world,
+)
 from hearthkey.core.sentences.sentence import Sentence
 
-REFUSED = errors_settings.REFUSED | errors_household.REFUSED | errors_bundles.REFUSED
+REFUSED = (
+    errors_settings.REFUSED
+    | errors_household.REFUSED
+    | errors_host.REFUSED
+    | errors_bundles.REFUSED
+    | errors_delivery.REFUSED
+    | errors_gateway.REFUSED
+    | errors_settling.REFUSED
+    | errors_templates.REFUSED
+    | errors_tickets.REFUSED
+    | errors_tunnel.REFUSED
+)
+
+UNAVAILABLE = (
+    errors_world.UNAVAILABLE | errors_delivery.UNAVAILABLE | errors_gateway.UNAVAILABLE | errors_tickets.UNAVAILABLE
+)
 
 
 class Told(NamedTuple):
@@ -28,7 +55,10 @@ def say(error: HearthkeyError) -> Told:
     if isinstance(error, Bug):
         means, _ = errors_world.BUG.get(error.code, ("{told}", ""))
         return Told(Sentence(means, {"told": str(error), **error.facts}), Sentence(errors_world.OUR_FAULT, {}))
-    table = errors_world.UNAVAILABLE if isinstance(error, Unavailable) else REFUSED
+    if isinstance(error, Cancelled):
+        means, do = errors_gateway.CANCELLED
+        return Told(Sentence(means, {}), Sentence(do, {}))
+    table = UNAVAILABLE if isinstance(error, Unavailable) else REFUSED
     means, do = table.get(error.code, ("{code}", errors_world.OUR_FAULT))
     facts = {"code": error.code, **error.facts}
     return Told(Sentence(means, facts), Sentence(do, facts))

@@ -36,7 +36,7 @@ REFUSED: dict[str, tuple[str, str]] = {
     ),
     "subnet-too-small": (
         "The tunnel subnet {text} has no room for devices.",
-        "Give a /24, or leave it out to have one proposed.",
+        "Give a /24; --tunnel-subnet quiet has one proposed.",
     ),
     "subnets-missing": (
         "No home subnet was given.",
@@ -44,7 +44,7 @@ REFUSED: dict[str, tuple[str, str]] = {
     ),
     "subnets-overlap": (
         "{one} and {other} overlap, so some addresses would lie in two places at once.",
-        "Give subnets that lie apart; without --tunnel-subnet a free one is proposed.",
+        "Give subnets that lie apart; --tunnel-subnet quiet has a free one proposed.",
     ),
     "no-quiet-subnet": (
         "The home subnets leave no private addresses over for the tunnel (RFC 1918).",

@@ -73,6 +73,7 @@ BUG: dict[str, tuple[str, str]] = {
     "list-dates-crossed": ("A list was to end before it began.", ""),
     "pass-not-stopped": ("A pass was to be let in that was not stopped.", ""),
     "pass-not-waiting": ("A pass was to be handed over that was not waiting.", ""),
+    "practice-changed": ("A practice household was to become a real one, or the other way round.", ""),
     "secret-too-long": ("A secret was too long for a keyring.", ""),
     "waiting-without-key": ("A waiting pass has no key.", ""),
     "unforeseen": ("Something happened that nobody thought of ({seen}).", ""),

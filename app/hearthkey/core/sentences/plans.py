@@ -54,11 +54,22 @@ def _others(unaffected: int) -> str:
     return "Nobody else is affected." if unaffected > 1 else "The one other device is not affected."
 
 
+def _shared(sharing: int) -> str:
+    if not sharing:
+        return ""
+    return f" The secret that all devices share was on it: {sharing} device(s) will have to be told a new one."
+
+
 def stop(plan: StopPlan) -> Sentence:
     """Stopping."""
     return Sentence(
-        "{title} stops getting in once the gateway holds list {number}. {others} It can be let back in.",
-        {"title": titles(plan.chosen), "number": plan.list_number, "others": _others(plan.unaffected)},
+        "{title} stops getting in once the gateway holds list {number}. {others} It can be let back in.{shared}",
+        {
+            "title": titles(plan.chosen),
+            "number": plan.list_number,
+            "others": _others(plan.unaffected),
+            "shared": _shared(plan.sharing),
+        },
     )
 
 
@@ -73,12 +84,14 @@ def let_in(plan: LetInPlan) -> Sentence:
 def revoke(plan: RevokePlan) -> Sentence:
     """Revoking."""
     return Sentence(
-        "{title} never gets in again once the gateway holds list {number}: {reason} ({rfc}). {others} This is final.",
+        "{title} never gets in again once the gateway holds list {number}: {reason} ({rfc}). {others} This is final."
+        "{shared}",
         {
             "title": titles(plan.chosen),
             "number": plan.list_number,
             "reason": REASONS[plan.reason],
             "rfc": plan.reason.rfc_name,
+            "shared": _shared(plan.sharing),
             "others": _others(plan.unaffected),
         },
     )

@@ -16,6 +16,10 @@ _STEPS = {
     "writing-form": "Writing the {form}",
     "rehearsing": "Rehearsing the {form}",
     "saving": "Saving",
+    "reaching-gateway": "Reaching the gateway ({where})",
+    "uploading": "Sending {count} file(s)",
+    "reloading": "Running the gateway’s command",
+    "reading-back": "Reading back what is there",
     "touring": "{step}",
 }
 

@@ -1,4 +1,4 @@
-"""Builds everything once; the only module that knows everyone.
+"""Wires one household together.
 
 Parts are made when they are first asked for, so that a verb pays only for what it uses: `list`
 never loads a cryptographic library, `--help` never opens a file.
@@ -6,15 +6,14 @@ never loads a cryptographic library, `--help` never opens a file.
 
 from __future__ import annotations
 
-import os
-import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
-from functools import cached_property, partial
-from importlib.util import find_spec
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from hearthkey.bootstrap.gateway import GatewayRooms
+from hearthkey.bootstrap.tickets import TicketRoom
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import FILE, KEYRING
 
@@ -31,10 +30,11 @@ if TYPE_CHECKING:
     from hearthkey.services.opening import Keyholder
     from hearthkey.services.ports import Clock, Dice, Files, Locksmith, Pictures, Vault, Workshop
     from hearthkey.services.rehearsing import Rehearsing
+    from hearthkey.services.settling import Settling
     from hearthkey.services.stopping import Stopping
 
 
-class House:
+class House(GatewayRooms, TicketRoom):
     """All parts of one household, wired together.
 
     Args:
@@ -169,6 +169,13 @@ class House:
         return Founding(self.register, self.vault, self.keyholder, self.clock, self.dice, self.words, self.locksmith)
 
     @cached_property
+    def settling(self) -> Settling:
+        """The verb "settle"."""
+        from hearthkey.services.settling import Settling
+
+        return Settling(self.register, self.vault, self.keyholder, self.clock, self.dice, self.words, self.workshop)
+
+    @cached_property
     def enrolling(self) -> Enrolling:
         """The verb "add"."""
         from hearthkey.services.enrolling import Enrolling
@@ -291,43 +298,3 @@ def open_house(
         yield made
     finally:
         made.leave()
-
-
-class Door:
-    """The port `services.house.WindowDoor`."""
-
-    def show(self, data: Path | None, *, practice: bool) -> int:
-        """See the port."""
-        if sys.platform == "linux" and not any(name in os.environ for name in _SCREENS):
-            raise Unavailable("no-display")
-        _look_for_qt()
-        from hearthkey.adapters.places import data_folder, resources
-        from hearthkey.ui import app
-
-        folder = data_folder() if data is None else data.absolute()
-        return app.run(partial(open_house, apart=True), folder, resources() / "icons", practice=practice)
-
-    def draw(self, into: Path) -> tuple[str, ...]:
-        """See the port."""
-        _look_for_qt()
-        os.environ["QT_QPA_PLATFORM"] = "offscreen"
-        from hearthkey.adapters.places import resources
-        from hearthkey.ui import gallery
-
-        return gallery.draw(partial(open_house, apart=True), into, resources() / "icons")
-
-
-_SCREENS = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
-
-
-def _look_for_qt() -> None:
-    if find_spec("PySide6") is None:
-        raise Unavailable("window-missing")
-
-
-def harden() -> None:
-    """Keep a crash from writing the process's memory, and with it keys, to disk."""
-    if os.name == "posix":
-        import resource
-
-        resource.setrlimit(resource.RLIMIT_CORE, (0, 0))

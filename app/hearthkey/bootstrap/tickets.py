@@ -1,0 +1,56 @@
+"""The room of a household where tickets are opened."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
+
+if TYPE_CHECKING:
+    import ipaddress
+
+    from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.adapters.ticket_server import TicketServer
+    from hearthkey.services.bundling import Bundling
+    from hearthkey.services.picking_up import PickingUp
+    from hearthkey.services.ports import Clock, Dice
+    from hearthkey.services.rehearsing import Rehearsing
+
+
+class Rooms(Protocol):
+    """The rooms that this one stands on."""
+
+    @property
+    def clock(self) -> Clock:
+        """The computer's clock."""
+
+    @property
+    def dice(self) -> Dice:
+        """The random source."""
+
+    @property
+    def register(self) -> SqliteRegister:
+        """The register."""
+
+    @property
+    def bundling(self) -> Bundling:
+        """Opens and writes bundles."""
+
+    @property
+    def rehearsing(self) -> Rehearsing:
+        """The verb "rehearse"."""
+
+
+class TicketRoom(Rooms):
+    """The tickets' part of a house."""
+
+    @cached_property
+    def picking_up(self) -> PickingUp:
+        """The verb "ticket"."""
+        from hearthkey.adapters.home_addresses import home_addresses
+        from hearthkey.adapters.ticket_server import TicketServer
+        from hearthkey.services.picking_up import PickingUp
+
+        def bind(address: ipaddress.IPv4Address | ipaddress.IPv6Address) -> TicketServer:
+            return TicketServer(address, self.clock)
+
+        return PickingUp(self.register, self.bundling, self.rehearsing, self.clock, self.dice, home_addresses, bind)

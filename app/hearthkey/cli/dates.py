@@ -1,0 +1,45 @@
+"""`hearthkey dates`: what has to be done by when, and as a calendar file."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+
+from hearthkey.cli.teller import Teller
+from hearthkey.core.duties import Duty, house_duties
+from hearthkey.core.errors import Refused
+from hearthkey.core.household import Household
+from hearthkey.core.in_force import house_ends
+from hearthkey.core.names import file_stem
+from hearthkey.core.sentences import duties as words
+from hearthkey.core.sentences.diary import day
+from hearthkey.formats import calendar
+from hearthkey.services.house import House
+from hearthkey.services.opening import the_authority
+
+
+def dates_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Show the days, or write them."""
+    household, duties = _duties(house)
+    if arguments.into is None:
+        teller.result(
+            [f"{day(one.act_on)}: {words.title(one)}. {words.reason(one)}" for one in duties],
+            {"dates": [{"key": one.key, "on": one.act_on, "until": one.until} for one in duties]},
+        )
+        return
+    data = calendar.write(
+        [calendar.Day(one.key, one.act_on, str(words.title(one)), str(words.reason(one))) for one in duties],
+        household=household.certified_name,
+        owner=the_authority(house.register).short,
+        made=house.clock.now(),
+    )
+    path = house.files.write(arguments.into, f"{file_stem(household.name, 'household')}-dates.ics", data)
+    teller.result([str(path)], {"files": [str(path)]})
+
+
+def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
+    household, newest = house.register.household(), house.register.newest_list()
+    gateway = house.register.gateway()
+    if household is None or newest is None or gateway is None:
+        raise Refused("no-household")
+    list_end, gateway_end = house_ends(house.register.gateway_note(), newest, gateway.not_after)
+    return household, house_duties(list_end=list_end, gateway_end=gateway_end)

@@ -1,0 +1,58 @@
+"""`hearthkey settle`."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+
+from hearthkey.cli import asking
+from hearthkey.cli.teller import Teller
+from hearthkey.core.sentences import settling as sentences
+from hearthkey.core.settling import SettlePlan
+from hearthkey.services.house import House
+from hearthkey.services.settling import SettleRequest
+
+_NONE = ["none"]
+
+
+def settle_verb(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Say what a change of the settings means, and make it."""
+    plan = house.settling.preview(_request(arguments))
+    told = [str(one) for one in sentences.plan(plan)]
+    teller.cautions(plan.cautions)
+    if arguments.plan:
+        teller.result(told, {"plan": " ".join(told), **_data(plan)})
+        return
+    if not plan.changes_nothing:
+        for sentence in told:
+            teller.aside(sentence)
+        asking.agree(arguments, teller, "Change it?")
+    if plan.needs_key:
+        asking.unlock(house, arguments, teller)
+    changes = house.settling.apply(plan, progress=teller.progress)
+    lines = [changes.sentence]
+    if plan.reaches_gateway and house.register.target() is not None:
+        lines.append("Next: hearthkey deliver")
+    teller.result(lines, {"done": changes.sentence, **_data(plan)})
+
+
+def _request(arguments: Namespace) -> SettleRequest:
+    return SettleRequest(
+        name=arguments.name,
+        gateway_host=arguments.gateway_host,
+        home_subnets=arguments.home_subnet,
+        tunnel_subnet=arguments.tunnel_subnet,
+        identity_suffix=arguments.identity_suffix,
+        dns_servers=() if arguments.dns_server == _NONE else arguments.dns_server,
+        tunnel=arguments.tunnel,
+        renew_gateway=arguments.renew_gateway,
+    )
+
+
+def _data(plan: SettlePlan) -> dict[str, object]:
+    return {
+        "different": {one.setting.value: one.reach.value for one in plan.touches},
+        "new_bundles": list(plan.devices),
+        "in_tray": list(plan.rewritten),
+        "new_certificate": plan.new_certificate,
+        "cautions": [one.code for one in plan.cautions],
+    }

@@ -1,0 +1,137 @@
+"""Reads what is at the gateway, and takes over what is newer there than here."""
+
+from __future__ import annotations
+
+import contextlib
+import hashlib
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from hearthkey.core.delivery import There
+from hearthkey.core.errors import Refused
+from hearthkey.core.pack import GATEWAY_CERTIFICATE, LIST_DER, MANIFEST, read_manifest
+from hearthkey.core.revocation import Entry, Reason
+from hearthkey.core.sentences import diary
+from hearthkey.pki import judge, lists
+from hearthkey.services.gateway_ports import Gate, GatewayRegister
+from hearthkey.services.opening import the_authority
+from hearthkey.services.writing_diary import note
+
+MOST_FILES = 500
+"""A manifest with more names than that is not read to its end: nobody but us writes there, so it is rubbish."""
+
+LARGEST = lists.LONGEST
+"""Octets of one file."""
+
+
+def read_there(gate: Gate, set_id: str | None) -> There:
+    """Read a whole set and hash it; what its manifest claims is not believed.
+
+    Raises:
+        Unavailable: as `Gate`.
+    """
+    if set_id is None:
+        return There(None)
+    manifest = gate.read(set_id, [MANIFEST], LARGEST).get(MANIFEST)
+    if manifest is None:
+        return There(set_id)
+    claimed, _ = read_manifest(manifest)
+    names = [name for name in claimed if _safe(name)][:MOST_FILES]
+    found = gate.read(set_id, names, LARGEST)
+    digests = {name: hashlib.sha256(data).hexdigest() for name, data in found.items()}
+    return There(
+        set_id,
+        {**digests, MANIFEST: hashlib.sha256(manifest).hexdigest()},
+        whole=digests == claimed,
+        list_der=found.get(LIST_DER),
+        certificate=found.get(f"{GATEWAY_CERTIFICATE}.der"),
+    )
+
+
+def _safe(name: str) -> bool:
+    """Whether a name that somebody else wrote stays inside the set's folder."""
+    return name.isascii() and all(part and not part.startswith(".") for part in name.split("/"))
+
+
+@dataclass(frozen=True)
+class ListThere:
+    """The revocation list at the gateway.
+
+    Args:
+        number: CRLNumber.
+        until: nextUpdate, UTC.
+        known: whether this register signed it or has used it.
+    """
+
+    number: int
+    until: datetime
+    known: bool
+
+
+def list_there(register: GatewayRegister, there: There) -> ListThere | None:
+    """What the list at the gateway says, if it is this household's; None for none, for rubbish and for another's."""
+    if there.list_der is None:
+        return None
+    with contextlib.suppress(Refused):
+        judge.check_list(there.list_der, the_authority(register).certificate)
+        facts = lists.read_list(there.list_der)
+        if facts.number is not None and facts.next_update is not None:
+            ours = register.list_numbered(facts.number)
+            return ListThere(facts.number, facts.next_update, ours is not None and ours.der == there.list_der)
+    return None
+
+
+def take_over(register: GatewayRegister, there: There, now: datetime) -> tuple[str, ...]:
+    """Take over revocations that stand on this household's list at the gateway and not here.
+
+    That happens after an older copy of the register was brought back. The number there becomes the
+    high-water mark, so that the next list is newer than both.
+
+    Returns:
+        Titles of the devices, or serials where the register has never heard of them.
+
+    Raises:
+        Unavailable: as the register.
+    """
+    found = list_there(register, there)
+    if found is None or found.known or there.list_der is None:
+        return ()
+    authority = the_authority(register)
+    here = {one.serial: one for one in register.entries()}
+    listed = lists.read_list(there.list_der).entries
+    more = [one for one in listed if _more(here.get(one.serial), _reason(one.reason))]
+    titles = {one.serial: one.title for one in register.passes()}
+    names = tuple(titles.get(one.serial, one.serial) for one in more)
+    raised = found.number > register.list_high_water()
+    if not more and not raised:
+        return ()
+    sentence = diary.taken_over(found.number, names)
+    with register.change() as change:
+        for one in more:
+            change.adopt(one.serial, authority.not_after)
+            change.withdraw(one.serial, _reason(one.reason), one.since)
+        change.raise_mark("list", found.number)
+        note(register, change, verb="deliver", sentence=sentence, now=now)
+    return names
+
+
+def _more(here: Entry | None, reason: Reason) -> bool:
+    """Whether an entry there says more than ours: we have none, or ours is only a hold."""
+    if here is None:
+        return True
+    return here.reason is Reason.CERTIFICATE_HOLD and reason is not Reason.CERTIFICATE_HOLD
+
+
+def _reason(name: str | None) -> Reason:
+    """The reason by its RFC 5280 name; one that we never write counts as the gravest."""
+    for reason in Reason:
+        if reason.rfc_name == name:
+            return reason
+    return Reason.KEY_COMPROMISE
+
+
+def titles_of(register: GatewayRegister, serials: Sequence[str]) -> tuple[str, ...]:
+    """Whose devices these serials are, each once."""
+    titles = {one.serial: one.title for one in register.passes()}
+    return tuple(dict.fromkeys(titles.get(one, one) for one in serials))

@@ -1,0 +1,5 @@
+from collections.abc import Mapping
+
+from fontTools.ttLib import TTFont
+
+def instantiateVariableFont(varfont: TTFont, axisLimits: Mapping[str, float], inplace: bool) -> TTFont: ...

@@ -1,0 +1,54 @@
+"""Opens what a device carries away for programs that take a credential as files."""
+
+from __future__ import annotations
+
+import tomllib
+from dataclasses import dataclass
+from pathlib import Path
+
+from hearthkey.core.bundle import Form
+from hearthkey.formats import codes
+from tests.judges import needs
+from tests.peers.households import Carried
+from tests.peers.servers import ask
+
+
+@dataclass(frozen=True)
+class Credential:
+    """A credential in files; its key is still under the bundle's passphrase.
+
+    Args:
+        certificate, key: the same file where it is a PKCS#12.
+        words: the passphrase.
+    """
+
+    certificate: Path
+    key: Path
+    words: str
+
+
+def credential(carried: Carried, form: Form, folder: Path) -> Credential:
+    """Take one form apart with the programs of other hands that a relative has, into `folder`."""
+    files = carried.files[form]
+    if form is Form.PKCS12:
+        return Credential(files[0], files[0], carried.words)
+    if form is Form.ARCHIVE:
+        opened = ask((needs("7z"), "x", f"-p{carried.words}", f"-o{folder}", files[0]))
+        assert opened.code == 0, opened.said
+        (container,) = folder.glob("*.p12")
+        return Credential(container, container, carried.words)
+    if form is Form.CODES:
+        options = ("--quiet", "--raw", "-Sdisable", "-Sqrcode.enable", "--nodbus")
+        seen = ask((needs("zbarimg"), *options, *files))
+        assert seen.code == 0, seen.said
+        return _inline(codes.join(seen.said.split("\n")[:-1]).decode(), carried, folder)
+    return _inline(files[0].read_text(encoding="utf-8"), carried, folder)
+
+
+def _inline(text: str, carried: Carried, folder: Path) -> Credential:
+    """Cut the PEM blocks out of a bundle file."""
+    inside = tomllib.loads(text)["credentials"]
+    certificate, key = folder / "device.pem", folder / "device-key.pem"
+    certificate.write_text(inside["certificate"], encoding="ascii")
+    key.write_text(inside["encrypted_key"], encoding="ascii")
+    return Credential(certificate, key, carried.words)
