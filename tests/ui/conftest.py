@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterator
 
 import pytest
@@ -12,6 +13,14 @@ from hearthkey.ui.theme.theme import Theme
 
 _KEPT: list[object] = []
 """Qt does not keep a style alive by itself, and every widget of every test uses it."""
+
+
+@pytest.fixture(autouse=True)
+def cycles_wait() -> Iterator[None]:
+    """Let cycles of widgets be collected between the tests: a lane's thread would delete them there, as in the app."""
+    gc.disable()
+    yield
+    gc.enable()
 
 
 @pytest.fixture

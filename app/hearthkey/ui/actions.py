@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QWidget
 
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.courier import may_deliver
 from hearthkey.ui.ways import Ways
 
 
@@ -35,6 +36,9 @@ class Actions(QObject):
         self.find = self._add(self.tr("Find"), "Ctrl+F", ways.find.emit)
         self.lost = self._add(self.tr("Lost or stolen"), "Ctrl+L", lambda: ways.lost.emit(""))
         self.hand_over_action = self._add(self.tr("Hand over"), "Ctrl+H", self.hand_over.emit)
+        self.gateway = self._add(self.tr("Gateway"), "Ctrl+G", ways.gateway.emit)
+        self.deliver = self._add(self.tr("Deliver now"), "Ctrl+Shift+G", ways.deliver.emit)
+        self.templates = self._add(self.tr("Your own template"), "Ctrl+T", ways.templates.emit)
         self.diary = self._add(self.tr("Diary"), "Ctrl+D", ways.diary.emit)
         self.settings = self._add(self.tr("Settings"), "Ctrl+,", ways.settings.emit)
         self.lock = self._add(self.tr("Lock the household"), "Ctrl+Shift+L", ways.lock.emit)
@@ -45,6 +49,8 @@ class Actions(QObject):
         self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
         menu.addActions([self.new_device, self.find, self.hand_over_action, self.lost])
         menu.addSeparator()
+        menu.addActions([self.gateway, self.deliver, self.templates])
+        menu.addSeparator()
         menu.addActions([self.diary, self.settings, self.help])
         menu.addSeparator()
         menu.addActions([self.lock, self.leave_action])
@@ -52,8 +58,10 @@ class Actions(QObject):
     def allow(self, snapshot: Snapshot) -> None:
         """Let a key work only where there is something for it to do."""
         founded = snapshot.household is not None
-        for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock):
+        for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock, self.gateway):
             action.setEnabled(founded)
+        self.templates.setEnabled(founded)
+        self.deliver.setEnabled(may_deliver(snapshot))
         self.new_device.setEnabled(founded and not snapshot.read_only)
 
     def _add(self, words: str, key: str, act: Callable[[], None]) -> QAction:

@@ -7,13 +7,14 @@ import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QStandardPaths, QTimer
+from PySide6.QtCore import QStandardPaths, Qt, QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from hearthkey.core.household import FILE, KEYRING
 from hearthkey.services.house import OpenHouse
 from hearthkey.services.practice import SERVICE as PRACTICE_SERVICE
+from hearthkey.ui.collecting import Collecting
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.leading import Leading
 from hearthkey.ui.preferences import Memory
@@ -60,6 +61,12 @@ def window(theme: Theme, open_house: OpenHouse, data: Path, *, practice: bool) -
     return made
 
 
+def calm(window: Window) -> None:
+    """Take the collector of cycles in hand, beginning when the window shows a household for the first time."""
+    collecting = Collecting(lambda: not window.outside.tasks.waiting, window)
+    window.outside.errands.seen.connect(lambda _seen: collecting.begin(), Qt.ConnectionType.SingleShotConnection)
+
+
 def _place(location: QStandardPaths.StandardLocation) -> Path:
     return Path(QStandardPaths.writableLocation(location))
 
@@ -87,6 +94,7 @@ def run(open_house: OpenHouse, data: Path, icons: Path, *, practice: bool) -> in
     def show(folder: Path, *, as_practice: bool) -> None:
         made = window(theme, open_house, folder, practice=as_practice)
         opened.append(made)
+        calm(made)
         made.practice_wanted.connect(made.close)
         made.practice_wanted.connect(lambda: show(data / PRACTICE_FOLDER, as_practice=True))
         made.show()

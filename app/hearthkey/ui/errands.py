@@ -13,6 +13,7 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes, EnrolPlan, FoundPlan, LetInPlan, RevokePlan, StopPlan
 from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
+from hearthkey.core.settling import SettlePlan
 from hearthkey.formats import pem
 from hearthkey.pki.read import certificate_facts
 from hearthkey.services import looking, passphrases
@@ -20,9 +21,10 @@ from hearthkey.services.bundling import Written
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.exporting import Exported
 from hearthkey.services.founding import FoundRequest
-from hearthkey.services.snapshot import Snapshot, take
-from hearthkey.ui.lane import Lane
+from hearthkey.services.settling import SettleRequest
+from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.tasks import Failed, Then
+from hearthkey.ui.template_errands import TemplateErrands
 
 
 @dataclass(frozen=True)
@@ -33,7 +35,7 @@ class Certificate:
     text: str
 
 
-class Errands(Lane):
+class Errands(TemplateErrands):
     """What the window asks of the household.
 
     Every method returns at once; see `Lane` for `context`, `then` and `failed`.
@@ -48,10 +50,11 @@ class Errands(Lane):
             self._progress("unlocking")
             house = self._here()
             house.keyholder.unlock(house.register, house.vault, passphrase)
-            return take(house, ask_keyring=False)
+            return self._look(ask_keyring=False)
 
         def over(snapshot: Snapshot) -> None:
             self._saw(snapshot)
+            self._soon.start()
             then(None)
 
         self._ask(work, context, over, failed)
@@ -92,6 +95,14 @@ class Errands(Lane):
             return changes
 
         self._change(work, context, then, failed)
+
+    def preview_settle(self, request: SettleRequest, context: QObject, then: Then[SettlePlan], failed: Failed) -> None:
+        """Check what was typed about other settings, and say whom they touch."""
+        self._ask(lambda: self._here().settling.preview(request), context, then, failed)
+
+    def settle(self, plan: SettlePlan, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+        """Change the settings."""
+        self._change(lambda: self._here().settling.apply(plan, progress=self._progress), context, then, failed)
 
     def preview_enrol(self, request: EnrolRequest, context: QObject, then: Then[EnrolPlan], failed: Failed) -> None:
         """Check what was typed about a device."""

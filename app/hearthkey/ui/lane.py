@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import ExitStack
 from datetime import timedelta
+from functools import partial
 from pathlib import Path
 from typing import TypeVar
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from hearthkey.core.errors import HearthkeyError, Unavailable
 from hearthkey.core.passes import Pass
@@ -18,6 +19,7 @@ from hearthkey.services import looking, practice
 from hearthkey.services.house import House, OpenHouse
 from hearthkey.services.opening import IDLE
 from hearthkey.services.snapshot import Snapshot, take
+from hearthkey.ui.sight import Sight, sight_after
 from hearthkey.ui.tasks import Failed, Tasks, Then
 from hearthkey.ui.text import said
 
@@ -52,6 +54,9 @@ class Lane(QObject):
         self._open = ExitStack()
         self._house: House | None = None
         self._idle = IDLE
+        self._soon = QTimer(self, singleShot=True, interval=0)
+        self._soon.timeout.connect(self.keep_ready)
+        self._sight: Sight | None = None
         self.last: Snapshot | None = None
 
     # Opening and looking
@@ -68,17 +73,33 @@ class Lane(QObject):
             if not furnish or snapshot.household is not None or snapshot.read_only:
                 return snapshot
             practice.furnish(self._here(), self._progress)
-            return take(self._here())
+            return self._look()
 
         self._ask(work, self, self._saw, None)
 
     def refresh(self) -> None:
         """Look again."""
-        self._ask(lambda: take(self._here()), self, self._saw, None)
+        self._ask(self._look, self, self._saw, None)
+
+    def refresh_then(self, then: Callable[[], None]) -> None:
+        """Look again, and go on once everybody has seen it."""
+
+        def over(snapshot: Snapshot) -> None:
+            self._saw(snapshot)
+            then()
+
+        self._ask(partial(self._look, ask_keyring=False), self, over, None)
 
     def close(self) -> None:
-        """Lock and close; what runs is finished first."""
+        """Lock and close; what runs is finished first, but for a visit to the gateway, which is cut short."""
+        self.cancel_visit()
         self._tasks.close(self._open.close)
+
+    def cancel_visit(self) -> None:
+        """End a visit to the gateway, where one can be under way."""
+
+    def keep_ready(self) -> None:
+        """Prepare for what may be needed while the household is locked."""
 
     def _opened(self) -> Snapshot:
         self._open.close()
@@ -91,12 +112,17 @@ class Lane(QObject):
             opening = self._open_house(self._data, place=self._place, writing=False, keyring_service=self._service)
             self._house = self._open.enter_context(opening)
         self._house.keyholder.lock_after(self._idle)
-        return take(self._house)
+        return self._look()
 
     def _here(self) -> House:
         if self._house is None:
             raise Unavailable("register-unreadable", path=str(self._data or ""), seen="not open")
         return self._house
+
+    def _look(self, *, ask_keyring: bool = True) -> Sight:
+        """Look at everything, and work out here, on the lane, what the panels will ask of it; see `take`."""
+        self._sight = sight_after(self._sight, take(self._here(), ask_keyring=ask_keyring))
+        return self._sight
 
     def _saw(self, snapshot: Snapshot) -> None:
         self.last = snapshot
@@ -118,16 +144,20 @@ class Lane(QObject):
     def _change(
         self, work: Callable[[], Changes], context: QObject, then: Then[Changes] | None, failed: Failed | None
     ) -> None:
-        """Do a verb, look again, and only then tell: whoever hears of the change sees it too."""
+        """Do a verb, look again, and only then tell: whoever hears of the change sees it too.
+
+        What is kept ready follows when that is painted, and when whatever it leads to has been asked for.
+        """
 
         def both() -> tuple[Changes, Snapshot]:
             changes = work()
-            return changes, take(self._here(), ask_keyring=False)
+            return changes, self._look(ask_keyring=False)
 
         def over(result: tuple[Changes, Snapshot]) -> None:
             changes, snapshot = result
             self._saw(snapshot)
             self.done.emit(changes)
+            self._soon.start()
             if then is not None:
                 then(changes)
 
@@ -144,7 +174,7 @@ class Lane(QObject):
 
         def work() -> Snapshot:
             self._here().keyholder.lock()
-            return take(self._here(), ask_keyring=False)
+            return self._look(ask_keyring=False)
 
         self._ask(work, self, self._saw, None)
 

@@ -8,20 +8,26 @@ from datetime import timedelta
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
+from hearthkey.core.delivery import Delivered
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.plans import Changes
+from hearthkey.core.sentences import gateway as words
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.actions import Actions
+from hearthkey.ui.courier import Courier
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.gateway_page import GatewayPage
+from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.drawer.template_page import TemplatePage
 from hearthkey.ui.going_back import GoingBack
 from hearthkey.ui.preferences import Preferences
-from hearthkey.ui.text import caution, mended
+from hearthkey.ui.text import caution, mended, said
 from hearthkey.ui.window import Window
 
 _LOOK_AGAIN = 20_000
@@ -43,8 +49,12 @@ class Leading(QObject):
         self.diary = DiaryPage(theme, errands)
         self.household = HouseholdPage(theme, errands, ways)
         self.settings = SettingsPage(theme, chosen, window.outside.data, self.prefer)
+        self.gateway = GatewayPage(theme, errands, ways, window.outside.home)
+        self.gateway_place = GatewayPlacePage(theme, errands, ways, window.outside.home)
+        self.template = TemplatePage(theme, errands, window.outside.home)
         self.help = HelpPage(theme)
         self.actions = Actions(ways, window.menu, window)
+        self.courier = Courier(errands, self)
         self.going_back = GoingBack(errands, window.footer, self)
         self._connect_ways()
         self._connect_keys()
@@ -52,6 +62,11 @@ class Leading(QObject):
         errands.done.connect(self._done)
         errands.trouble.connect(self._trouble)
         errands.step.connect(window.footer.step)
+        errands.visit_began.connect(lambda: window.strip.show_visit(under_way=True))
+        for over in (errands.visited, errands.visit_failed):
+            over.connect(lambda _result: window.strip.show_visit(under_way=False))
+        self.courier.delivered.connect(self._delivered)
+        self.courier.failed.connect(self._not_delivered)
         errands.lock_after(timedelta(minutes=chosen.idle_minutes))
         timer = QTimer(self, interval=_LOOK_AGAIN)
         timer.timeout.connect(errands.look_at_lock)
@@ -67,6 +82,10 @@ class Leading(QObject):
         ways.hand_over_by.connect(self._hand_over)
         ways.find.connect(window.top.begin_find)
         ways.diary.connect(lambda: self._open(self.diary))
+        ways.gateway.connect(lambda: self._open(self.gateway))
+        ways.gateway_place.connect(lambda: self._open(self.gateway_place))
+        ways.deliver.connect(self._deliver)
+        ways.templates.connect(lambda: self._open(self.template))
         ways.settings.connect(lambda: self._open(self.settings))
         ways.help.connect(self._help)
         ways.lock.connect(window.outside.errands.lock)
@@ -75,14 +94,15 @@ class Leading(QObject):
         ways.revoke.connect(lambda identity: self._act(identity, self.device.begin_revoke))
         ways.back.connect(self.back)
         ways.closed.connect(window.board.setFocus)
-        window.board.house_opened.connect(lambda _row: self._open(self.household))
+        window.board.house_opened.connect(self._house)
         window.hand_over.told.connect(window.footer.say)
         window.hand_over.folder_chosen.connect(window.outside.memory.keep_folder)
+        self.template.folder_chosen.connect(window.outside.memory.keep_folder)
         self.settings.household.connect(lambda: self._open(self.household))
 
     def _connect_keys(self) -> None:
         window, actions = self._window, self.actions
-        window.top.field.wanted.connect(window.board.find)
+        window.top.field.wanted.connect(self._find)
         window.top.field.onward.connect(window.board.find_next)
         actions.next_region.connect(lambda: self._walk(1))
         actions.previous_region.connect(lambda: self._walk(-1))
@@ -128,6 +148,13 @@ class Leading(QObject):
             self._window.closed.tell_trouble(error)
             self._window.turn_to(self._window.closed)
 
+    def _delivered(self, done: Delivered) -> None:
+        self._window.footer.say(said(words.delivered(done)))
+
+    def _not_delivered(self, error: HearthkeyError) -> None:
+        if self._window.drawer.page() is not self.gateway and not self._window.lost.isVisible():
+            self._window.footer.say(mended(error))
+
     def prefer(self, chosen: Preferences) -> None:
         """Put preferences into effect, and remember them."""
         self._window.outside.memory.keep(chosen)
@@ -144,6 +171,13 @@ class Leading(QObject):
             window.turn_to(window.sheet)
         if window.pages.currentWidget() is window.sheet:
             window.drawer.open(page)
+
+    def _house(self, row: str) -> None:
+        self._open(self.gateway if row == "gateway" else self.household)
+
+    def _deliver(self) -> None:
+        self._open(self.gateway)
+        self.gateway.visit.deliver()
 
     def _device(self, identity: str) -> None:
         self.device.show_device(identity)
@@ -168,7 +202,16 @@ class Leading(QObject):
     def _spot(self) -> str:
         """Which help belongs to what is open."""
         page = self._window.drawer.page()
-        spots = {self.device: "device", self.enrol: "enrolling", self.diary: "diary", self.settings: "settings"}
+        spots = {
+            self.device: "device",
+            self.enrol: "enrolling",
+            self.diary: "diary",
+            self.settings: "settings",
+            self.household: "household",
+            self.gateway: "gateway",
+            self.gateway_place: "gateway",
+            self.template: "templates",
+        }
         if self._window.lost.isVisible():
             return "lost"
         if self._window.pages.currentWidget() is self._window.hand_over:
@@ -199,6 +242,11 @@ class Leading(QObject):
         elif window.drawer.is_open:
             window.drawer.shut()
 
+    def _find(self, text: str) -> None:
+        self._window.board.find(text)
+        if text:
+            self._window.sheet.reveal(self._window.board.people)
+
     def _walk(self, step: int) -> None:
         """F6: into the next part of the window that can take the focus."""
         regions = self._window.regions()
@@ -208,6 +256,7 @@ class Leading(QObject):
             wanted = first_in(regions[(here + step * distance) % len(regions)])
             if wanted is not None:
                 wanted.setFocus()
+                self._window.sheet.reveal(wanted)
                 return
 
 

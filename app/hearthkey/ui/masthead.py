@@ -1,18 +1,15 @@
-"""The top of the window: whose house it is, what can be done at once, and until when all is well."""
+"""The top row of the window: whose house it is, and what can be done at once."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPen, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QStackedWidget, QWidget
 
-from hearthkey.core.outlook import Ends, Outlook, outlook
-from hearthkey.core.sentences import board as words
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.fields import Line
-from hearthkey.ui.controls.labels import Label, Rule
-from hearthkey.ui.text import said
+from hearthkey.ui.controls.labels import Label
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign
 from hearthkey.ui.theme.theme import Theme
@@ -222,65 +219,3 @@ class TopRow(QWidget):
         self._founded = household is not None
         self.new_device.setEnabled(not snapshot.read_only)
         self._measure()
-
-
-class Headline(QWidget):
-    """The one sentence at the top, what it means, and at most one button."""
-
-    def __init__(self, theme: Theme, ways: Ways, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._ways = ways
-        self._sentence = Label(theme, Role.HEADLINE, wrap=True)
-        self._meaning = Label(theme, Role.BODY, color="ink2", wrap=True)
-        self._button = Button(theme, "", kind=Kind.WANTS)
-        self._button.clicked.connect(self._go)
-        self._device = ""
-        words_column = QVBoxLayout()
-        words_column.setSpacing(2)
-        words_column.addWidget(self._sentence)
-        words_column.addWidget(self._meaning)
-        row = QHBoxLayout()
-        row.addLayout(words_column, 1)
-        row.addWidget(self._button, 0, Qt.AlignmentFlag.AlignBottom)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(20, 0, 20, 0)
-        column.setSpacing(6)
-        column.addLayout(row)
-        column.addWidget(Rule(theme, oxford=True))
-
-    def show_snapshot(self, snapshot: Snapshot) -> None:
-        """Say until when all is well."""
-        if snapshot.newest_list is None or snapshot.gateway is None:
-            return
-        seen = outlook(
-            snapshot.passes,
-            list_end=snapshot.newest_list.next_update,
-            gateway_end=snapshot.gateway.not_after,
-            now=snapshot.at,
-        )
-        sentence, meaning = said(words.headline(seen, snapshot.at)), said(words.consequence(seen))
-        self._sentence.setText(sentence)
-        self._meaning.setText(meaning)
-        self.setAccessibleName(f"{sentence} {meaning}")
-        self._offer(seen)
-
-    def abridge(self, *, short: bool) -> None:
-        """In a low window the second sentence goes; a screen reader still has it."""
-        if self._meaning.isHidden() is not short:
-            self._meaning.setVisible(not short)
-
-    def _offer(self, seen: Outlook) -> None:
-        """At most one button, and none for what cannot be done yet: the gateway's certificate is not renewed here."""
-        wants = seen.over or seen.due
-        self._device = "" if seen.first is None or seen.over else seen.first.identity
-        self._button.setVisible(wants and (bool(self._device) or seen.house_ends is Ends.LIST))
-        if self._device and seen.first is not None:
-            self._button.say(self.tr("Replace {title}").format(title=seen.first.title))
-        else:
-            self._button.say(self.tr("Sign the next list"))
-
-    def _go(self) -> None:
-        if self._device:
-            self._ways.replace_device.emit(self._device)
-        else:
-            self._ways.settings.emit()

@@ -2,65 +2,92 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize
-from PySide6.QtGui import QPainter, QResizeEvent
+import math
+from collections.abc import Iterable
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
-from hearthkey.core.outlook import DUE
-from hearthkey.core.sentences.board import short_day
-from hearthkey.services.opening import Door
+from hearthkey.core.sentences.gateway import not_in_force
 from hearthkey.services.snapshot import Snapshot
-from hearthkey.ui.controls.buttons import Button
-from hearthkey.ui.controls.labels import Label
+from hearthkey.ui.controls.buttons import Button, Kind
+from hearthkey.ui.courier import may_deliver
+from hearthkey.ui.lamp import GAP, Lamp
+from hearthkey.ui.strip_words import CERTIFICATE, CHANGES, CLOCK, DELIVERED, KEY, LIST, lamps
 from hearthkey.ui.theme.fonts import Role
-from hearthkey.ui.theme.signs import Sign, SignLabel
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 
-GAP = 6
-EDGES = 80
+EDGES = 52
 """Pixels that margins and the space after the host take, with a little air."""
-_INSET = 14
+
+_HOST = "host"
+_KEYS = (LIST, CERTIFICATE, CLOCK, CHANGES, DELIVERED, KEY)
+_FACTS = (DELIVERED, CHANGES, KEY, CLOCK, CERTIFICATE, LIST)
+_LAMPS = (KEY, DELIVERED, CHANGES, CERTIFICATE, CLOCK)
+"""What goes first where there is no room; the list's lamp never goes."""
 
 
-class Lamp(QWidget):
-    """A sign, its word, and the fact that explains it."""
+class GatewayButton(Button):
+    """The word "Gateway" and the host; the keyboard's way to the gateway's page."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._theme = theme
-        self._sign = SignLabel(theme, Sign.UNKNOWN, ground="desk")
-        self._word = Label(theme, Role.BODY)
-        self._fact = Label(theme, Role.BODY, color="ink2")
-        row = QHBoxLayout(self)
-        row.setContentsMargins(_INSET, 0, _INSET, 0)
-        row.setSpacing(GAP)
-        for widget in (self._sign, self._word, self._fact):
-            row.addWidget(widget)
-        theme.changed.connect(self.update)
+        self._host = ""
+        self._shows_host = True
+        super().__init__(theme, "", kind=Kind.HEAVY, height=26, parent=parent)
+        self.say(self.tr("Gateway"))
+        self.setToolTip(self.tr("The gateway (Ctrl+G)"))
 
-    def light(self, sign: Sign, word: str, fact: str) -> None:
-        """Show a state; what is due is red and strong."""
-        self._sign.show_sign(sign)
-        self._word.setText(word)
-        self._word.recolor("act" if sign is Sign.DUE else "ink")
-        self._fact.setText(fact)
-        self.setToolTip(f"{word} {fact}".strip())
-        self.setAccessibleName(f"{word} {fact}".strip())
+    def tell(self, host: str, told: str) -> None:
+        """Name the host, and say to a screen reader all that the lamps say."""
+        self._host = host
+        self.setAccessibleName(self.tr("Gateway {host}").format(host=host))
+        self.setAccessibleDescription(told)
+        self.updateGeometry()
 
-    def width_with(self, *, fact: bool) -> int:
-        """How wide the lamp is with its fact, or without."""
-        parts = [self._sign, self._word, *([self._fact] if fact and self._fact.text() else [])]
-        return sum(one.sizeHint().width() + GAP for one in parts) + 2 * _INSET - GAP
+    def show_host(self, *, shown: bool) -> None:
+        """Show the host, or leave it out."""
+        if shown is not self._shows_host:
+            self._shows_host = shown
+            self.updateGeometry()
+            self.update()
 
-    def abridge(self, *, short: bool) -> None:
-        """Leave the fact out where there is no room for it, or show it again."""
-        _show(self._fact, on=not short and bool(self._fact.text()))
+    def host_width(self) -> int:
+        """How wide the host is."""
+        return GAP + math.ceil(self._theme.fonts.metrics(Role.BODY).horizontalAdvance(self._host))
+
+    def bare_width(self) -> int:
+        """How wide the button is without it."""
+        return math.ceil(self.fontMetrics().horizontalAdvance(self.text())) + 2 * self.RING + 4
+
+    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """The word, and the host where it is shown."""
+        wide = self.bare_width() + (self.host_width() if self._shows_host else 0)
+        return QSize(wide, self._theme.px(26) + 2 * self.RING)
+
+    minimumSizeHint = sizeHint  # noqa: N815 - Qt's name
 
     def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
-        """A hairline at the left parts it from its neighbour."""
+        """Paint words without a box; a line under the first one while the mouse is over it."""
         painter = QPainter(self)
-        painter.fillRect(QRectF(0, 9, 1, self.height() - 18), self._theme.color("hair"))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        box = QRectF(self.rect()).adjusted(self.RING, 0, 0, 0)
+        flags = int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft)
+        wide = self.fontMetrics().horizontalAdvance(self.text())
+        painter.setFont(self.font())
+        painter.setPen(self._theme.color("ink"))
+        painter.drawText(box, flags, self.text())
+        if self.underMouse():
+            line = box.center().y() + self.fontMetrics().ascent() / 2 + 1
+            painter.fillRect(QRectF(box.left(), line, wide, 1), self._theme.color("ink"))
+        if self._shows_host:
+            painter.setFont(self._theme.font(Role.BODY))
+            painter.setPen(self._theme.color("ink2"))
+            painter.drawText(box.adjusted(wide + GAP, 0, 0, 0), flags, self._host)
+        if self.hasFocus():
+            painter.setPen(QPen(self._theme.color("ink"), 2))
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 3, -1, -3), 3, 3)
         painter.end()
 
 
@@ -70,23 +97,30 @@ class Strip(QWidget):
     def __init__(self, theme: Theme, ways: Ways, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self._name = Label(theme, Role.BODY_STRONG, self.tr("Gateway"))
-        self._host = Label(theme, Role.BODY, color="ink2")
-        self._certificate = Lamp(theme)
-        self._list = Lamp(theme)
-        self._key = Lamp(theme)
-        self._lock = Button(theme, self.tr("Lock"), height=26)
-        self._lock.clicked.connect(ways.lock)
+        self.door = GatewayButton(theme)
+        self.door.clicked.connect(ways.gateway)
+        self.lamps = {key: Lamp(theme, leads=key != KEY) for key in _KEYS}
+        self.deliver = Button(theme, self.tr("Deliver"), height=26)
+        self.deliver.setAccessibleName(self.tr("Deliver to the gateway now"))
+        self.deliver.clicked.connect(ways.deliver)
+        self.lock = Button(theme, self.tr("Lock"), height=26)
+        self.lock.clicked.connect(ways.lock)
+        self._lit: set[str] = set()
+        self._visiting = self._owes = False
         row = QHBoxLayout(self)
-        row.setContentsMargins(20, 0, 17, 0)
+        row.setContentsMargins(17, 0, 17, 0)
         row.setSpacing(6)
-        row.addWidget(self._name)
-        row.addWidget(self._host)
-        row.addSpacing(20)
-        for lamp in (self._certificate, self._list, self._key):
+        row.addWidget(self.door)
+        row.addSpacing(14)
+        for key, lamp in self.lamps.items():
+            lamp.clicked.connect(ways.gateway)
             row.addWidget(lamp)
-        row.addWidget(self._lock)
+            if key == LIST:
+                row.addWidget(self.deliver)
+        row.addWidget(self.lock)
         row.addStretch(1)
+        for part in (*self.lamps.values(), self.deliver, self.lock):
+            part.hide()
         theme.changed.connect(self._measure)
         self._measure()
 
@@ -104,57 +138,67 @@ class Strip(QWidget):
         super().resizeEvent(event)
         self._fit()
 
-    def _fit(self) -> None:
-        """Facts go first, the longest first, then the host, then whole lamps; a screen reader still gets all of it.
-
-        What stays is worked out first and shown then: showing a part makes the strip be laid out at once.
-        """
-        host = self._host.sizeHint().width() + GAP
-        room = self.width() - self._name.sizeHint().width() - EDGES
-        room -= 0 if self._lock.isHidden() else self._lock.sizeHint().width() + GAP
-        whole = {lamp: lamp.width_with(fact=True) + GAP for lamp in (self._list, self._certificate, self._key)}
-        bare = {lamp: lamp.width_with(fact=False) + GAP for lamp in whole}
-        told = dict(whole)
-        for lamp in whole:
-            if host + sum(told.values()) > room:
-                told[lamp] = bare[lamp]
-        with_host = host + sum(told.values()) <= room
-        for lamp in (self._certificate, self._key):
-            if not with_host and sum(told.values()) > room:
-                told.pop(lamp)
-        for lamp, width in whole.items():
-            lamp.abridge(short=told.get(lamp) != width)
-            _show(lamp, on=lamp in told)
-        _show(self._host, on=with_host)
-
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show what is known."""
-        gateway, newest = snapshot.gateway, snapshot.newest_list
-        if gateway is None or newest is None:
+        gateway, lit = snapshot.gateway, lamps(snapshot)
+        if gateway is None or not lit:
             return
-        self._host.setText(gateway.host)
-        ends = gateway.not_after - snapshot.at
-        self._certificate.light(
-            Sign.DUE if ends <= DUE else Sign.IN_USE,
-            self.tr("certificate"),
-            self.tr("until {day}").format(day=short_day(gateway.not_after)),
-        )
-        self._list.light(
-            Sign.DUE if newest.next_update - snapshot.at <= DUE else Sign.UNKNOWN,
-            self.tr("list no. {number}").format(number=newest.number),
-            self.tr("made here; what the gateway holds is not known"),
-        )
-        self._show_key(snapshot)
+        self._lit = set(lit)
+        for key, one in lit.items():
+            self.lamps[key].light(one)
+        self.door.tell(gateway.host, "; ".join(one.told for one in lit.values()))
+        self.lock.setVisible(not snapshot.locked)
+        state = snapshot.gateway_state
+        # What is not in force is delivered by the headline's button, right above.
+        self._owes = state.pending and may_deliver(snapshot) and not_in_force(state) is None
         self._fit()
 
-    def _show_key(self, snapshot: Snapshot) -> None:
-        self._lock.setVisible(not snapshot.locked)
-        if snapshot.door is not Door.READY:
-            self._key.light(Sign.UNKNOWN, self.tr("CA key"), self.tr("the keyring did not give it"))
-        elif snapshot.locked:
-            self._key.light(Sign.WAITING, self.tr("CA key"), self.tr("locked"))
-        else:
-            self._key.light(Sign.IN_USE, self.tr("CA key"), self.tr("open"))
+    def show_visit(self, *, under_way: bool) -> None:
+        """While a delivery or a look is under way, another one is not offered."""
+        self._visiting = under_way
+        self._fit()
+
+    def _fit(self) -> None:
+        """Facts go first, the quietest before the others, then lamps; a screen reader still gets all of it.
+
+        What is due goes last. What stays is worked out first and shown then: showing a part makes the
+        strip be laid out at once.
+        """
+        offers = self._owes and not self._visiting
+        room = self.width() - EDGES - self.door.bare_width()
+        for button, on in ((self.lock, not self.lock.isHidden()), (self.deliver, offers)):
+            room -= button.sizeHint().width() + GAP if on else 0
+        parts = {_HOST: self.door.host_width()}
+        for key in self._lit:
+            bare = self.lamps[key].width_with(fact=False)
+            parts[key] = bare + GAP
+            parts[f"{key} fact"] = self.lamps[key].width_with(fact=True) - bare
+        for part in self._giving_way():
+            if sum(parts.values()) <= room:
+                break
+            parts.pop(part, None)
+        self._show(parts, room, offers=offers)
+
+    def _giving_way(self) -> Iterable[str]:
+        """In which order parts give way."""
+        quiet = {key for key in self._lit if not self.lamps[key].lit.due}
+        yield _HOST
+        yield from (f"{key} fact" for key in (DELIVERED, CHANGES) if key in quiet)
+        yield from quiet & {DELIVERED}
+        yield from (f"{key} fact" for key in _FACTS if key in quiet - {LIST})
+        yield from quiet & {KEY}
+        yield from (f"{key} fact" for key in quiet & {LIST})
+        yield from (key for key in _LAMPS if key in quiet)
+        yield from (f"{key} fact" for key in _FACTS)
+        yield from _LAMPS
+
+    def _show(self, parts: dict[str, int], room: int, *, offers: bool) -> None:
+        left = room - sum(width for part, width in parts.items() if not part.startswith(LIST)) - GAP
+        self.door.show_host(shown=_HOST in parts)
+        for key, lamp in self.lamps.items():
+            lamp.abridge(short=f"{key} fact" not in parts, room=max(left, 0) if key == LIST else None)
+            _show(lamp, on=key in parts)
+        _show(self.deliver, on=offers)
 
     def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
         """A rule below."""

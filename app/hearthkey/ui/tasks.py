@@ -29,8 +29,10 @@ class Tasks(QObject):
         super().__init__()
         self._lane = ThreadPoolExecutor(max_workers=1, thread_name_prefix="household lane")
         self._pool = ThreadPoolExecutor(max_workers=2, thread_name_prefix="key maker")
+        self._road = ThreadPoolExecutor(max_workers=1, thread_name_prefix="gateway road")
         self._home.connect(self._arrive, Qt.ConnectionType.QueuedConnection)
         self._begun: set[Future[Any]] = set()
+        self._closed = False
         self.waiting = 0
 
     def lane(self, work: Callable[[], T], context: QObject, then: Then[T], failed: Failed) -> None:
@@ -41,9 +43,15 @@ class Tasks(QObject):
         """Do something that needs neither register nor keyring."""
         self._send(self._pool, work, context, then, failed)
 
+    def road(self, work: Callable[[], T], context: QObject, then: Then[T], failed: Failed) -> None:
+        """Do something that may wait for the network as long as that takes, one at a time."""
+        self._send(self._road, work, context, then, failed)
+
     def _send(
         self, where: ThreadPoolExecutor, work: Callable[[], T], context: QObject, then: Then[T], failed: Failed
     ) -> None:
+        if self._closed:
+            return
         self.waiting += 1
 
         def done(future: Future[T]) -> None:
@@ -70,9 +78,11 @@ class Tasks(QObject):
 
     def close(self, last: Callable[[], None] = lambda: None) -> None:
         """Drop what waits, let running work end, do one last thing on the lane, and take no more."""
+        self._closed = True
         for future in tuple(self._begun):
             future.cancel()
         ended = self._lane.submit(last)
         self._lane.shutdown(wait=True)
         self._pool.shutdown(wait=True)
+        self._road.shutdown(wait=True)
         ended.result()

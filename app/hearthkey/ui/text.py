@@ -26,6 +26,8 @@ _HERE = {
     "revoked-is-final": "Give it a new pass.",
     "keyring-absent": "Open the app in the desktop where the household lives.",
     "keyring-unsafe": "Set the desktop’s own keyring, then do it again.",
+    "no-target": "Say it once, on the gateway’s page.",
+    "host-key-unknown": "Say anew where the gateway is; its key is then shown to be compared.",
     "second-copy": "Close it first. Looking works meanwhile.",
 }
 """By code: the way on in the window, where the common sentence names a command instead."""

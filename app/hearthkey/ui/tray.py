@@ -8,7 +8,7 @@ from PySide6.QtCore import QPoint, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QPainter, QPen, QPolygonF, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
-from hearthkey.core.passes import Pass, State
+from hearthkey.core.passes import Pass
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label
@@ -17,6 +17,7 @@ from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.runtime import Runtime
+from hearthkey.ui.sight import sight
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ticket import RING, TicketCard
@@ -171,7 +172,7 @@ class Tray(QWidget):
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show a card for every pass that waits; cards that stay are not touched, nor is the focus."""
-        waiting = {one.serial: one for one in snapshot.passes if one.state(snapshot.at) is State.WAITING}
+        waiting = sight(snapshot).waiting
         for serial in [serial for serial in self._cards if serial not in waiting]:
             self._take_away(serial)
         for serial, one in waiting.items():

@@ -18,6 +18,10 @@ class Ways(QObject):
         let_in, stop, revoke: ask for the plan of a device; its identity.
         draft: a device that is being typed in: person, device, end (datetime or None); empty to forget it.
         find: put the cursor into Find.
+        gateway: open the gateway's page.
+        gateway_place: open the page that says where the gateway's files go.
+        deliver: deliver to the gateway now.
+        templates: open the page of the householder's own templates.
         diary, settings, help, lock, found: open those; help carries the name of the spot.
         back: close whatever lies over the board.
         closed: something with the focus has gone; the board takes it.
@@ -34,6 +38,10 @@ class Ways(QObject):
     revoke = Signal(str)
     draft = Signal(str, str, object)
     find = Signal()
+    gateway = Signal()
+    gateway_place = Signal()
+    deliver = Signal()
+    templates = Signal()
     diary = Signal()
     settings = Signal()
     help = Signal(str)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QMenu, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QMenu, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from hearthkey.ui.board.view import BoardView
 from hearthkey.ui.clipboard import SecretClipboard
@@ -15,13 +15,15 @@ from hearthkey.ui.drawer.drawer import Drawer
 from hearthkey.ui.drives import Sticks
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.footer import Footer
+from hearthkey.ui.headline import Headline
 from hearthkey.ui.lost.sheet import LostSheet
-from hearthkey.ui.masthead import Headline, TopRow
+from hearthkey.ui.masthead import TopRow
 from hearthkey.ui.pages.closed import ClosedPage
 from hearthkey.ui.pages.founding import FoundingPage
 from hearthkey.ui.pages.hand_over import HandOver
 from hearthkey.ui.preferences import Memory
 from hearthkey.ui.runtime import Runtime
+from hearthkey.ui.scrolling import Scrolling
 from hearthkey.ui.strip import Strip
 from hearthkey.ui.tasks import Tasks
 from hearthkey.ui.theme.theme import Theme
@@ -31,7 +33,10 @@ from hearthkey.ui.ways import Ways
 SMALLEST = (640, 480)
 FIRST = (1280, 800)
 LOW = 440
-"""Logical pixels of height, at normal type, under which the headline says one sentence only."""
+"""Logical pixels of height, at normal type, under which the headline says one sentence only and speaks lower."""
+
+LOWEST = 140
+"""Logical pixels of height, at normal type, that the board has at least; where there are fewer the sheet scrolls."""
 
 COVERED_BELOW = 900
 """Logical pixels of width under which an open drawer takes the board's place."""
@@ -93,7 +98,7 @@ class Window(QMainWindow):
         )
         self.closed = ClosedPage(theme, errands, self.ways)
         self.pages = QStackedWidget()
-        self.sheet, self.left = QWidget(), QWidget()
+        self.sheet, self.left = Scrolling(theme), QWidget()
         self._arrange()
         self.lost = LostSheet(theme, errands, self.ways, self.centralWidget())
         self.drawer.came.connect(self.make_room)
@@ -104,8 +109,9 @@ class Window(QMainWindow):
         self.restoreGeometry(outside.memory.place())
 
     def _arrange(self) -> None:
-        column = QVBoxLayout(self.sheet)
+        column = QVBoxLayout(self.sheet.contents)
         beside, under = QHBoxLayout(), QVBoxLayout(self.left)
+        self.board.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         under.addWidget(self.board, 1)
         under.addWidget(self.tray)
         beside.addWidget(self.left, 1)
@@ -139,12 +145,16 @@ class Window(QMainWindow):
         self.make_room()
 
     def make_room(self) -> None:
-        """The board gives up its last column, then its place, to an open drawer."""
-        self.headline.abridge(short=self.height() < self.theme.px(LOW))
+        """The board gives up its last column, then its place, to an open drawer; in a low window the rest does too."""
+        low = self.height() < self.theme.px(LOW)
+        self.headline.abridge(short=low)
+        self.board.setMinimumHeight(self.theme.px(LOWEST))
         self.board.set_compact(compact=self.drawer.is_open)
         covered = self.drawer.is_open and self.width() < self.theme.px(COVERED_BELOW)
-        self.drawer.fit(self.width() if covered else self.width() - self.theme.px(300))
+        self.drawer.fit(self.width() if covered else self.width() - self.theme.px(300), whole=covered)
         self.left.setVisible(not covered)
+        for part in (self.headline, self.strip):
+            part.setVisible(not (covered and low))
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Make room anew."""

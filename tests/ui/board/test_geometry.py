@@ -10,11 +10,11 @@ from PySide6.QtCore import QRectF
 from pytestqt.qtbot import QtBot
 
 from hearthkey.core.passes import Pass
-from hearthkey.ui.board.entries import Fixture
 from hearthkey.ui.board.placing import Part, place, rect
 from hearthkey.ui.board.ruling import Ruling
 from hearthkey.ui.board.sheet import Sheet
 from hearthkey.ui.board.view import BoardView
+from hearthkey.ui.entries import Fixture
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 from tests.ui.practice import NOW, PASSES, made_pass, snapshot

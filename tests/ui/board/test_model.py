@@ -13,10 +13,10 @@ from PySide6.QtTest import QAbstractItemModelTester
 from pytestqt.qtbot import QtBot
 
 from hearthkey.core.passes import Pass
-from hearthkey.ui.board.entries import Entry, people
 from hearthkey.ui.board.life import pass_row
 from hearthkey.ui.board.model import BoardModel
 from hearthkey.ui.board.rows import Column, Row
+from hearthkey.ui.entries import Entry, people
 from tests.ui.practice import NOW, PASSES, made_pass
 
 

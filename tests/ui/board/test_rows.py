@@ -9,9 +9,9 @@ import pytest
 
 from hearthkey.core.revocation import Reason
 from hearthkey.services.opening import Door
-from hearthkey.ui.board.entries import Draft, people
 from hearthkey.ui.board.house import house_row
 from hearthkey.ui.board.life import draft_row, pass_row
+from hearthkey.ui.entries import Draft, people
 from tests.ui.board.drawing import drawing
 from tests.ui.practice import NOW, PASSES, made_pass, snapshot
 

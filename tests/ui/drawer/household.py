@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from contextlib import AbstractContextManager
-from dataclasses import replace
-from datetime import UTC, datetime
+from dataclasses import fields, replace
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import shiboken6
@@ -14,14 +14,21 @@ from hearthkey.core.certificates import CertificateFacts
 from hearthkey.core.errors import HearthkeyError, Refused
 from hearthkey.core.keysets import key_set
 from hearthkey.core.kinds import device_kind
-from hearthkey.core.network import Caution
+from hearthkey.core.network import Caution, gateway_cautions
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.plans import Changes, EnrolPlan, LetInPlan, RevokePlan, StopPlan
 from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
+from hearthkey.core.sentences.settling import settled
+from hearthkey.core.settling import SettlePlan, plan_settling
+from hearthkey.core.slots import Listed, slots_of
+from hearthkey.core.templates import Template
+from hearthkey.services.describing import describe
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.house import House
+from hearthkey.services.settling import SettleRequest, request_for
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.services.templating import Shown
 from hearthkey.ui.errands import Certificate, Errands
 from hearthkey.ui.tasks import Failed, Tasks, Then
 from tests.ui.practice import made_pass, snapshot
@@ -41,7 +48,8 @@ class FakeErrands(Errands):
     Attributes:
         asked: what was asked, in order, as a name and its words.
         troubles: by the name of what is asked, the error that it is answered with.
-        cautions: what the next enrolment is warned of.
+        cautions: what the next enrolment is warned of, and every preview of a template.
+        kept: the templates that are kept.
     """
 
     def __init__(self, seen: Snapshot | None = None) -> None:
@@ -50,6 +58,7 @@ class FakeErrands(Errands):
         self.asked: list[tuple[object, ...]] = []
         self.troubles: dict[str, HearthkeyError] = {}
         self.cautions: tuple[Caution, ...] = ()
+        self.kept: tuple[Template, ...] = ()
 
     def show(self, seen: Snapshot) -> None:
         """Be another snapshot from now on."""
@@ -182,11 +191,70 @@ class FakeErrands(Errands):
         )
         self._change(passes, Changes(f"{chosen[0].title} changed.", serials, 43), then)
 
+    def preview_settle(self, request: SettleRequest, context: QObject, then: Then[SettlePlan], failed: Failed) -> None:
+        """Plan a change, checked as the real one is."""
+        self.asked.append(("preview_settle", request))
+        if not self._fails("preview_settle", context, failed):
+            try:
+                plan = self.settling(request)
+            except HearthkeyError as error:
+                failed(error)
+            else:
+                then(plan)
+
+    def settling(self, request: SettleRequest) -> SettlePlan:
+        """The plan of a request."""
+        seen = self._now()
+        assert seen.household is not None
+        stands = request_for(seen.household)
+        wanted = {one.name: getattr(request, one.name) for one in fields(SettleRequest) if one.name != "renew_gateway"}
+        asked = {name: getattr(stands, name) if value is None else value for name, value in wanted.items()}
+        after = describe(**asked, practice=seen.household.practice, below=lambda limit: limit // 2)
+        cautions = gateway_cautions(after.gateway_host) if request.gateway_host is not None else ()
+        return plan_settling(
+            seen.household, after, seen.passes, seen.at, renew=request.renew_gateway, cautions=cautions
+        )
+
+    def settle(self, plan: SettlePlan, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+        """Change the settings; a new certificate needs an open household."""
+        self.asked.append(("settle", plan.after))
+        if self._now().locked and plan.needs_key:
+            self.troubles.setdefault("settle", Refused("household-locked"))
+        if self._fails("settle", context, failed):
+            self.troubles.pop("settle")
+            return
+        seen = self._now()
+        assert seen.gateway is not None
+        made = None
+        if plan.new_certificate:
+            made = replace(seen.gateway, host=plan.after.gateway_host, not_after=seen.at + timedelta(days=824))
+        self.last = replace(seen, household=plan.after, gateway=made or seen.gateway)
+        self._change(seen.passes, Changes(settled(plan, made), cautions=plan.cautions), then)
+
     def sign_list(self, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
         """Sign list 43."""
         self.asked.append(("sign_list",))
         if not self._fails("sign_list", context, failed):
             self._change(self._now().passes, Changes("Revocation list 43 was signed.", (), 43), then)
+
+    def templates(self, context: QObject, then: Then[tuple[Template, ...]]) -> None:
+        """Those that the test laid ready."""
+        if shiboken6.isValid(context):
+            then(self.kept)
+
+    def slots(self, of: str, serial: str | None, context: QObject, then: Then[tuple[Listed, ...]]) -> None:
+        """Every slot, each with a value of no meaning."""
+        self.asked.append(("slots", of, serial))
+        if shiboken6.isValid(context):
+            then(tuple(Listed(one.name, one.meaning, one.secret, "quince.example") for one in slots_of(of)))
+
+    def preview(
+        self, template: Template, serial: str | None, context: QObject, then: Then[Shown], failed: Failed
+    ) -> None:
+        """The text as it is, under the name of a file."""
+        self.asked.append(("preview", template.text, serial))
+        if not self._fails("preview", context, failed):
+            then(Shown("home.txt", template.text, self.cautions))
 
     def certificate(self, serial: str, context: QObject, then: Then[Certificate], failed: Failed | None) -> None:
         """Show a certificate that says what a real one does."""

@@ -8,14 +8,21 @@ from pathlib import Path
 
 from pytestqt.qtbot import QtBot
 
+from hearthkey.core.errors import Refused
+from hearthkey.core.network import Caution
 from hearthkey.core.revocation import Reason
+from hearthkey.core.templates import DEVICE, DEVICE_MARK, Template
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.gateway_page import GatewayPage
+from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.drawer.template_page import TemplatePage
+from hearthkey.ui.gallery.gateway_states import DOOR, KEY, PLAN, STATES, UNREACHABLE
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -108,11 +115,111 @@ def _replacing(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
     return page
 
 
+def household(theme: Theme, errands: FakeErrands, ways: Ways) -> HouseholdPage:
+    """The household's page."""
+    return HouseholdPage(theme, errands, ways)
+
+
+def moving(theme: Theme, errands: FakeErrands, ways: Ways) -> HouseholdPage:
+    """The same, with another name typed for the house, and looked at."""
+    page = household(theme, errands, ways)
+    page.settlement.form.host.setText("door.quince.example")
+    page.settlement.look()
+    return page
+
+
+def _moving_locked(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    lock(errands)
+    page = moving(theme, errands, ways)
+    page.go_on()  # leads to the sentence, which is nowhere in sight yet
+    page.go_on()
+    page.settlement.devices.open(shown=True)
+    return page
+
+
+def _not_fitting(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    page = household(theme, errands, ways)
+    page.settlement.form.tunnel.setText("198.51.100.0/25")
+    page.settlement.look()
+    return page
+
+
 def _settings(theme: Theme, _errands: FakeErrands, _ways: Ways) -> Page:
     return SettingsPage(theme, Preferences(), Path("/home/ines/.local/share/hearthkey"), lambda _chosen: None)
 
 
+def gateway(state: str) -> Make:
+    """The gateway's page in a state, with everything unfolded and a failure told."""
+
+    def make(theme: Theme, errands: FakeErrands, ways: Ways) -> GatewayPage:
+        assert errands.last is not None
+        errands.show(STATES[state](errands.last))
+        page = GatewayPage(theme, errands, ways, Path("/home/ines"))
+        page.pack.fold.open(shown=True)
+        errands.visited.emit(PLAN)
+        page.difference.fold.open(shown=True)
+        if state == "unknown":
+            errands.visit_failed.emit(UNREACHABLE)
+        return page
+
+    return make
+
+
+def _place(theme: Theme, errands: FakeErrands, ways: Ways) -> GatewayPlacePage:
+    assert errands.last is not None
+    errands.show(STATES["in-force"](errands.last))
+    return GatewayPlacePage(theme, errands, ways, Path("/home/ines"))
+
+
+def _host_key(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    page = _place(theme, errands, ways)
+    page.compare(DOOR, KEY, changed=True)
+    return page
+
+
+def _nowhere(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    page = _place(theme, errands, ways)
+    page.forget_button.click()
+    return page
+
+
+def template(theme: Theme, errands: FakeErrands, _ways: Ways) -> TemplatePage:
+    """The page for a template of one's own, nothing typed."""
+    errands.kept = (Template("Letter", DEVICE, DEVICE_MARK, "letter", "Dear {{ device_title }}\n"),)
+    return TemplatePage(theme, errands, Path("/home/ines"), pick=_no_folder)
+
+
+def _no_folder(_parent: object, _title: str, _start: Path, _then: object) -> None:
+    """Nobody chooses one."""
+
+
+def _template_warned(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    errands.cautions = (Caution("template-key-in-clear", LONG),)
+    page = template(theme, errands, ways)
+    page.opened()
+    page.switch(":Letter")
+    page.form.name.setText(LONG)
+    page.trial.now(page.template(), None)
+    return page
+
+
+def _template_mistaken(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    error = Refused("template-slot-unknown", line=12, name="gatway_host", near="gateway_host")
+    errands.troubles["preview"] = error
+    page = template(theme, errands, ways)
+    page.bench.text.show_text("\n" * 11 + "ring at {{ gatway_host }}")
+    page.trial.now(page.template(), None)
+    return page
+
+
 PAGES: dict[str, Make] = {
+    "gateway": gateway("in-force"),
+    "gateway, practice": gateway("practice"),
+    "gateway, nowhere": gateway("no-target"),
+    "gateway out of reach": gateway("unknown"),
+    "gateway, where": _place,
+    "gateway, host key": _host_key,
+    "gateway, deliver nowhere": _nowhere,
     "device in use": device("Ines", "phone"),
     "device due": device("Ines", "tablet"),
     "device revoked": device("Ines", "old phone"),
@@ -128,7 +235,13 @@ PAGES: dict[str, Make] = {
     "enrolling, all unfolded": _enrol_unfolded,
     "replacing": _replacing,
     "diary": lambda theme, errands, _ways: DiaryPage(theme, errands),
-    "household": HouseholdPage,
+    "household": household,
+    "household moving": moving,
+    "household moving while locked": _moving_locked,
+    "household not fitting": _not_fitting,
+    "template": template,
+    "template warned of": _template_warned,
+    "template with a mistake": _template_mistaken,
     "settings": _settings,
     "help": lambda theme, _errands, _ways: HelpPage(theme),
 }

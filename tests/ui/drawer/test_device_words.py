@@ -8,9 +8,9 @@ from datetime import timedelta
 import pytest
 
 from hearthkey.core.passes import Pass
+from hearthkey.ui.controls.strokes import Mark
 from hearthkey.ui.drawer.device_words import Step, device_words
 from hearthkey.ui.drawer.stops import stops
-from hearthkey.ui.drawer.strokes import Mark
 from hearthkey.ui.theme.signs import Sign
 from tests.ui.practice import NOW, PASSES
 

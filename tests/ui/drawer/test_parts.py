@@ -12,11 +12,11 @@ from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.controls.strokes import Mark, Run, paint_mark, paint_run
 from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.figures import Figure, in_groups
 from hearthkey.ui.drawer.life_line import LifeLine
 from hearthkey.ui.drawer.stops import Stop
-from hearthkey.ui.drawer.strokes import Mark, Run, paint_mark, paint_run
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign
 from hearthkey.ui.theme.theme import Theme

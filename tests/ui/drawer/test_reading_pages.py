@@ -12,20 +12,16 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QAbstractItemModelTester, QTest
 from pytestqt.qtbot import QtBot
 
-from hearthkey.core.errors import Unavailable
 from hearthkey.ui.drawer.diary_model import DiaryModel
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.help_words import HELP
-from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.settings_page import SettingsPage
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.theme.signs import Sign
 from hearthkey.ui.theme.theme import Theme
-from hearthkey.ui.ways import Ways
 from tests.ui.drawer.conftest import Room
-from tests.ui.drawer.household import PASSPHRASE, FakeErrands
-from tests.ui.drawer.pages import lock
+from tests.ui.drawer.household import FakeErrands
 from tests.ui.practice import DIARY, NOW, entries
 
 
@@ -123,60 +119,6 @@ def test_ten_thousand_entries_open_and_scroll(room: Room, theme: Theme, errands:
     page.list.setCurrentIndex(last)
     qtbot.waitUntil(lambda: page.list.visualRect(last).isValid(), timeout=20_000)
     assert page.model.entry(last.row()).number == 1
-
-
-def test_the_household_is_told_in_full(room: Room, theme: Theme, errands: FakeErrands, ways: Ways) -> None:
-    """Broken: what the gateway has to be told cannot be read anywhere."""
-    page = HouseholdPage(theme, errands, ways)
-    room.open(page)
-    assert page.written.told().splitlines() == [
-        "name: Quince Cottage (practice)",
-        "reached at: home.quince.example",
-        "identities: code.quince.example (a code for each device)",
-        "home: 198.51.100.0/24, 2001:db8:51::/64",
-        "tunnel subnet: 203.0.113.0/24",
-        "DNS inside: 198.51.100.1",
-        "tunnel: split (what is not at home goes its own way)",
-    ]
-    assert page.kept.told().splitlines()[:3] == [
-        "revocation list: 19 June 2028 (no. 42)",
-        "gateway: 3 August 2028 (home.quince.example)",
-        "CA: 8 May 2036 (key in the keyring)",
-    ]
-
-
-def test_the_list_is_signed_anew_even_when_locked(room: Room, theme: Theme, errands: FakeErrands, ways: Ways) -> None:
-    """Broken: a list that is about to end cannot be followed by the next."""
-    page = HouseholdPage(theme, errands, ways)
-    room.open(page)
-    lock(errands)
-    page.sign_button.click()
-    assert page.unlock.line.hasFocus()
-    QTest.keyClicks(page.unlock.line, PASSPHRASE)
-    page.sign_button.click()
-    assert errands.asked == [("unlock", PASSPHRASE), ("sign_list",)]
-    assert page.note.text().startswith("Revocation list 43 was signed. It takes effect when the gateway holds list 43.")
-
-
-def test_trouble_with_the_list_is_said(room: Room, theme: Theme, errands: FakeErrands, ways: Ways) -> None:
-    """Broken: a full disk looks like success."""
-    page = HouseholdPage(theme, errands, ways)
-    room.open(page)
-    errands.troubles["sign_list"] = Unavailable("disk-full", path="/home")
-    page.sign_button.click()
-    assert page.trouble.isVisible()
-    assert page.trouble.text().startswith("The disk is full (/home).")
-
-
-def test_a_household_that_is_not_founded_has_nothing_to_sign(
-    room: Room, theme: Theme, errands: FakeErrands, ways: Ways
-) -> None:
-    """Broken: an empty page offers a deed that can only fail."""
-    assert errands.last is not None
-    errands.show(replace(errands.last, household=None, authority=None, gateway=None, newest_list=None))
-    page = HouseholdPage(theme, errands, ways)
-    room.open(page)
-    assert not page.sign_button.isEnabled()
 
 
 @pytest.fixture

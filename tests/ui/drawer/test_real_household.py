@@ -15,6 +15,7 @@ from hearthkey.core.revocation import Reason
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.tasks import Tasks
 from hearthkey.ui.theme.signs import Sign
@@ -74,3 +75,23 @@ def test_an_evening_in_the_drawer(errands: Errands, theme: Theme, ways: Ways, ro
     room.open(diary)
     assert diary.chain.text().startswith("The chain holds.")
     assert "Odile’s phone was revoked for good" in diary.model.entry(0).sentence
+
+
+def test_the_house_moves(errands: Errands, theme: Theme, ways: Ways, room: Room, qtbot: QtBot) -> None:
+    """Broken: a new name for the house does not reach the gateway's certificate, or cannot be typed at all."""
+    page = HouseholdPage(theme, errands, ways)
+    room.open(page)
+    host = page.settlement.form.host
+    host.setFocus()
+    host.selectAll()
+    QTest.keyClicks(host, "door.quince.example")
+    qtbot.waitUntil(page.commit.isEnabled, timeout=SLOW)
+    QTest.keyClick(host, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    page.unlock.line.setText(PASSPHRASE.reveal())
+    QTest.keyClick(page.unlock.line, Qt.Key.Key_Return)
+    qtbot.waitUntil(page.note.isVisible, timeout=SLOW)
+    assert errands.last is not None
+    assert errands.last.household is not None
+    assert errands.last.gateway is not None
+    assert errands.last.household.gateway_host == errands.last.gateway.host == "door.quince.example"
+    assert errands.last.diary[-1].verb == "settle"

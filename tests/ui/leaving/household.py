@@ -20,6 +20,7 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.rehearsal import Rehearsal
 from hearthkey.core.secret import Secret
+from hearthkey.core.templates import Template
 from hearthkey.formats import codes
 from hearthkey.services.bundling import Written
 from hearthkey.services.exporting import Exported
@@ -31,6 +32,7 @@ from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.hand_over import HandOver
 from hearthkey.ui.runtime import Runtime
 from hearthkey.ui.tasks import Failed, Then
+from hearthkey.ui.template_errands import OwnForm
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 from tests.ui.practice import PASSES, made_pass, snapshot
@@ -77,6 +79,7 @@ class FakeErrands(Errands):
         calls: what was asked, in order, as (verb, argument).
         hold: keep answers back until `answer`.
         refuse: by verb, the error that it ends in.
+        own: the kept templates for devices.
     """
 
     def __init__(self, seen: Snapshot | None = None) -> None:
@@ -85,6 +88,7 @@ class FakeErrands(Errands):
         self.calls: list[tuple[str, object]] = []
         self.hold = False
         self.refuse: dict[str, HearthkeyError] = {}
+        self.own: tuple[OwnForm, ...] = ()
         self._held: list[Callable[[], None]] = []
 
     def asked(self, verb: str) -> list[object]:
@@ -125,6 +129,29 @@ class FakeErrands(Errands):
     def codes(self, serial: str, context: QObject, then: Then[list[Written]], failed: Failed) -> None:
         """Real codes of a made-up bundle."""
         self._give("codes", serial, context, lambda: then(list(drawn())), failed)
+
+    def own_forms(self, context: QObject, then: Then[tuple[OwnForm, ...]]) -> None:
+        """Those that the test laid ready; opening the page asks for them, so the question is not written down."""
+        del context
+        then(self.own)
+
+    def write(
+        self,
+        template: Template,
+        serial: str | None,
+        folder: Path,
+        context: QObject,
+        then: Then[Changes],
+        failed: Failed,
+    ) -> None:
+        """Write a real file."""
+
+        def give() -> None:
+            path = folder / "own.txt"
+            path.write_text(template.text, encoding="utf-8")
+            then(Changes("", files=(str(path),)))
+
+        self._give("write", (template.name, serial, folder), context, give, failed)
 
     def export(
         self, serial: str, form: Form, folder: Path, context: QObject, then: Then[Exported], failed: Failed | None

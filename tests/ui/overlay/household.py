@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
+from pathlib import Path
 
 import shiboken6
 from PySide6.QtCore import QObject
 
+from hearthkey.core.delivery import Delivered
 from hearthkey.core.errors import HearthkeyError, Refused
 from hearthkey.core.passes import Pass
-from hearthkey.core.plans import Changes, FoundPlan, LetInPlan, StopPlan
+from hearthkey.core.plans import Changes, FoundPlan, LetInPlan, SparePlanned, StopPlan
 from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
 from hearthkey.services import passphrases
@@ -35,6 +37,9 @@ class FakeErrands(Errands):
         hold: keep answers back until `answer`.
         refuse: by verb, the error that it ends in.
         founding: judges what is typed about a household.
+        besides: identities that the narrowest spare list stops too.
+        everybody: a spare list for everybody lies ready.
+        ticked: steps after a loss that are done.
     """
 
     def __init__(self, snapshot: Snapshot, founding: Founding | None = None) -> None:
@@ -46,6 +51,9 @@ class FakeErrands(Errands):
         self.refuse: dict[str, HearthkeyError] = {}
         self._held: list[Callable[[], None]] = []
         self._lists = 42
+        self.besides: frozenset[str] = frozenset()
+        self.everybody = False
+        self.ticked: frozenset[str] = frozenset()
 
     def asked(self, verb: str) -> list[object]:
         """The arguments that a verb was asked with."""
@@ -117,6 +125,61 @@ class FakeErrands(Errands):
     def stop(self, plan: StopPlan, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
         """See the real one."""
         self._withdraw("stop", plan.chosen, Reason.CERTIFICATE_HOLD, context, then, failed)
+
+    def preview_loss(
+        self, identity: str, context: QObject, then: Then[StopPlan | SparePlanned], failed: Failed
+    ) -> None:
+        """See the real one; while locked there is a spare list if the snapshot says so."""
+        here = self._here()
+        if not here.locked:
+            self.preview_stop(identity, context, then, failed)
+        elif here.stoppable_locked:
+            besides = tuple(one for one in here.passes if one.identity in self.besides)
+            plan = SparePlanned(self._of(identity), besides, 5 - len(besides), self._lists + 1)
+            self._give("preview_spare", identity, context, lambda: then(plan), failed)
+        else:
+            error = Refused("no-spare-list", title="")
+            self._give("preview_spare", identity, context, lambda: failed(error), failed)
+
+    def preview_everybody(self, context: QObject, then: Then[SparePlanned], failed: Failed) -> None:
+        """See the real one; offered where the test says so."""
+        here = self._here()
+        if self.everybody:
+            plan = SparePlanned(here.passes[:2], (), 0, self._lists + 1)
+            self._give("preview_everybody", None, context, lambda: then(plan), failed)
+        else:
+            self._give("preview_everybody", None, context, lambda: failed(Refused("no-list-for-everybody")), failed)
+
+    def lose(
+        self, plan: StopPlan | SparePlanned, context: QObject, then: Then[Changes] | None, failed: Failed | None
+    ) -> None:
+        """See the real one."""
+        verb = "stop" if isinstance(plan, StopPlan) else "stop_by_spare"
+        chosen = plan.chosen if isinstance(plan, StopPlan) else plan.everyone
+        self._withdraw(verb, chosen, Reason.CERTIFICATE_HOLD, context, then, failed)
+
+    def keep_ready(self) -> None:
+        """Nothing lies ready here."""
+
+    def deliver(self, context: QObject, then: Then[Delivered] | None, failed: Failed) -> None:
+        """See the real one; it ends as the test says."""
+        del then
+        self._give("deliver", None, context, lambda: None, failed)
+
+    def publish_list(self, folder: Path, context: QObject, then: Then[tuple[str, ...]], failed: Failed) -> None:
+        """See the real one."""
+        self._give("publish_list", folder, context, lambda: then((str(folder / "list-43.crl"),)), failed)
+
+    def tick(self, serial: str, step: str, *, done: bool) -> None:
+        """See the real one."""
+        self.calls.append(("tick", (serial, step, done)))
+        self.ticked = self.ticked | {step} if done else self.ticked - {step}
+
+    def ticks(self, serial: str, context: QObject, then: Then[frozenset[str]]) -> None:
+        """See the real one."""
+        del context
+        self.calls.append(("ticks", serial))
+        then(frozenset(self.ticked))
 
     def preview_let_in(self, identity: str, context: QObject, then: Then[LetInPlan], failed: Failed) -> None:
         """See the real one."""

@@ -51,10 +51,10 @@ def test_a_stop_can_be_taken_back_from_the_footer(window: Window, qtbot: QtBot) 
         the_laptop(window).identity, window, lambda plan: errands.stop(plan, window, None, give_up), give_up
     )
     qtbot.waitUntil(lambda: state(window) is State.STOPPED)
-    assert "was stopped with revocation list 4" in window.footer.text()
+    assert "was stopped with revocation list" in window.footer.text()
     window.footer.undo_button.click()
     qtbot.waitUntil(lambda: state(window) is State.WAITING)
-    assert "was let back in with revocation list 5" in window.footer.text()
+    assert "was let back in with revocation list" in window.footer.text()
 
 
 def test_locking_is_shown(window: Window, qtbot: QtBot) -> None:

@@ -14,8 +14,11 @@ STATES: list[Callable[[Window], None]] = [
     lambda _window: None,
     lambda window: window.ways.new_device.emit(""),
     lambda window: window.ways.settings.emit(),
+    lambda window: window.ways.templates.emit(),
     lambda window: window.ways.diary.emit(),
     lambda window: window.ways.help.emit("board"),
+    lambda window: window.ways.gateway.emit(),
+    lambda window: window.ways.gateway_place.emit(),
     lambda window: window.ways.lost.emit(""),
     lambda window: window.ways.device.emit(window.outside.errands.last.passes[0].identity),  # type: ignore[union-attr]  # a household is open
 ]

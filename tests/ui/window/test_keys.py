@@ -10,9 +10,11 @@ from pytestqt.qtbot import QtBot
 
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.gateway_page import GatewayPage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.drawer.template_page import TemplatePage
 from hearthkey.ui.window import Window
 
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -21,7 +23,9 @@ PAGES = [
     (Qt.Key.Key_N, CONTROL, EnrolPage),
     (Qt.Key.Key_D, CONTROL, DiaryPage),
     (Qt.Key.Key_Comma, CONTROL, SettingsPage),
+    (Qt.Key.Key_T, CONTROL, TemplatePage),
     (Qt.Key.Key_F1, PLAIN, HelpPage),
+    (Qt.Key.Key_G, CONTROL, GatewayPage),
 ]
 
 

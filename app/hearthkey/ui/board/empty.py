@@ -6,7 +6,6 @@ from datetime import datetime, timedelta
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from hearthkey.ui.board.entries import DRAFT_KEY, Draft, Entry
 from hearthkey.ui.board.life import draft_row, tr
 from hearthkey.ui.board.painting import Drawn
 from hearthkey.ui.board.placing import Part, baseline
@@ -14,6 +13,7 @@ from hearthkey.ui.board.rows import Row
 from hearthkey.ui.board.ruling import Box, Ruling
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Label
+from hearthkey.ui.entries import DRAFT_KEY, Draft, Entry
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways

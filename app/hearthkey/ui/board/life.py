@@ -11,8 +11,8 @@ from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.sentences import board as words
 from hearthkey.core.sentences.diary import day
-from hearthkey.ui.board.entries import Draft
 from hearthkey.ui.board.rows import Event, Mark, Row, Segment, Shape, Step, Stroke, Tone
+from hearthkey.ui.entries import Draft
 from hearthkey.ui.states import sign_of
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.signs import Sign

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
-from hearthkey.ui.board.entries import Entry
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.rows import Column, Row
+from hearthkey.ui.board.steps import Insert, Move, Remove, Step, steps
+from hearthkey.ui.entries import Entry
 
 Index = QModelIndex | QPersistentModelIndex
 Working = Callable[[Entry], Row]
@@ -20,7 +20,7 @@ _NOWHERE = QModelIndex()
 class BoardModel(QAbstractTableModel):
     """Rows that are worked out when somebody looks at them.
 
-    `edition` counts how often other rows came to stand here.
+    `entries` is another list whenever other rows come to stand here; nobody changes one that was handed out.
     """
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -29,7 +29,6 @@ class BoardModel(QAbstractTableModel):
         self._work: Working | None = None
         self._rows: dict[str, Row] = {}
         self._haystack: list[str] | None = None
-        self.edition = 0
 
     def row(self, number: int) -> Row:
         """A row, worked out at the first look."""
@@ -56,73 +55,38 @@ class BoardModel(QAbstractTableModel):
     def show(self, entries: Sequence[Entry], work: Working) -> None:
         """Become these rows by removing, moving and inserting; what stays is told to have changed.
 
+        Rows whose entries are the very objects of the last time cost next to nothing.
+
         Args:
             work: works out a row from its entry.
         """
-        self._haystack = None
-        if list(entries) != self.entries:
-            self.edition += 1
-        wanted = {entry.key: entry for entry in entries}
-        self._remove(wanted)
-        self._move([entry.key for entry in entries])
-        before = {entry.key for entry in self.entries}
+        wanted, there = list(entries), bool(self.entries)
+        changed = wanted != self.entries
         self._work = work
+        if changed:
+            self._haystack = None
+            self.entries = list(self.entries)
+            for step in steps([entry.key for entry in self.entries], [entry.key for entry in wanted]):
+                self._take(step, wanted)
+            self.entries = wanted
         self._rows.clear()
-        self._insert(entries)
-        self.entries = list(entries)
-        if before:
-            self._told()
+        if there and wanted:
+            self.dataChanged.emit(self.index(0, 0), self.index(len(wanted) - 1, len(Column) - 1))
 
-    def _told(self) -> None:
-        if self.entries:
-            self.dataChanged.emit(self.index(0, 0), self.index(len(self.entries) - 1, len(Column) - 1))
-
-    def _remove(self, wanted: dict[str, Entry]) -> None:
-        end = len(self.entries)
-        while end:
-            if self.entries[end - 1].key in wanted:
-                end -= 1
-                continue
-            start = end - 1
-            while start and self.entries[start - 1].key not in wanted:
-                start -= 1
-            self.beginRemoveRows(_NOWHERE, start, end - 1)
-            del self.entries[start:end]
-            self.endRemoveRows()
-            end = start
-
-    def _move(self, order: Sequence[str]) -> None:
-        """Move as few rows as possible: all but the longest run that is in order already."""
-        there = {entry.key: number for number, entry in enumerate(self.entries)}
-        kept = [key for key in order if key in there]
-        stays = _longest_rising([there[key] for key in kept])
-        if len(stays) == len(kept):
-            return
-        previous = ""
-        for key in kept:
-            if there[key] not in stays:
-                source = self.number_of(key)
-                target = self.number_of(previous) + 1 if previous else 0
-                if target not in {source, source + 1}:
-                    self.beginMoveRows(_NOWHERE, source, source, _NOWHERE, target)
-                    self.entries.insert(target - (target > source), self.entries.pop(source))
-                    self.endMoveRows()
-            previous = key
-
-    def _insert(self, entries: Sequence[Entry]) -> None:
-        number = 0
-        while number < len(entries):
-            if number < len(self.entries) and self.entries[number].key == entries[number].key:
-                number += 1
-                continue
-            stays = self.entries[number].key if number < len(self.entries) else None
-            end = number
-            while end < len(entries) and entries[end].key != stays:
-                end += 1
-            self.beginInsertRows(_NOWHERE, number, end - 1)
-            self.entries[number:number] = entries[number:end]
-            self.endInsertRows()
-            number = end
+    def _take(self, step: Step, wanted: Sequence[Entry]) -> None:
+        match step:
+            case Remove(start, end):
+                self.beginRemoveRows(_NOWHERE, start, end - 1)
+                del self.entries[start:end]
+                self.endRemoveRows()
+            case Move(source, target):
+                self.beginMoveRows(_NOWHERE, source, source, _NOWHERE, target)
+                self.entries.insert(target - (target > source), self.entries.pop(source))
+                self.endMoveRows()
+            case Insert(start, end):
+                self.beginInsertRows(_NOWHERE, start, end - 1)
+                self.entries[start:start] = wanted[start:end]
+                self.endInsertRows()
 
     # Qt's questions
 
@@ -183,19 +147,3 @@ class BoardModel(QAbstractTableModel):
         if column is Column.DATE:
             return tr("good until: {until}").format(until=row.until or tr("not said yet"))
         return tr("no next step") if row.step is None else tr("next step: {step}").format(step=tr(row.step.value))
-
-
-def _longest_rising(numbers: Sequence[int]) -> set[int]:
-    """The longest rising subsequence, by patience sorting."""
-    ends: list[int] = []
-    chain: dict[int, int | None] = {}
-    for number in numbers:
-        place = bisect_left(ends, number)
-        chain[number] = ends[place - 1] if place else None
-        ends[place : place + 1] = [number]
-    found: set[int] = set()
-    walker = ends[-1] if ends else None
-    while walker is not None:
-        found.add(walker)
-        walker = chain[walker]
-    return found

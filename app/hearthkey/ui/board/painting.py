@@ -9,13 +9,13 @@ from typing import NamedTuple
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
-from hearthkey.ui.board.entries import Entry, Fixture
 from hearthkey.ui.board.ground import Level, Wash
 from hearthkey.ui.board.lifeline import ground_at, paint_life, paint_stop
 from hearthkey.ui.board.names import span
 from hearthkey.ui.board.placing import Part, line_y, place, rect
 from hearthkey.ui.board.rows import Event, Row, Tone
 from hearthkey.ui.board.ruling import Box, Ruling
+from hearthkey.ui.entries import Entry, Fixture
 
 
 class Drawn(NamedTuple):

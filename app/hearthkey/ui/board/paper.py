@@ -9,14 +9,15 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
 from hearthkey.ui.board.empty import Ghost
-from hearthkey.ui.board.entries import Draft
 from hearthkey.ui.board.ground import paint_ground
+from hearthkey.ui.board.heights import Heights
 from hearthkey.ui.board.model import BoardModel
 from hearthkey.ui.board.painting import Drawn, levels, paint_part, paint_patches, paint_rows, washes
 from hearthkey.ui.board.placing import line_y
 from hearthkey.ui.board.rows import Column
 from hearthkey.ui.board.ruling import Ruling
 from hearthkey.ui.board.wallwords import paint_told, told
+from hearthkey.ui.entries import Draft
 from hearthkey.ui.theme.theme import Theme
 
 BEYOND = 14
@@ -36,7 +37,7 @@ class Paper(QTableView):
         self.ghost: Ghost | None = None
         self.hovered = -1
         self.stop: int | None = None
-        self._heights: tuple[object, ...] = ()
+        self._heights = Heights()
         self.setModel(model)
         self.setAccessibleName(name)
         self._dress()
@@ -73,21 +74,19 @@ class Paper(QTableView):
         self.viewport().update()
 
     def _set_heights(self, ruling: Ruling) -> None:
-        """Give every row its height, unless nothing that heights depend on has changed."""
-        columns, entries = ruling.columns, self.rows.entries
-        key = (columns.mode, columns.who, columns.device, ruling.base, ruling.theme.fonts, self.rows.edition)
-        if key == self._heights:
+        """Give rows their heights, where anything that heights depend on has changed."""
+        changed = self._heights.take(ruling, self.rows.entries)
+        if not changed:
             return
-        self._heights = key
-        heights = self.verticalHeader()
+        sections = self.verticalHeader()
         # Ten thousand rows would otherwise be told of one by one.
-        with QSignalBlocker(heights):
-            heights.setUpdatesEnabled(False)
-            for number, entry in enumerate(entries):
-                height = ruling.box(entry, number).height
-                if heights.sectionSize(number) != height:
-                    heights.resizeSection(number, height)
-            heights.setUpdatesEnabled(True)
+        with QSignalBlocker(sections):
+            sections.setUpdatesEnabled(False)
+            for number in changed:
+                height = self._heights.of(ruling, number)
+                if sections.sectionSize(number) != height:
+                    sections.resizeSection(number, height)
+            sections.setUpdatesEnabled(True)
         self.updateGeometries()
 
     def wanted_height(self) -> int:

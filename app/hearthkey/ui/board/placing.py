@@ -6,10 +6,10 @@ from typing import NamedTuple
 
 from PySide6.QtCore import QRectF
 
-from hearthkey.ui.board.entries import Entry, Fixture
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.rows import Event, Row, Tone
 from hearthkey.ui.board.ruling import Box, Ruling
+from hearthkey.ui.entries import Entry, Fixture
 from hearthkey.ui.theme.fonts import Role
 
 BASELINE, HOUSE_BASELINE = 18, 13

@@ -8,9 +8,9 @@ from typing import NamedTuple
 
 from hearthkey.ui.board.axis import Axis
 from hearthkey.ui.board.columns import RUN, Columns, Mode
-from hearthkey.ui.board.entries import Entry, Fixture
 from hearthkey.ui.board.names import Names
 from hearthkey.ui.board.ticks import Line, Tick
+from hearthkey.ui.entries import Entry, Fixture
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 

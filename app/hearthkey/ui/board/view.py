@@ -10,12 +10,11 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from hearthkey.core.passes import Pass
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui import entries as standing
 from hearthkey.ui.announcing import announce
-from hearthkey.ui.board import entries as standing
 from hearthkey.ui.board.axis import fold
 from hearthkey.ui.board.columns import arrange
 from hearthkey.ui.board.empty import Ghost, Question
-from hearthkey.ui.board.entries import Draft, Entry, Fixture
 from hearthkey.ui.board.header import Header
 from hearthkey.ui.board.house import house_row
 from hearthkey.ui.board.life import draft_row, pass_row, tr
@@ -27,6 +26,8 @@ from hearthkey.ui.board.ruling import CLOSE, COMFORTABLE, Ruling
 from hearthkey.ui.board.search import matches, words_of
 from hearthkey.ui.board.sheet import Sheet
 from hearthkey.ui.board.ticks import CLEAR, grid, labels
+from hearthkey.ui.entries import Draft, Entry, Fixture
+from hearthkey.ui.sight import Sight, longest, sight
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 
@@ -49,7 +50,7 @@ class BoardView(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._ways = ways
-        self._snapshot: Snapshot | None = None
+        self._snapshot: Sight | None = None
         self._draft: Draft | None = None
         self._compact = False
         self._names = Names(theme)
@@ -90,19 +91,22 @@ class BoardView(QWidget):
         if snapshot is None:
             super().show()
             return
-        self._snapshot = snapshot
+        self._snapshot = sight(snapshot)
         self._refresh()
 
     def _refresh(self) -> None:
         snapshot = self._snapshot
         if snapshot is None:
             return
-        people = standing.people(snapshot.passes, snapshot.at, self._draft)
+        people, draft = snapshot.rows, self._draft
+        if draft is not None:
+            people = tuple(standing.with_draft(people, draft, snapshot.at))
+        typed = () if draft is None else ((draft.person, draft.device),)
         house = standing.house(snapshot, tr("The house"))
         self.house.host = "" if snapshot.household is None else snapshot.household.gateway_host
         self._longest = (
-            _longest([*(entry.who for entry in people), tr("The house")]),
-            _longest([*(getattr(one.source, "device", "") for one in people), tr("revocation list")]),
+            longest([*snapshot.names[0], *(person for person, _ in typed), tr("The house")]),
+            longest([*snapshot.names[1], *(device for _, device in typed), tr("revocation list")]),
         )
         self._matches = []
         self.people.rows.show(people, self._work)
@@ -121,10 +125,13 @@ class BoardView(QWidget):
         return pass_row(source, snapshot.at, read_only=snapshot.read_only)
 
     def _drafted(self, person: str, device: str, end: object) -> None:
-        self._draft = None
+        draft = None
         if person or device:
             ends = end if isinstance(end, datetime) else None
-            self._draft = Draft(person or tr("new person"), device or tr("new device"), ends)
+            draft = Draft(person or tr("new person"), device or tr("new device"), ends)
+        if draft == self._draft:
+            return
+        self._draft = draft
         self._refresh()
         number = self.people.rows.number_of(standing.DRAFT_KEY)
         if number >= 0:
@@ -284,7 +291,3 @@ class BoardView(QWidget):
         if isinstance(entry.source, Pass) and snapshot is not None:
             self._menu = build(actions(entry.source, snapshot.at, self._ways, read_only=snapshot.read_only), self)
             self._menu.popup(place)
-
-
-def _longest(texts: list[str]) -> list[str]:
-    return sorted(set(texts), key=len, reverse=True)[:24]

@@ -48,7 +48,6 @@ class Labelled(QWidget):
         if not control.accessibleName():
             control.setAccessibleName(question.replace("&", ""))
         self._below = Prose(theme, Role.STATE, hint, color="ink2")
-        self._below.setVisible(bool(hint))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)
@@ -63,6 +62,7 @@ class Labelled(QWidget):
         column.addLayout(asked)
         column.addWidget(control)
         column.addWidget(self._below)
+        self._below.setVisible(bool(hint))  # not before it stands in here, or it would be a window for a moment
         column.addStretch(1)
 
     def answered_by(self, field: QWidget) -> None:

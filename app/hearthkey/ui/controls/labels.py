@@ -39,6 +39,12 @@ class Label(QLabel):
         self._color = color
         self._dress()
 
+    def rescale(self, role: Role) -> None:
+        """Take another place in the type scale."""
+        if role is not self._role:
+            self._role = role
+            self._dress()
+
     def _dress(self) -> None:
         self.setFont(self._theme.font(self._role))
         colors = QPalette(self.palette())
@@ -68,7 +74,12 @@ class Prose(Label):
         self._lines = lines
         self._strong = strong
         self._stressed = 0
+        self._heights: dict[tuple[str, int, int], int] = {}
         super().__init__(theme, role, text, color=color, wrap=True, parent=parent)
+
+    def _dress(self) -> None:
+        self._heights.clear()
+        super()._dress()
 
     def speak(self, text: str, *, stressed: str = "") -> None:
         """Say the stressed words in the stronger role, then the text."""
@@ -98,6 +109,10 @@ class Prose(Label):
         laid.endLayout()
         return laid, height
 
+    def lines_in(self, width: int) -> int:
+        """How many lines the text takes in that width."""
+        return self._laid(max(1, width - self._inset()[0]))[0].lineCount()
+
     def _inset(self) -> tuple[int, int]:
         edge = self.contentsMargins()
         return edge.left() + edge.right(), edge.top() + edge.bottom()
@@ -105,7 +120,10 @@ class Prose(Label):
     def heightForWidth(self, width: int) -> int:  # noqa: N802 - Qt's name
         """The height of the text in that width."""
         across, down = self._inset()
-        return math.ceil(self._laid(max(1, width - across))[1]) + down
+        key = (self.text(), self._stressed, max(1, width - across))
+        if key not in self._heights:  # a layout asks for the same few widths again and again
+            self._heights[key] = math.ceil(self._laid(key[-1])[1])
+        return self._heights[key] + down
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """As wide as its text, at most as a drawer is."""

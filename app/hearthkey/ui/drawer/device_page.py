@@ -61,7 +61,7 @@ class DevicePage(Page):
         self.older = Prose(theme, Role.STATE, color="ink2", lines=1.5)
         self._build_body()
         self._build_foot()
-        errands.seen.connect(self.show_snapshot)
+        self.follow(errands.seen, self.show_snapshot)
         self.deed.done.connect(self._done)
         self.deed.put_away.connect(self._back_to_steps)
 

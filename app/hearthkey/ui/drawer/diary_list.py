@@ -17,8 +17,8 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QFrame, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.drawer.diary_model import DiaryModel, line, when
-from hearthkey.ui.drawer.thin_bar import ThinBar
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 

@@ -11,10 +11,10 @@ from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.drawer.diary_list import DiaryList
 from hearthkey.ui.drawer.diary_model import DiaryModel
 from hearthkey.ui.drawer.page import INSET, RING, Page, inset
-from hearthkey.ui.drawer.thin_bar import ThinBar
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.text import caution
 from hearthkey.ui.theme.fonts import Role
@@ -43,7 +43,7 @@ class DiaryPage(Page):
         self.copy_button.clicked.connect(self._copy)
         self.line.textChanged.connect(self._pause.start)
         self._build()
-        errands.seen.connect(self.show_snapshot)
+        self.follow(errands.seen, self.show_snapshot)
         if errands.last is not None:
             self.show_snapshot(errands.last)
 

@@ -27,6 +27,7 @@ class Drawer(QFrame):
     went = Signal()
 
     WIDTH = 412
+    LOWEST = 140
     SPINE = 2
     MILLISECONDS = 140
 
@@ -35,6 +36,7 @@ class Drawer(QFrame):
         self._theme = theme
         self._ways = ways
         self._room = 0
+        self._whole = False
         self._shown = 0
         self._from: QWidget | None = None
         self._pages = QStackedWidget(self)
@@ -49,15 +51,22 @@ class Drawer(QFrame):
         self.hide()
         theme.changed.connect(self._measure)
 
-    def fit(self, room: int) -> None:
-        """Learn how wide it may be at most; 0 leaves it to the type."""
-        self._room = room
-        self._measure()
+    def fit(self, room: int, *, whole: bool = False) -> None:
+        """Learn how wide it may be at most; 0 leaves it to the type.
+
+        Args:
+            whole: nothing stands beside it, so it takes all of its room.
+        """
+        if (room, whole) != (self._room, self._whole):
+            self._room, self._whole = room, whole
+            self._measure()
 
     def full_width(self) -> int:
-        """How wide it is when it is open: 412 px at normal type, and never wider than its room."""
+        """How wide it is when it is open: 412 px at normal type and never wider than its room, or all of it."""
         wanted = self._theme.px(self.WIDTH)
-        return min(wanted, self._room) if self._room else wanted
+        if not self._room:
+            return wanted
+        return self._room if self._whole else min(wanted, self._room)
 
     def page(self) -> Page | None:
         """The page that stands open, or None."""
@@ -134,7 +143,7 @@ class Drawer(QFrame):
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """As wide as it is at this moment."""
-        return QSize(max(1, self._shown), self._theme.px(320))
+        return QSize(max(1, self._shown), self._theme.px(self.LOWEST))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         """Esc closes."""

@@ -21,7 +21,8 @@ from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.enrol_details import EnrolDetails
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.drawer.until import Until
-from hearthkey.ui.drawer.whose import Whose, family
+from hearthkey.ui.drawer.whose import Whose
+from hearthkey.ui.sight import sight
 from hearthkey.ui.text import mended, said
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
@@ -127,7 +128,7 @@ class EnrolForm(QWidget):
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Learn who is there, and what day it is."""
-        self.whose.offer(family(snapshot.passes))
+        self.whose.offer(sight(snapshot).family)
         self.until.begin(snapshot.at.date(), guest=self._guest())
 
     def be_new(self, person: str = "") -> None:

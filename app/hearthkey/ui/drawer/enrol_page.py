@@ -58,7 +58,7 @@ class EnrolPage(Page):
         self.commit.clicked.connect(self.go_on)
         self.aside.clicked.connect(self.leave)
         self.unlock.opened.connect(self._make)
-        errands.seen.connect(self.show_snapshot)
+        self.follow(errands.seen, self.show_snapshot)
         errands.step.connect(self._step)
         for keys in ("Ctrl+Return", "Ctrl+Enter"):
             shortcut = QShortcut(QKeySequence(keys), self)
@@ -229,7 +229,9 @@ class EnrolPage(Page):
         self.unlock.forget()
         if self.form.replaces() is None:
             self.form.clear()
+        shown, self._shown = self._shown, False  # a form that begins anew is no draft
         self.start("")
+        self._shown = shown
         self._ways.draft.emit("", "", None)
         self._ways.back.emit()
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Container, Iterable
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPalette, QTextCharFormat, QTextCursor, QTextOption
@@ -99,19 +100,25 @@ class Figure(QTextEdit):
 
 
 class Facts(QWidget):
-    """Facts in the trade's terms: a label of one measured column, then the value."""
+    """Facts in the trade's terms: a label of one measured column, then the value.
+
+    Args:
+        keys: facts in their order, where they are not all told in it; others follow as they are told.
+    """
 
     LABEL = 104
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, keys: Iterable[str] = (), parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._rows = {key: row for row, key in enumerate(keys)}
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(10)
         self._grid.setVerticalSpacing(4)
         self._grid.setColumnStretch(1, 1)
         self.figures: dict[str, Figure] = {}
+        self._labels: dict[str, Label] = {}
         theme.changed.connect(self._measure)
         self._measure()
 
@@ -126,14 +133,23 @@ class Facts(QWidget):
         named = Label(self._theme, Role.BODY, label, color="ink2", wrap=True)
         named.setAlignment(Qt.AlignmentFlag.AlignTop)
         figure = Figure(self._theme, label, value, note)
-        row = len(self.figures)
+        row = self._rows.setdefault(key, len(self._rows))
         self._grid.addWidget(named, row, 0, Qt.AlignmentFlag.AlignTop)
         self._grid.addWidget(figure, row, 1)
         self.figures[key] = figure
+        self._labels[key] = named
+
+    def keep(self, keys: Container[str]) -> None:
+        """Show these facts alone; the others come back when they are kept again."""
+        for key, figure in self.figures.items():
+            for part in (self._labels[key], figure):
+                part.setVisible(key in keys)
 
     def told(self) -> str:
         """All facts as lines of text, for copying."""
-        return "\n".join(f"{figure.accessibleName()}: {figure.toPlainText()}" for figure in self.figures.values())
+        ordered = (self.figures[key] for key in self._rows if key in self.figures)
+        shown = (figure for figure in ordered if not figure.isHidden())
+        return "\n".join(f"{figure.accessibleName()}: {figure.toPlainText()}" for figure in shown)
 
 
 def in_groups(digits: str) -> str:

@@ -99,6 +99,64 @@ HELP = {
             "Without the words nothing can be renewed or stopped; nobody can make new ones for you.",
         ),
     ),
+    "gateway": Help(
+        "The gateway",
+        (
+            "The gateway decides who gets in, by the list that it holds. A stop counts once the list there says so.",
+            (
+                "In force is said only of what was read back from the gateway. When it cannot be reached, what it "
+                "holds is not known, and that is said too, with the time."
+            ),
+            "A new list goes there by itself while the app is open. Settings and certificates go when you deliver.",
+            "What differs reads the gateway and changes nothing there.",
+            (
+                "A delivery puts the files down beside those in force, reads them back, and changes over all at once. "
+                "If anything fails on the way, those of before stay."
+            ),
+            (
+                "At first contact compare the host key with what the gateway itself says. When it shows another one "
+                "later, nothing is sent until you have compared again."
+            ),
+        ),
+        (("Ctrl+G", "this page"), ("Ctrl+Shift+G", "deliver now"), ("Esc", "close the drawer")),
+    ),
+    "household": Help(
+        "The household",
+        (
+            "Type over what is to be different. What follows, and for whom, is said before anything is changed.",
+            (
+                "Bundles in the tray take a change along. Devices that have theirs go on with the old one until you "
+                "replace it."
+            ),
+            (
+                "Another name for the house needs a new gateway certificate, and so the passphrase. Everything else "
+                "can be changed back with one click."
+            ),
+            (
+                "Addresses inside and DNS servers are given out by the gateway at each connection, so no device has "
+                "to be told."
+            ),
+            "The list and the gateway’s certificate can be made anew here long before they end.",
+        ),
+        (("Ctrl+Enter", "change it"), ("Esc", "close the drawer")),
+    ),
+    "templates": Help(
+        "Your own template",
+        (
+            "Write, or paste, what a program wants to read, and put slots where the household’s own values belong.",
+            (
+                "Besides slots there are if, for, raw and filters. The preview follows what you type, and a mistake is "
+                "named with its line."
+            ),
+            "Secrets are hidden on the screen and written into the file.",
+            (
+                "device_key is the device’s key as it is: whoever holds the file gets in. device_key_sealed is the "
+                "same key under the bundle’s passphrase."
+            ),
+            "A kept template for devices is one more way on every hand-over page.",
+        ),
+        (("Ctrl+T", "this page"), ("Ctrl+Enter", "keep it"), ("Esc", "close the drawer; what is typed stays")),
+    ),
     "settings": Help(
         "Settings",
         (

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.ui.controls.labels import Prose, Rule
-from hearthkey.ui.drawer.strokes import Mark, Run, paint_mark, paint_run
+from hearthkey.ui.controls.strokes import Mark, Run, paint_mark, paint_run
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, SignLabel

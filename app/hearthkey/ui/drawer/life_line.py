@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from hearthkey.core.sentences.board import short_day
 from hearthkey.ui.controls.labels import Label, Prose
+from hearthkey.ui.controls.strokes import Mark, Run, paint_mark, paint_run
 from hearthkey.ui.drawer.stops import Stop
-from hearthkey.ui.drawer.strokes import Mark, Run, paint_mark, paint_run
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, paint_sign

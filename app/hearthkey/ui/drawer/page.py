@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QResizeEvent
+from collections.abc import Callable, Iterator
+from itertools import chain
+
+from PySide6.QtCore import Qt, Signal, SignalInstance
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose, Rule
-from hearthkey.ui.drawer.thin_bar import ThinBar
+from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, SignLabel
 from hearthkey.ui.theme.theme import Theme
@@ -38,9 +42,14 @@ class Page(QWidget):
     HEAD = 0.3
     """The most of its height that a page gives to its title."""
 
+    LOW = 200
+    """Below this height, in pixels at normal type, nothing but the title stays while the rest scrolls."""
+
     def __init__(self, theme: Theme, title: str, *, reads: bool = False, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.theme = theme
+        self._show: Callable[[Snapshot], None] | None = None
+        self._missed: Snapshot | None = None
         self.sign = SignLabel(theme, Sign.DRAFT)
         self.sign.hide()
         self.title = Prose(theme, Role.TITLE)
@@ -111,9 +120,19 @@ class Page(QWidget):
         self._long_title.setVisible(long and self.roll.isVisibleTo(self))
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
-        """Find the place for the title."""
+        """Find the places for the title and for the last row."""
         super().resizeEvent(event)
         self._place_title()
+        self._place_foot()
+
+    def _place_foot(self) -> None:
+        """On a low page the last row scrolls with the content, for it would leave that no room."""
+        rolls = self.height() < self.theme.px(self.LOW) and self.roll.isVisibleTo(self)
+        if rolls == self.content.isAncestorOf(self._foot):
+            return
+        side, holder = (0, self.body) if rolls else (INSET - RING, self._column)
+        self.foot.setContentsMargins(side, 0, side, 0 if rolls else 12)
+        holder.addWidget(self._foot)
 
     def show_foot(self, *, shown: bool = True) -> None:
         """Show the last row, or leave its room to the content."""
@@ -121,10 +140,33 @@ class Page(QWidget):
 
     def first(self) -> QWidget:
         """The control that gets the focus when the page is opened."""
-        for control in [*tab_stops(self.content), *tab_stops(self)]:
+        for control in chain(_stops(self.content), _stops(self)):
             if control.isVisibleTo(self) and control.isEnabled() and control is not self.close_button:
                 return control
         return self.close_button
+
+    def follow(self, seen: SignalInstance, show: Callable[[Snapshot], None]) -> None:
+        """Show every look at the household, but while the page cannot be seen only remember the last.
+
+        Args:
+            seen: tells of a look.
+            show: shows one.
+        """
+        self._show = show
+        seen.connect(self._hear)
+
+    def _hear(self, snapshot: Snapshot) -> None:
+        if self.isVisible() and self._show is not None:
+            self._show(snapshot)
+        else:
+            self._missed = snapshot
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Catch up."""
+        missed, self._missed = self._missed, None
+        if missed is not None and self._show is not None:
+            self._show(missed)
+        super().showEvent(event)
 
     def opened(self) -> None:
         """The page has come to stand in the drawer; pages that show something new each time say so here."""
@@ -169,15 +211,17 @@ class Roll(QScrollArea):
 
 def tab_stops(inside: QWidget) -> list[QWidget]:
     """The controls in a widget that the Tab key stops at, in the order of its window."""
-    found: list[QWidget] = []
+    return list(_stops(inside))
+
+
+def _stops(inside: QWidget) -> Iterator[QWidget]:
     start = inside.window()
     control = start.nextInFocusChain()
     while control is not None and control is not start:
         tabs = bool(control.focusPolicy() & Qt.FocusPolicy.TabFocus)
         if tabs and inside.isAncestorOf(control) and control.focusProxy() is None:
-            found.append(control)
+            yield control
         control = control.nextInFocusChain()
-    return found
 
 
 def inset(part: QWidget) -> QHBoxLayout:

@@ -9,7 +9,7 @@ from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.sentences.words import REASONS
-from hearthkey.ui.drawer.strokes import Mark, Run
+from hearthkey.ui.controls.strokes import Mark, Run
 
 RENEW_BEFORE = timedelta(days=55)
 """How long before its end a pass is best renewed: time enough to meet whoever carries it."""

@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QCompleter, QVBoxLayout, QWidget
 
-from hearthkey.core.passes import Pass
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.drawer.combo import Combo
@@ -18,11 +17,6 @@ GUEST, NEW = "guest", "new"
 _PERSON = "person:"
 SEGMENTS = 4
 """More people than these do not fit side by side; then a field with a list takes their place."""
-
-
-def family(passes: Sequence[Pass]) -> list[str]:
-    """The people who have passes, guests left out, in the order of the sheet."""
-    return list(dict.fromkeys(one.person for one in passes if not one.guest))
 
 
 class Whose(QWidget):

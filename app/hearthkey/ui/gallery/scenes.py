@@ -9,6 +9,8 @@ from hearthkey.core.passes import Pass
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
+from hearthkey.ui.gallery import gateway_states, template_states
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
 from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.window import Window
@@ -98,6 +100,37 @@ def _help(window: Window) -> None:
     window.ways.help.emit("board")
 
 
+def _gateway(state: str) -> Callable[[Window], None]:
+    """The gateway's page in one of its states."""
+
+    def begin(window: Window) -> None:
+        window.ways.gateway.emit()
+        _show(window, gateway_states.STATES[state](_seen(window)))
+
+    return begin
+
+
+def _gateway_visited(window: Window) -> None:
+    _gateway("settings-wait")(window)
+    window.outside.errands.visited.emit(gateway_states.PLAN)
+
+
+def _gateway_out_of_reach(window: Window) -> None:
+    _gateway("unknown-not-in-force")(window)
+    window.outside.errands.visit_failed.emit(gateway_states.UNREACHABLE)
+
+
+def _gateway_place(window: Window) -> None:
+    window.ways.gateway_place.emit()
+    _show(window, gateway_states.STATES["in-force"](_seen(window)))
+
+
+def _gateway_key(window: Window) -> None:
+    page = window.drawer.page()
+    if isinstance(page, GatewayPlacePage):
+        page.compare(gateway_states.DOOR, gateway_states.KEY)
+
+
 def _nobody(window: Window) -> None:
     _away(window)
     _show(window, replace(_seen(window), passes=()))
@@ -143,6 +176,16 @@ HOUSEHOLD = (
     Scene("settings", _settings, PLAIN[:2]),
     Scene("diary", _diary, PLAIN[:2]),
     Scene("help", _help, PLAIN[:2]),
+    *(Scene(f"gateway-{state}", _gateway(state), PLAIN[:2]) for state in gateway_states.STATES),
+    Scene("gateway-differs", _gateway_visited, PLAIN[:2]),
+    Scene("gateway-out-of-reach", _gateway_out_of_reach, PLAIN + SPECIAL),
+    Scene("gateway-place", _gateway_place, PLAIN[:2] + SPECIAL[1:]),
+    Scene("gateway-host-key", _gateway_key, PLAIN + SPECIAL[:1]),
+    Scene("template", template_states.begun, PLAIN[:2]),
+    Scene("template-example", template_states.example, PLAIN + SPECIAL),
+    Scene("template-mistake", template_states.mistaken, PLAIN + SPECIAL[1:]),
+    Scene("template-key", template_states.warned, PLAIN[:2]),
+    Scene("hand-over-own", template_states.handing_over, PLAIN[:2] + SPECIAL[1:]),
     Scene("nobody-yet", _nobody, PLAIN[:2]),
     Scene("keyring-locked", _keyring_locked),
     Scene("keyring-silent", _keyring_silent, PLAIN[:2]),

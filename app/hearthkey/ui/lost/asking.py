@@ -2,14 +2,10 @@
 
 from __future__ import annotations
 
-from functools import partial
-
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
-from hearthkey.core.plans import Changes, StopPlan
-from hearthkey.core.sentences import plans
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
@@ -17,10 +13,11 @@ from hearthkey.ui.controls.labels import Label, Rule, Voice
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.lost.field import SearchField
 from hearthkey.ui.lost.gate import Gate
+from hearthkey.ui.lost.losing import Losing
 from hearthkey.ui.lost.rows import MatchList
 from hearthkey.ui.lost.search import MOST, Finder, Found, Match
 from hearthkey.ui.lost.words import why_not
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -35,7 +32,7 @@ class Asking(QWidget):
     """Field, rows, sentence, button.
 
     Signals:
-        stopped: StopPlan and Changes, once it is done.
+        stopped: the plan and Changes, once it is done.
     """
 
     stopped = Signal(object, object)
@@ -47,13 +44,12 @@ class Asking(QWidget):
         self._snapshot: Snapshot | None = None
         self._finder: Finder | None = None
         self._match: Match | None = None
-        self._plan: StopPlan | None = None
-        self._wanted = ""
-        self._busy = False
+        self.losing = Losing(errands, self)
         self.field = SearchField(theme)
         self.rows = MatchList(theme)
         self.voice = Voice(theme)
         self.commit = Button(theme, "", kind=Kind.COMMIT, hint=self.tr("Enter"), height=40)
+        self.other = Button(theme, "", height=40)
         self._aside = Label(theme, Role.STATE, color="ink2", wrap=True)
         self._trouble = Label(theme, Role.BODY, color="act", wrap=True)
         self.gate = Gate(theme, errands)
@@ -71,6 +67,7 @@ class Asking(QWidget):
         act.setContentsMargins(0, 0, INSET, 0)
         act.setSpacing(11)
         act.addWidget(self.commit)
+        act.addWidget(self.other)
         act.addWidget(self._aside, 1)
         inner = QVBoxLayout()
         inner.setContentsMargins(INSET, 0, INSET, 0)
@@ -98,6 +95,11 @@ class Asking(QWidget):
         self.rows.chosen.connect(self._choose)
         self.commit.clicked.connect(self.stop)
         self._pause.timeout.connect(self._preview)
+        self.other.clicked.connect(self._otherwise)
+        self.losing.planned.connect(self._planned)
+        self.losing.words_needed.connect(self._ask_first)
+        self.losing.stopped.connect(self.stopped)
+        self.losing.failed.connect(self._failed)
         self._theme.changed.connect(self._dress)
         self._dress()
 
@@ -117,7 +119,7 @@ class Asking(QWidget):
         """Put the cursor into the field; what was typed the last time stands there, marked."""
         if text:
             self.field.setText(text)
-        self._busy, self._wanted = False, ""
+        self.losing.choose("" if self._match is None else self._match.shown.identity)
         self.gate.forget()
         self._say_trouble("")
         self._search()
@@ -166,9 +168,10 @@ class Asking(QWidget):
     def _choose(self, match: Match | None) -> None:
         same = self._match is not None and match is not None and match.shown == self._match.shown
         self._match = match
-        if same and self._plan is not None:
+        if same and self.losing.plan is not None:
             return
-        self._plan, self._wanted = None, ""
+        self.losing.choose("" if match is None else match.shown.identity)
+        self.other.hide()
         self.gate.forget()
         self._say_trouble("")
         stoppable = match is not None and match.stoppable and not self._looking_only()
@@ -191,9 +194,37 @@ class Asking(QWidget):
         if self.commit.sizeHint().width() > self._theme.px(420):
             self.commit.say(self.tr("Stop it"))
         self.commit.setAccessibleName(self.tr("Stop {title}").format(title=match.shown.title))
-        back = self.tr("You can let it back in at any time.")
-        locked = self._snapshot is not None and self._snapshot.locked
-        self._aside.setText(self.tr("Asks for the passphrase.") + "\n" + back if locked else back)
+        self._explain()
+
+    def _explain(self) -> None:
+        """What Enter needs, and that it can be taken back."""
+        losing = self.losing
+        back = self.tr("You can let them back in at any time.")
+        if not losing.besides:
+            back = self.tr("You can let it back in at any time.")
+        ready = self._snapshot is not None and self._snapshot.stoppable_locked
+        if losing.besides:
+            self.commit.say(self.tr("Stop them all"))
+            self.commit.setAccessibleName(self.losing.sentence)
+            self._say_other(self.tr("Only this one"), self.tr("Stop only this one; asks for the passphrase"))
+            first = self.tr("No passphrase.")
+        elif losing.needs_words or (self._locked() and not ready and losing.plan is None):
+            first = self.tr("Asks for the passphrase.")
+            if losing.everybody is not None:
+                self._say_other(
+                    self.tr("Everybody, for now"), self.tr("Stop everybody for now, without the passphrase")
+                )
+        else:
+            first = self.tr("No passphrase: a spare stop list lies ready.") if self._locked() else ""
+        self._aside.setText("\n".join(filter(None, [first, back])))
+
+    def _say_other(self, text: str, name: str) -> None:
+        self.other.say(text)
+        self.other.setAccessibleName(name)
+        self.other.show()
+
+    def _locked(self) -> bool:
+        return self._snapshot is not None and self._snapshot.locked
 
     def _looking_only(self) -> bool:
         return self._snapshot is not None and self._snapshot.read_only
@@ -201,61 +232,36 @@ class Asking(QWidget):
     def _preview(self) -> None:
         self._pause.stop()
         if self._match is not None and self._match.stoppable:
-            identity = self._match.shown.identity
-            self._errands.preview_stop(
-                identity, self, partial(self._planned, identity), partial(self._failed, identity)
-            )
+            self.losing.preview()
 
-    def _planned(self, identity: str, plan: StopPlan) -> None:
-        if self._match is None or self._match.shown.identity != identity:
-            return
-        self._plan = plan
-        self.voice.setText(said(plans.stop(plan)))
+    def _planned(self) -> None:
+        self.voice.setText(self.losing.sentence)
         self.voice.setVisible(True)
-        if self._wanted == identity:
-            self.stop()
+        self._explain()
 
     # Stopping
 
     def stop(self) -> None:
         """Stop what is chosen: at once, or as soon as its plan is here, or after the passphrase."""
-        if self._match is None or not self._match.stoppable or self._looking_only() or self._busy:
-            return
-        identity = self._match.shown.identity
-        if self._plan is None:
-            self._wanted = identity
-            self._preview()
-        elif self._snapshot is not None and self._snapshot.locked:
-            self._ask_first()
+        if self._match is not None and self._match.stoppable and not self._looking_only():
+            self._pause.stop()
+            self.losing.stop()
+
+    def _otherwise(self) -> None:
+        if self.losing.besides:
+            self.losing.stop_this_one()
         else:
-            self._busy, self._wanted = True, ""
-            plan = self._plan
-            self._errands.stop(plan, self, partial(self._done, plan), partial(self._failed, identity))
+            self.losing.stop_everybody()
 
     def _ask_first(self) -> None:
         self._acts.hide()
         self.gate.ask(self.tr("The list has to be signed. With the passphrase it is done at once."), self._opened)
 
     def _opened(self) -> None:
-        """Go on after the passphrase: by now the snapshot of the unlocked household may not have come yet."""
         self._acts.show()
-        if self._plan is not None and self._match is not None:
-            plan, identity = self._plan, self._match.shown.identity
-            self._busy, self._wanted = True, ""
-            self._errands.stop(plan, self, partial(self._done, plan), partial(self._failed, identity))
+        self.losing.go_on()
 
-    def _done(self, plan: StopPlan, changes: Changes) -> None:
-        self._busy = False
-        self._plan = None
-        self.stopped.emit(plan, changes)
-
-    def _failed(self, identity: str, error: HearthkeyError) -> None:
-        if self._match is None or self._match.shown.identity != identity:
-            return
-        self._busy, self._wanted = False, ""
-        if error.code == "household-locked":
-            self._ask_first()
-            return
+    def _failed(self, error: HearthkeyError) -> None:
         self._say_trouble(mended(error))
 
     def _say_trouble(self, sentence: str) -> None:

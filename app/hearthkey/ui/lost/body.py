@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QStyle, QVBoxLayout, QWidget
 
-from hearthkey.core.plans import Changes, StopPlan
+from hearthkey.core.plans import Changes, SparePlanned, StopPlan
 from hearthkey.ui.controls.labels import Prose, Rule
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.lost.asking import Asking
@@ -37,7 +37,8 @@ class Body(QWidget):
             self.tr("lock or find the device from afar, block the SIM, change the mail password."),
             stressed=self.tr("Next, outside this program:"),
         )
-        foot = QHBoxLayout()
+        self._below = QWidget()
+        foot = QHBoxLayout(self._below)
         foot.setContentsMargins(INSET + 3, 12, INSET + 3, 14)
         foot.addWidget(elsewhere, 1)
         upper = self._upper = QVBoxLayout()
@@ -51,7 +52,7 @@ class Body(QWidget):
         column.setSpacing(0)
         column.addLayout(upper)
         column.addWidget(Rule(theme))
-        column.addLayout(foot)
+        column.addWidget(self._below)
         column.addStretch(1)
         self.outcome.hide()
         for button in self.findChildren(QAbstractButton):
@@ -60,12 +61,14 @@ class Body(QWidget):
     def begin(self, text: str) -> None:
         """Ask."""
         self.head.asks(asked=True)
+        self._below.show()
         self.outcome.hide()
         self.asking.show()
         self.asking.begin(text)
 
-    def _stopped(self, plan: StopPlan, changes: Changes) -> None:
+    def _stopped(self, plan: StopPlan | SparePlanned, changes: Changes) -> None:
         self.head.asks(asked=False)
+        self._below.hide()
         self.asking.hide()
         self.outcome.show()
         self.outcome.stopped(plan, changes)

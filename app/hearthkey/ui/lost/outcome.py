@@ -8,13 +8,15 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
-from hearthkey.core.plans import Changes, LetInPlan, StopPlan
-from hearthkey.core.sentences.diary import titles
+from hearthkey.core.plans import Changes, LetInPlan, SparePlanned, StopPlan
+from hearthkey.core.sentences.diary import titles, was
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Label, Voice
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.lost.aftercare import Aftercare
 from hearthkey.ui.lost.gate import Gate
+from hearthkey.ui.lost.on_the_way import OnTheWay
 from hearthkey.ui.text import caution, mended
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
@@ -36,6 +38,8 @@ class Outcome(QWidget):
         self.voice = Voice(theme)
         self._more = Label(theme, Role.BODY, color="ink2", wrap=True)
         self._trouble = Label(theme, Role.BODY, color="act", wrap=True)
+        self.way = OnTheWay(theme, errands)
+        self.aftercare = Aftercare(theme, errands)
         self.gate = Gate(theme, errands)
         self.close_button = Button(theme, self.tr("Close"), kind=Kind.COMMIT, hint=self.tr("Enter"), height=40)
         self.close_button.clicked.connect(self.closed)
@@ -47,7 +51,7 @@ class Outcome(QWidget):
         inner = QVBoxLayout()
         inner.setContentsMargins(3, 0, 3, 0)
         inner.setSpacing(12)
-        for widget in (self.voice, self._more, self._trouble):
+        for widget in (self.voice, self.way, self._more, self._trouble):
             inner.addWidget(widget)
         row = QHBoxLayout()
         row.setSpacing(6)
@@ -57,16 +61,18 @@ class Outcome(QWidget):
         column.addLayout(inner)
         column.addWidget(self.gate)
         column.addLayout(row)
+        column.addWidget(self.aftercare)
 
-    def stopped(self, plan: StopPlan, changes: Changes) -> None:
+    def stopped(self, plan: StopPlan | SparePlanned, changes: Changes) -> None:
         """Say that it was stopped."""
-        self._identity = plan.chosen[0].identity
-        self._tell(
-            self.tr("{title} was stopped with list {number}. It takes effect when the gateway holds that list."),
-            titles(plan.chosen),
-            changes,
-        )
-        self.undo_button.show()
+        whom = plan.everyone if isinstance(plan, SparePlanned) else plan.chosen
+        self._identity = whom[0].identity if len({one.identity for one in whom}) == 1 else ""
+        one = self.tr("{title} was stopped with list {number}.")
+        several = self.tr("{title} were stopped with list {number}.")
+        self._tell(one if was(whom) == "was" else several, titles(whom), changes)
+        self.aftercare.open(whom[0].serial)
+        self.aftercare.show()
+        self.undo_button.setVisible(bool(self._identity))
 
     def let_in(self, plan: LetInPlan, changes: Changes) -> None:
         """Say that it was let back in."""
@@ -75,6 +81,7 @@ class Outcome(QWidget):
             titles(plan.chosen),
             changes,
         )
+        self.aftercare.hide()
         self.undo_button.hide()
 
     def _tell(self, template: str, title: str, changes: Changes) -> None:
@@ -83,8 +90,11 @@ class Outcome(QWidget):
         number = "?" if changes.list_number is None else changes.list_number
         sentence = template.format(title=title, number=number)
         self.voice.setText(sentence)
-        lies = [self.tr("The list lies here: {path}").format(path=path) for path in changes.files[:1]]
+        last = self._errands.last
+        by_hand = last is None or last.gateway_state.target is None
+        lies = [self.tr("The list lies here: {path}").format(path=path) for path in changes.files[:1] if by_hand]
         more = "\n".join(lies + [caution(one) for one in changes.cautions])
+        self.way.follow(changes.list_number or 0)
         self._more.setText(more)
         self._more.setVisible(bool(more))
         announce(self, f"{sentence} {more}".strip())

@@ -29,7 +29,7 @@ class _Paper(QFrame):
     def __init__(self, theme: Theme, body: Body, parent: QWidget) -> None:
         super().__init__(parent)
         self._theme = theme
-        scroll = QScrollArea()
+        scroll = self._scroll = QScrollArea()
         scroll.setWidget(body)
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -40,6 +40,10 @@ class _Paper(QFrame):
         column = QVBoxLayout(self)
         column.setContentsMargins(EDGE, 0, EDGE, EDGE)
         column.addWidget(scroll)
+
+    def reveal(self, part: QWidget) -> None:
+        """Scroll until a part is seen."""
+        self._scroll.ensureWidgetVisible(part)
 
     def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
         """Paint ground and edge."""
@@ -200,9 +204,9 @@ class LostSheet(QWidget):
         if not ring:
             return True
         at = ring.index(here) if (here := self.window().focusWidget()) in ring else -1 if forward else 0
-        ring[(at + (1 if forward else -1)) % len(ring)].setFocus(
-            Qt.FocusReason.TabFocusReason if forward else Qt.FocusReason.BacktabFocusReason
-        )
+        wanted = ring[(at + (1 if forward else -1)) % len(ring)]
+        wanted.setFocus(Qt.FocusReason.TabFocusReason if forward else Qt.FocusReason.BacktabFocusReason)
+        self._paper.reveal(wanted)
         return True
 
     def _ring(self) -> list[QWidget]:

@@ -18,11 +18,13 @@ from hearthkey.ui.drives import Drive, Sticks
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.leaving import Leaving
 from hearthkey.ui.pages.left_side import LeftSide
+from hearthkey.ui.pages.own_ways import OwnWay
 from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
 from hearthkey.ui.pages.side_panel import SidePanel
 from hearthkey.ui.pages.two_channels import Side
-from hearthkey.ui.pages.ways_out import WayOut
+from hearthkey.ui.pages.ways_out import Way, WayOut
+from hearthkey.ui.template_errands import OwnForm
 from hearthkey.ui.text import mended
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -128,11 +130,17 @@ class HandOver(QWidget):
             ),
         )
         self.left.show_pass(one, self.head.back)
+        self._errands.own_forms(self, self._offer_own)
         self._fit()
         if way:
             self.go(WayOut(way))
         else:
             self.left.take_focus(None)
+
+    def _offer_own(self, forms: tuple[OwnForm, ...]) -> None:
+        if self.leaving.chosen is not None:
+            self.left.offer([OwnWay(one.template, one.holds) for one in forms], self.leaving.chosen)
+            self.panel.rest.mention_own(mentioned=bool(forms))
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Go back where the pass does not wait any more, whoever did that."""
@@ -153,7 +161,7 @@ class HandOver(QWidget):
 
     # What can be done
 
-    def go(self, way: WayOut) -> None:
+    def go(self, way: Way) -> None:
         """Take a way out."""
         if self.leaving.busy:
             return
@@ -164,7 +172,7 @@ class HandOver(QWidget):
         else:
             self._save(way)
 
-    def _save(self, way: WayOut) -> None:
+    def _save(self, way: Way) -> None:
         one = self.leaving.chosen
         if one is None:
             return

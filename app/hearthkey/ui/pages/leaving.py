@@ -11,13 +11,14 @@ from PySide6.QtCore import QObject, Signal
 
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.passes import Pass
+from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.services.bundling import Written
-from hearthkey.services.exporting import Exported
 from hearthkey.ui.drives import Drive, Sticks
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.pages.own_ways import OwnWay
 from hearthkey.ui.pages.two_channels import Screen, Side
-from hearthkey.ui.pages.ways_out import WayOut
+from hearthkey.ui.pages.ways_out import Way, WayOut
 
 
 class Pull(Enum):
@@ -40,7 +41,7 @@ class Saved:
         pull: whether that may be pulled.
     """
 
-    way: WayOut
+    way: Way
     file: Path
     drive: Drive | None = None
     pull: Pull = Pull.NO_STICK
@@ -64,7 +65,7 @@ class Leaving(QObject):
         self._sticks = sticks
         self.screen = Screen()
         self.chosen: Pass | None = None
-        self.way: WayOut | None = None
+        self.way: Way | None = None
         self.codes: tuple[Written, ...] = ()
         self.saved: Saved | None = None
         self.drives: tuple[Drive, ...] = ()
@@ -141,30 +142,34 @@ class Leaving(QObject):
 
         self._sticks.look(self, came, self._failed(question))
 
-    def save(self, way: WayOut, folder: Path, drive: Drive | None = None) -> None:
-        """Rehearse a form and write it; a stick is let go of afterwards."""
+    def save(self, way: Way, folder: Path, drive: Drive | None = None) -> None:
+        """Write a form, one of ours only after its rehearsal; a stick is let go of afterwards."""
         chosen, question = self._begin(way)
         if chosen is None:
             return
 
-        def came(exported: Exported) -> None:
+        def came(changes: Changes) -> None:
             pull = Pull.NO_STICK if drive is None else Pull.LETTING_GO
             if self._answers(question, Side.SAVED):
-                self.saved = Saved(way, Path(exported.changes.files[0]), drive, pull)
+                self.saved = Saved(way, Path(changes.files[0]), drive, pull)
                 self.changed.emit()
             if drive is not None:
                 self._sticks.let_go(
                     drive, lambda: self._let_go(drive, Pull.FREE), lambda: self._let_go(drive, Pull.BY_HAND)
                 )
 
-        self._errands.export(chosen.serial, way.form, folder, self, came, self._failed(question))
+        failed = self._failed(question)
+        if isinstance(way, OwnWay):
+            self._errands.write(way.template, chosen.serial, folder, self, came, failed)
+        else:
+            self._errands.export(chosen.serial, way.form, folder, self, lambda done: came(done.changes), failed)
 
     # How answers arrive
 
     def _free(self) -> Pass | None:
         return None if self.busy else self.chosen
 
-    def _begin(self, way: WayOut) -> tuple[Pass | None, int]:
+    def _begin(self, way: Way) -> tuple[Pass | None, int]:
         chosen = self._free()
         if chosen is not None:
             self.way, self.codes, self.saved, self.trouble = way, (), None, None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 from itertools import pairwise
 
@@ -13,14 +14,15 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.sentences.board import short_day
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label
+from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.drag import DragOut
-from hearthkey.ui.drawer.thin_bar import ThinBar
 from hearthkey.ui.pages.device_has_it import DeviceHasIt
 from hearthkey.ui.pages.leaving import Leaving
+from hearthkey.ui.pages.own_ways import OwnWay
 from hearthkey.ui.pages.tall import Tall
 from hearthkey.ui.pages.two_channels import Side
 from hearthkey.ui.pages.way_rows import WayRows
-from hearthkey.ui.pages.ways_out import WayOut
+from hearthkey.ui.pages.ways_out import Way, WayOut
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ticket import RING, TicketCard
@@ -58,6 +60,7 @@ class LeftSide(Tall):
         self._theme = theme
         self._drag = drag
         self.card: TicketCard | None = None
+        self._after: QWidget | None = None
         self._beside = Label(theme, Role.BODY, color="ink2", wrap=True)
         self.rows = WayRows(theme)
         self.passphrase_button = Button(theme, "")
@@ -102,9 +105,8 @@ class LeftSide(Tall):
         self.card.entered.connect(lambda: self.take_focus(None))
         self._top.insertWidget(0, self.card)
         self._top.setContentsMargins(-RING, 0, 0, 0)
-        buttons = [row.button for row in self.rows.rows.values()]
-        for one_stop, next_stop in pairwise((after, self.card, *buttons, self.passphrase_button, *self.has_it.stops())):
-            QWidget.setTabOrder(one_stop, next_stop)
+        self._after = after
+        self._order()
         self._beside.setText(
             self.tr(
                 "Drag it into a folder, a message or onto a stick, or choose a way here. After hand-over the key "
@@ -112,6 +114,21 @@ class LeftSide(Tall):
             ).format(device=one.device)
         )
         self.has_it.show_pass(one)
+
+    def offer(self, own: Sequence[OwnWay], one: Pass) -> None:
+        """Offer these of the householder's own as well."""
+        self.rows.offer(own)
+        self.rows.show_pass(one)
+        self._order()
+
+    def _order(self) -> None:
+        """Have the Tab key walk down the page."""
+        if self.card is None or self._after is None:
+            return
+        buttons = [row.button for row in self.rows.all()]
+        stops = (self._after, self.card, *buttons, self.passphrase_button, *self.has_it.stops())
+        for one_stop, next_stop in pairwise(stops):
+            QWidget.setTabOrder(one_stop, next_stop)
 
     def show_leaving(self, leaving: Leaving) -> None:
         """Mark the way that was taken, and say what the passphrase button does now."""
@@ -131,6 +148,7 @@ class LeftSide(Tall):
             Side.SAVED: self.tr("Cover the file, show the passphrase"),
         }.get(side, self.tr("Show the passphrase"))
 
-    def take_focus(self, way: WayOut | None) -> None:
+    def take_focus(self, way: Way | None) -> None:
         """Put the focus on a way's button; without one, on the first."""
-        self.rows.rows[way or WayOut.STICK].button.setFocus(Qt.FocusReason.OtherFocusReason)
+        row = None if way is None else self.rows.row(way)
+        (row or self.rows.rows[WayOut.STICK]).button.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -14,7 +14,7 @@ from hearthkey.core.revocation import GOOD_FOR
 from hearthkey.core.sentences.diary import day
 from hearthkey.ui.board.axis import Axis, fold
 from hearthkey.ui.board.ticks import grid, labels
-from hearthkey.ui.drawer.strokes import Mark, Run, paint_mark, paint_run
+from hearthkey.ui.controls.strokes import Mark, Run, paint_mark, paint_run
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, paint_sign
 from hearthkey.ui.theme.theme import Theme

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 from hearthkey.ui.clipboard import SecretClipboard
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Label
-from hearthkey.ui.drawer.thin_bar import ThinBar
+from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.code_card import CodeCard
 from hearthkey.ui.pages.leaving import Leaving

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
-from hearthkey.ui.drawer.thin_bar import ThinBar
+from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.theme.theme import Theme
 
 

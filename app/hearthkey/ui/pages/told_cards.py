@@ -35,9 +35,19 @@ class RestCard(QWidget):
             "Each way is rehearsed first: the very bytes are opened with the passphrase and tried at the gateway’s "
             "certificate and the revocation list. What would not get in does not leave."
         )
+        own = self.tr(
+            "Your own texts are written as they are: whether one is right, only the program knows that reads it."
+        )
+        self._own = Label(theme, Role.BODY, own, color="ink2", wrap=True)
         column = _column(self)
         column.addWidget(Label(theme, Role.BODY, text, color="ink2", wrap=True))
+        column.addWidget(self._own)
         column.addStretch(1)
+        self.mention_own(mentioned=False)
+
+    def mention_own(self, *, mentioned: bool) -> None:
+        """Say what holds for own texts, where there are some."""
+        self._own.setVisible(mentioned)
 
 
 class WorkingCard(QWidget):

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.passes import Pass
 from hearthkey.ui.controls.buttons import Button
-from hearthkey.ui.controls.labels import Label, Rule
+from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.pages import ways_out
-from hearthkey.ui.pages.ways_out import WayOut
+from hearthkey.ui.pages.own_ways import OwnWay
+from hearthkey.ui.pages.ways_out import Way, WayOut
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.icons import IconLabel
 from hearthkey.ui.theme.theme import Theme
@@ -21,14 +24,14 @@ class WayRow(QWidget):
 
     HIGH, BAR = 62, 4
 
-    def __init__(self, theme: Theme, way: WayOut, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, way: Way, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
         self.way = way
         self.taken = False
-        self.title = Label(theme, Role.DATE_STRONG, ways_out.title(way))
+        self.title = Prose(theme, Role.DATE_STRONG, ways_out.title(way))
         self.occasion = Label(theme, Role.STATE, color="ink2", wrap=True)
-        self.sentence = Label(theme, Role.BODY, wrap=True)
+        self.sentence = Prose(theme, Role.BODY, strong=Role.BODY_STRONG)
         self.button = Button(theme, ways_out.button(way))
         self._names = QWidget()
         names = QVBoxLayout(self._names)
@@ -41,7 +44,7 @@ class WayRow(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(14, 6, 11, 6)
         row.setSpacing(14)
-        row.addWidget(IconLabel(theme, f"way-{way.value}"))
+        row.addWidget(IconLabel(theme, "way-own" if isinstance(way, OwnWay) else f"way-{way.value}"))
         row.addWidget(self._names)
         row.addWidget(self.sentence, 1)
         row.addWidget(self.button, 0, Qt.AlignmentFlag.AlignVCenter)
@@ -59,7 +62,7 @@ class WayRow(QWidget):
     def show_pass(self, one: Pass, codes: int) -> None:
         """Say who can open it."""
         self.occasion.setText(ways_out.occasion(self.way, one))
-        self.sentence.setText(ways_out.sentence(self.way, one, codes))
+        self.sentence.speak(ways_out.sentence(self.way, one, codes), stressed=ways_out.stressed(self.way))
         self.button.setAccessibleDescription(self.sentence.text())
 
     def take(self, *, taken: bool) -> None:
@@ -77,10 +80,10 @@ class WayRow(QWidget):
 
 
 class WayRows(QWidget):
-    """All ways out.
+    """All ways out; those of the householder's own come last.
 
     Signals:
-        wanted: a WayOut.
+        wanted: a WayOut or an OwnWay.
     """
 
     wanted = Signal(object)
@@ -89,30 +92,61 @@ class WayRows(QWidget):
         super().__init__(parent)
         self._theme = theme
         self.rows = {way: WayRow(theme, way) for way in WayOut}
+        self.own: dict[OwnWay, WayRow] = {}
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(Rule(theme, color="ink"))
-        for number, (way, row) in enumerate(self.rows.items()):
+        for number, row in enumerate(self.rows.values()):
             if number:
                 column.addWidget(Rule(theme))
             column.addWidget(row)
-            row.button.clicked.connect(lambda _on=False, taken=way: self.wanted.emit(taken))
+            self._answer(row)
+        self._more = QVBoxLayout()
+        self._more.setSpacing(0)
+        column.addLayout(self._more)
         column.addWidget(Rule(theme, color="ink"))
         theme.changed.connect(self._align)
         self._align()
 
+    def _answer(self, row: WayRow) -> None:
+        row.button.clicked.connect(lambda _on=False, taken=row.way: self.wanted.emit(taken))
+
+    def all(self) -> list[WayRow]:
+        """All rows, from top to bottom."""
+        return [*self.rows.values(), *self.own.values()]
+
+    def row(self, way: Way) -> WayRow | None:
+        """The row of a way, where it still has one."""
+        return next((row for row in self.all() if row.way == way), None)
+
+    def offer(self, own: Sequence[OwnWay]) -> None:
+        """Offer these of the householder's own; where they are the same as before, nothing is made anew."""
+        if list(own) == list(self.own):
+            return
+        while (item := self._more.takeAt(0)) is not None:
+            gone = item.widget()
+            if gone is not None:
+                gone.hide()
+                gone.deleteLater()
+        self.own = {way: WayRow(self._theme, way) for way in own}
+        for row in self.own.values():
+            self._more.addWidget(Rule(self._theme))
+            self._more.addWidget(row)
+            self._answer(row)
+        self._align()
+
     def _align(self) -> None:
-        wide = max(row.button.sizeHint().width() for row in self.rows.values())
-        for row in self.rows.values():
+        wide = max(row.button.sizeHint().width() for row in self.all())
+        for row in self.all():
             row.align(wide)
 
     def show_pass(self, one: Pass, codes: int = 0) -> None:
         """Say for one pass who can open what."""
-        for row in self.rows.values():
+        for row in self.all():
             row.show_pass(one, codes)
 
-    def take(self, way: WayOut | None) -> None:
+    def take(self, way: Way | None) -> None:
         """Mark the way that was taken, or none."""
-        for row in self.rows.values():
-            row.take(taken=row.way is way)
+        for row in self.all():
+            row.take(taken=row.way == way)

@@ -9,6 +9,8 @@ from PySide6.QtCore import QCoreApplication
 from hearthkey.core.bundle import Form
 from hearthkey.core.kinds import OLD, device_kind
 from hearthkey.core.passes import Pass
+from hearthkey.ui.pages import own_ways
+from hearthkey.ui.pages.own_ways import OwnWay
 
 _tr = QCoreApplication.translate
 
@@ -34,8 +36,14 @@ class WayOut(StrEnum):
         }[self]
 
 
-def title(way: WayOut) -> str:
+Way = WayOut | OwnWay
+"""One of ours, or a text of the householder's own."""
+
+
+def title(way: Way) -> str:
     """What a way is called."""
+    if isinstance(way, OwnWay):
+        return own_ways.title(way)
     return {
         WayOut.STICK: _tr("WaysOut", "USB stick"),
         WayOut.FILE: _tr("WaysOut", "File"),
@@ -45,8 +53,10 @@ def title(way: WayOut) -> str:
     }[way]
 
 
-def occasion(way: WayOut, one: Pass) -> str:
+def occasion(way: Way, one: Pass) -> str:
     """When a way is the right one."""
+    if isinstance(way, OwnWay):
+        return own_ways.occasion(way)
     return {
         WayOut.STICK: _tr("WaysOut", "no network"),
         WayOut.FILE: _tr("WaysOut", "for this {device}").format(device=one.device),
@@ -56,12 +66,21 @@ def occasion(way: WayOut, one: Pass) -> str:
     }[way]
 
 
-def sentence(way: WayOut, one: Pass, codes: int = 0) -> str:
+def stressed(way: Way) -> str:
+    """The words of its sentence that stand first and heavier."""
+    return own_ways.stressed(way) if isinstance(way, OwnWay) else ""
+
+
+def sentence(way: Way, one: Pass, codes: int = 0) -> str:
     """Who can open what leaves this way.
 
     Args:
         codes: how many there are, 0 where they were not drawn yet.
     """
+    return own_ways.sentence(way, one) if isinstance(way, OwnWay) else _of_ours(way, one, codes)
+
+
+def _of_ours(way: WayOut, one: Pass, codes: int) -> str:
     if way is WayOut.STICK:
         return _tr("WaysOut", "{file}, written, read back and unmounted.").format(file=_container(one))
     if way is WayOut.FILE:
@@ -77,8 +96,10 @@ def sentence(way: WayOut, one: Pass, codes: int = 0) -> str:
     return _tr("WaysOut", "A handful of codes, to be scanned one after another by this app’s reader.")
 
 
-def button(way: WayOut) -> str:
+def button(way: Way) -> str:
     """What its button says on the hand-over page."""
+    if isinstance(way, OwnWay):
+        return own_ways.button()
     return {
         WayOut.STICK: _tr("WaysOut", "Write a stick"),
         WayOut.FILE: _tr("WaysOut", "Save the file"),
@@ -99,8 +120,10 @@ def short(way: WayOut) -> str:
     }[way]
 
 
-def what_now(way: WayOut, one: Pass) -> str:
+def what_now(way: Way, one: Pass) -> str:
     """What to do with a file that was just written."""
+    if isinstance(way, OwnWay):
+        return own_ways.what_now(way, one)
     if way is WayOut.ARCHIVE:
         return _tr(
             "WaysOut",

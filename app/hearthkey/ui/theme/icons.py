@@ -2,39 +2,27 @@
 
 from __future__ import annotations
 
-from functools import cache
-from pathlib import Path
-
 from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
 from PySide6.QtGui import QIcon, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-import hearthkey
+from hearthkey.ui.resources import resource
 from hearthkey.ui.theme.theme import Theme
 
 GRID = 32
 """Symbolic icons are drawn on a grid of this many pixels, with lines of 1.6."""
 
 APP = "hearthkey"
-WAYS = ("way-stick", "way-file", "way-bundle", "way-archive", "way-codes")
+WAYS = ("way-stick", "way-file", "way-bundle", "way-archive", "way-codes", "way-own")
 """The ways by which a bundle leaves."""
 
 _SIDES = (16, 20, 24, 32, 48, 64)
 _APP_SIDES = (16, 22, 24, 32, 48, 64, 128, 256)
 
 
-@cache
-def _drawing(name: str) -> bytes:
-    """The SVG as it was drawn; inside an installed package, or at the top of a checkout."""
-    package = Path(hearthkey.__file__).parent
-    installed = package / "resources"
-    folder = installed if installed.is_dir() else package.parent.parent / "resources"
-    return (folder / "icons" / f"{name}.svg").read_bytes()
-
-
 def _renderer(name: str, ink: str) -> QSvgRenderer:
-    return QSvgRenderer(QByteArray(_drawing(name).replace(b"currentColor", ink.encode("ascii"))))
+    return QSvgRenderer(QByteArray(resource("icons", f"{name}.svg").replace(b"currentColor", ink.encode("ascii"))))
 
 
 def pixmap(name: str, theme: Theme, side: float = 20, *, color: str = "ink", ratio: float = 1.0) -> QPixmap:

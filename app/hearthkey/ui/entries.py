@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -68,19 +68,31 @@ class Entry:
 
 def people(passes: Iterable[Pass], now: datetime, draft: Draft | None = None) -> list[Entry]:
     """Rows of the people: in the order the register tells them, what has ended below what has not."""
-    grouped: dict[str, list[tuple[str, Pass | Draft]]] = {}
-    past: dict[str, list[tuple[str, Pass | Draft]]] = {}
+    living: dict[str, list[Pass]] = {}
+    past: dict[str, list[Pass]] = {}
     for one in passes:
-        where = past if one.state(now) in _PAST else grouped
-        grouped.setdefault(one.person, [])
-        where.setdefault(one.person, []).append((one.serial, one))
-    if draft is not None:
-        grouped.setdefault(draft.person, []).append((DRAFT_KEY, draft))
+        living.setdefault(one.person, [])
+        where = past if one.state(now) in _PAST else living
+        where.setdefault(one.person, []).append(one)
     found = []
-    for who, living in grouped.items():
-        rows = [*living, *past.get(who, [])]
-        found += [Entry(key, who, source, place, len(rows)) for place, (key, source) in enumerate(rows)]
-    return found
+    for who, rows in living.items():
+        found += _rows_of(who, [(one.serial, one) for one in (*rows, *past.get(who, ()))])
+    return found if draft is None else with_draft(found, draft, now)
+
+
+def with_draft(entries: Sequence[Entry], draft: Draft, now: datetime) -> list[Entry]:
+    """The same rows with one that is being typed in, behind what has not ended of its person."""
+    begin = next((number for number, entry in enumerate(entries) if entry.who == draft.person), len(entries))
+    end = begin + entries[begin].count if begin < len(entries) else begin
+    kin = [(entry.key, entry.source) for entry in entries[begin:end]]
+    place = sum(1 for _, source in kin if not (isinstance(source, Pass) and source.state(now) in _PAST))
+    kin.insert(place, (DRAFT_KEY, draft))
+    return [*entries[:begin], *_rows_of(draft.person, kin), *entries[end:]]
+
+
+def _rows_of(who: str, sources: Sequence[tuple[str, Pass | Draft | Fixture]]) -> list[Entry]:
+    count = len(sources)
+    return [Entry(key, who, source, place, count) for place, (key, source) in enumerate(sources)]
 
 
 def house(snapshot: Snapshot, who: str) -> list[Entry]:
@@ -94,4 +106,4 @@ def house(snapshot: Snapshot, who: str) -> list[Entry]:
         )
         if thing is not None
     ]
-    return [Entry(key, who, Fixture(key), place, len(there)) for place, key in enumerate(there)]
+    return _rows_of(who, [(key, Fixture(key)) for key in there])

@@ -1,0 +1,155 @@
+"""The household's settings while they are being changed: the form, what follows, and whose devices it touches."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.sentences import settling as sentences
+from hearthkey.core.settling import SettlePlan
+from hearthkey.services.describing import QUIET
+from hearthkey.services.settling import SettleRequest
+from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.announcing import announce
+from hearthkey.ui.controls.labels import Prose, Voice
+from hearthkey.ui.drawer.page import inset
+from hearthkey.ui.drawer.settling_form import SettlingForm
+from hearthkey.ui.errands import Errands
+from hearthkey.ui.pages.fold import Fold
+from hearthkey.ui.pages.founding_words import Spot, spot_of, told
+from hearthkey.ui.text import said
+from hearthkey.ui.theme.fonts import Role
+from hearthkey.ui.theme.theme import Theme
+
+PAUSE = 150
+"""Milliseconds without a key before what was typed is looked at."""
+
+
+class Settlement(QWidget):
+    """Asks what is to be different, and says what that means before it is done.
+
+    Signals:
+        changed: there is another plan now, or none; or something was typed.
+    """
+
+    changed = Signal()
+
+    def __init__(self, theme: Theme, errands: Errands, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._errands = errands
+        self.plan: SettlePlan | None = None
+        self._passes: object = None
+        self._pause = QTimer(self, singleShot=True, interval=PAUSE)
+        self._pause.timeout.connect(self.look)
+        self.form = SettlingForm(theme)
+        self.voice = Voice(theme)
+        self.besides = Prose(theme, Role.STATE, color="ink2")
+        self.all = Prose(theme, Role.BODY, color="ink2")
+        self.devices = Fold(theme, self.tr("All of these devices"), self._indented())
+        self.trouble = Prose(theme, Role.BODY, color="act")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(10)
+        column.addWidget(self.form)
+        column.addLayout(inset(self.voice))
+        column.addWidget(self.devices)
+        column.addLayout(inset(self.besides))
+        column.addWidget(self.form.details)
+        column.addLayout(inset(self.trouble))
+        self.form.changed.connect(self._typed)
+        self._tell()
+
+    def _indented(self) -> QWidget:
+        inside = QWidget()
+        row = QVBoxLayout(inside)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addLayout(inset(self.all))
+        return inside
+
+    def controls(self) -> list[QWidget]:
+        """What the Tab key stops at, in order."""
+        return [*self.form.controls(), self.devices.button, *self.form.folded()]
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        """Learn how the household is settled, and who is there; what is being typed is looked at again."""
+        self.setVisible(snapshot.household is not None)
+        if snapshot.household is None:
+            return
+        self.form.show_household(snapshot.household, read_only=snapshot.read_only)
+        if self.form.differs and snapshot.passes != self._passes:
+            self._pause.start()
+        self._passes = snapshot.passes
+
+    def as_it_was(self) -> None:
+        """Let go of what was typed."""
+        self._pause.stop()
+        self.form.as_it_was()
+        self._forget()
+
+    # While it is typed
+
+    def _typed(self) -> None:
+        self._forget()
+        if self.form.differs:
+            self._pause.start()
+        else:
+            self._pause.stop()
+            self.form.peace()
+            self.form.advise(())
+
+    def _forget(self) -> None:
+        self.plan = None
+        self._tell()
+        self.changed.emit()
+
+    def look(self) -> None:
+        """Have what was typed looked at."""
+        self._pause.stop()
+        request = self.form.request()
+        self._errands.preview_settle(request, self, partial(self._planned, request), partial(self._refused, request))
+
+    def _planned(self, request: SettleRequest, plan: SettlePlan) -> None:
+        if request != self.form.request():
+            return
+        if request.tunnel_subnet == QUIET and self.form.propose(str(plan.after.tunnel_subnet)):
+            self.look()
+            return
+        self.plan = plan
+        self.form.peace()
+        self.form.advise(plan.cautions)
+        self._tell()
+        announce(self.voice, f"{self.voice.text()} {self.besides.text()}".strip())
+        self.changed.emit()
+
+    def _refused(self, request: SettleRequest, error: HearthkeyError) -> None:
+        if request != self.form.request():
+            return
+        self.form.peace()
+        self._forget()
+        self.say(error)
+
+    def say(self, error: HearthkeyError) -> None:
+        """Say what is in the way, at the line that it is about."""
+        spot = spot_of(error, self.form.tunnel.text())
+        if spot is Spot.HOME and self.form.request().home_subnets is None:
+            spot = Spot.TUNNEL
+        if not self.form.trouble(spot, told(error), always=True):
+            self.trouble.speak(told(error))
+            self.trouble.show()
+            announce(self, told(error))
+
+    def _tell(self) -> None:
+        plan = self.plan
+        self.trouble.hide()
+        for part, found in (
+            (self.voice, () if plan is None else sentences.consequence(plan)),
+            (self.besides, () if plan is None else sentences.besides(plan)),
+        ):
+            part.speak(" ".join(said(one) for one in found))
+            part.setVisible(bool(found))
+        many = () if plan is None or len(plan.devices) <= sentences.NAMED else plan.devices
+        self.all.speak("\n".join(many))
+        self.devices.setVisible(bool(many))
