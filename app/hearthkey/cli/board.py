@@ -8,7 +8,6 @@ from datetime import datetime
 from hearthkey.cli.teller import Teller
 from hearthkey.core.diary import first_misfit
 from hearthkey.core.errors import Refused
-from hearthkey.core.in_force import house_ends
 from hearthkey.core.network import Caution
 from hearthkey.core.outlook import outlook
 from hearthkey.core.passes import Pass, State
@@ -56,8 +55,8 @@ def list_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         return
     gateway = house.register.gateway()
     gateway_end = newest.next_update if gateway is None else gateway.not_after
-    list_end, gateway_end = house_ends(house.register.gateway_note(), newest, gateway_end)
-    seen = outlook(found, list_end=list_end, gateway_end=gateway_end, now=now)
+    list_seen, gateway_seen = house.register.seen_ends()
+    seen = outlook(found, list_end=list_seen or newest.next_update, gateway_end=gateway_seen or gateway_end, now=now)
     lines = [f"{words.headline(seen, now)} {words.consequence(seen)}", ""]
     wide = max((len(one.person) for one in found), default=0), max((len(one.device) for one in found), default=0)
     previous = ""

@@ -10,7 +10,7 @@ from pathlib import PurePath
 
 from hearthkey.core.errors import HearthkeyError, Refused, Unavailable
 from hearthkey.core.network import Caution
-from hearthkey.core.sentences import cautions, errors, progress
+from hearthkey.core.sentences import cautions, progress
 
 DONE, NOT_UNDERSTOOD, REFUSED, UNAVAILABLE, FAULT, CANCELLED = 0, 2, 3, 4, 5, 130
 
@@ -53,6 +53,8 @@ class Teller:
 
     def failure(self, error: HearthkeyError) -> int:
         """Say what it means and what to do, and return the exit code of its family."""
+        from hearthkey.core.sentences import errors  # noqa: PLC0415 - a verb that goes well does without it
+
         told = errors.say(error)
         family, code = family_of(error)
         if self.as_json and not self._told:
@@ -70,6 +72,8 @@ class Teller:
 
     def remark(self, error: HearthkeyError) -> None:
         """Say what it means and what to do, where the verb goes on all the same."""
+        from hearthkey.core.sentences import errors  # noqa: PLC0415 - as in `failure`
+
         told = errors.say(error)
         self.aside(f"{told.means} {told.do}")
 

@@ -164,6 +164,9 @@ class GatewayRegister(Register, Protocol):
     def gateway_note(self) -> GatewayNote:
         """What was last seen there."""
 
+    def seen_ends(self) -> tuple[datetime | None, datetime | None]:
+        """When the list and the certificate end that the gateway was last seen to hold; None where none was."""
+
     def spare_lists(self) -> list[SpareList]:
         """All spare lists, by number."""
 

@@ -2,23 +2,26 @@
 
 from __future__ import annotations
 
-import json
 import sqlite3
 from collections.abc import Sequence
-from dataclasses import asdict, fields
-from datetime import UTC, datetime
-from typing import Any, Protocol
+from datetime import datetime
+from typing import TYPE_CHECKING, Any, Protocol
 
 from hearthkey.adapters.register import rows
-from hearthkey.core.in_force import GatewayNote
-from hearthkey.core.pack_options import ExtraSecret, PackOptions
-from hearthkey.core.revocation import SignedList
-from hearthkey.core.spares import Scope, SignedSpare, SpareList
-from hearthkey.core.target import By, Target
-from hearthkey.core.templates import Template
 
+if TYPE_CHECKING:  # loaded by `_values` alone: a list of devices does without all of it
+    from hearthkey.core.in_force import GatewayNote
+    from hearthkey.core.pack_options import ExtraSecret, PackOptions
+    from hearthkey.core.revocation import SignedList
+    from hearthkey.core.spares import SignedSpare, SpareList
+    from hearthkey.core.target import Target
+    from hearthkey.core.templates import Template
+
+_NOTE = (
+    *("looked", "set_id", "list_number", "list_until", "gateway_serial", "gateway_until", "made_of", "clock_off"),
+    *("delivered", "reload_said", "failed", "failure"),
+)
 _MOMENTS = frozenset({"looked", "list_until", "gateway_until", "delivered", "failed"})
-_NOTE = tuple(field.name for field in fields(GatewayNote))
 _READ_NOTE = f"SELECT {', '.join(_NOTE)} FROM gateway_note"  # noqa: S608 - the names are those of our own fields
 _WRITE_NOTE = f"INSERT INTO gateway_note (id, {', '.join(_NOTE)}) VALUES (1{', ?' * len(_NOTE)})"  # noqa: S608 - as above
 _SPARES = "SELECT scope, subject, serials, base, number FROM spare_list"
@@ -26,15 +29,6 @@ _SPARES = "SELECT scope, subject, serials, base, number FROM spare_list"
 
 def _seconds(moment: datetime | None) -> int | None:
     return None if moment is None else int(moment.timestamp())
-
-
-def _moment(seconds: object) -> datetime | None:
-    return None if seconds is None else datetime.fromtimestamp(int(str(seconds)), UTC)
-
-
-def _spare(row: Sequence[Any]) -> SpareList:
-    scope, subject, serials, base, number = row
-    return SpareList(Scope(scope), subject, frozenset(serials.split()), base, number)
 
 
 def _signed(row: tuple[Any, ...] | None) -> SignedList | None:
@@ -56,26 +50,35 @@ class GatewayReads:
         row = self._one("SELECT way, folder, host, port, user, reload, host_key FROM target")
         if row is None:
             return None
-        way, folder, host, port, user, reload, host_key = (str(one) for one in row)
-        return Target(By(way), folder, host, int(port), user, reload, host_key)
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
+        return gateway_values.target(row)
 
     def gateway_note(self: Asks) -> GatewayNote:
         """See the port."""
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
         row = self._one(_READ_NOTE)
-        if row is None:
-            return GatewayNote()
-        found: dict[str, Any] = {
-            name: _moment(value) if name in _MOMENTS else value for name, value in zip(_NOTE, row, strict=True)
-        }
-        return GatewayNote(**found)
+        return gateway_values.note((), ()) if row is None else gateway_values.note(_NOTE, row)
+
+    def seen_ends(self: Asks) -> tuple[datetime | None, datetime | None]:
+        """See the port."""
+        row = self._one("SELECT list_until, gateway_until FROM gateway_note")
+        ends = (None, None) if row is None else row
+        first, second = (None if one is None else rows.moment(int(str(one))) for one in ends)
+        return first, second
 
     def spare_lists(self: Asks) -> list[SpareList]:
         """See the port."""
-        return [_spare(row) for row in self._all(f"{_SPARES} ORDER BY number")]
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
+        return [gateway_values.spare(row) for row in self._all(f"{_SPARES} ORDER BY number")]
 
     def used_spares(self: Asks) -> list[SpareList]:
         """See the port."""
-        return [_spare(row) for row in self._all(f"{_SPARES} WHERE used IS NOT NULL ORDER BY number")]
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
+        return [gateway_values.spare(row) for row in self._all(f"{_SPARES} WHERE used IS NOT NULL ORDER BY number")]
 
     def list_numbered(self: Asks, number: int) -> SignedList | None:
         """See the port."""
@@ -91,13 +94,17 @@ class GatewayReads:
 
     def templates(self: Asks) -> list[Template]:
         """See the port."""
-        rows = self._all("SELECT name, made_for, file_stem, ending, text FROM template ORDER BY name")
-        return [Template(*(str(one) for one in row)) for row in rows]
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
+        found = self._all("SELECT name, made_for, file_stem, ending, text FROM template ORDER BY name")
+        return [gateway_values.template(row) for row in found]
 
     def pack_options(self: Asks) -> PackOptions:
         """See the port."""
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
         row = self._one("SELECT value FROM setting WHERE name = 'pack'")
-        return PackOptions() if row is None else PackOptions(**json.loads(str(row[0])))
+        return gateway_values.options(None if row is None else str(row[0]))
 
     def gateway_archive(self: Asks, serial: str) -> bytes | None:
         """See the port."""
@@ -106,8 +113,10 @@ class GatewayReads:
 
     def extra_secrets(self: Asks) -> dict[str, ExtraSecret]:
         """See the port."""
-        found = self._all("SELECT owner, made, known_outside FROM extra_secret ORDER BY owner")
-        return {str(owner): ExtraSecret(rows.moment(int(str(made))), known is not None) for owner, made, known in found}
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
+        found: list[tuple[Any, ...]] = self._all("SELECT owner, made, known_outside FROM extra_secret ORDER BY owner")
+        return {owner: gateway_values.extra_secret(made, known) for owner, made, known in found}
 
     def ticks(self: Asks, serial: str) -> frozenset[str]:
         """See the port."""
@@ -191,7 +200,9 @@ class GatewayWrites:
 
     def set_pack_options(self: Does, options: PackOptions) -> None:
         """See the port."""
-        self._do("INSERT OR REPLACE INTO setting VALUES ('pack', ?)", json.dumps(asdict(options)))
+        from hearthkey.adapters.register import gateway_values  # noqa: PLC0415 - see there
+
+        self._do("INSERT OR REPLACE INTO setting VALUES ('pack', ?)", gateway_values.options_text(options))
 
     def keep_gateway_archive(self: Does, serial: str, der: bytes) -> None:
         """See the port."""

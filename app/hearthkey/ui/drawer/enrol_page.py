@@ -130,7 +130,9 @@ class EnrolPage(Page):
             QWidget.setTabOrder(before, after)
 
     def first(self) -> QWidget:
-        """Whoever is chosen already, so that the arrow keys go on from there."""
+        """Whoever is chosen already, so that the arrow keys go on from there; with nobody known yet, the name."""
+        if self.form.whose.nobody and self.form.whose.name.isVisibleTo(self):
+            return self.form.whose.name
         chosen = [one for one in self.form.whose.controls() if isinstance(one, QAbstractButton) and one.isChecked()]
         return chosen[0] if chosen and chosen[0].isVisibleTo(self) else super().first()
 

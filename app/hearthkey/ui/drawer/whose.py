@@ -87,6 +87,11 @@ class Whose(QWidget):
         if had_focus:
             self.focus()
 
+    @property
+    def nobody(self) -> bool:
+        """Whether there is no family yet to choose from."""
+        return not self._people
+
     def take(self, person: str) -> None:
         """Answer with a name; one that is not known stands in the name field."""
         known = person in (self._people or [])

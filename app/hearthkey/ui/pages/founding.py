@@ -17,6 +17,7 @@ from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose, Voice
+from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.founding_form import FoundingForm
 from hearthkey.ui.pages.founding_passphrase import PassphrasePart
@@ -99,6 +100,7 @@ class FoundingPage(QWidget):
         sheet.addWidget(self.heading)
         sheet.addWidget(self._pair, 1)
         self.view = QScrollArea()
+        self.view.setVerticalScrollBar(ThinBar(self._theme))
         self.view.setWidget(whole)
         self.view.setWidgetResizable(True)
         self.view.setFrameShape(QFrame.Shape.NoFrame)
@@ -240,10 +242,9 @@ class FoundingPage(QWidget):
             self._note(f"{words} …")
             announce(self.note, words)
 
-    def _founded(self, changes: Changes) -> None:
+    def _founded(self, _changes: Changes) -> None:
         self._rest(busy=False)
         self.passphrase.forget()
-        announce(self, changes.sentence)
         self._ways.back.emit()
 
     def _failed(self, request: FoundRequest, error: HearthkeyError) -> None:

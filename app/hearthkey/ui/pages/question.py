@@ -35,6 +35,10 @@ class Question(Labelled):
         self.control.setAccessibleDescription(hint)
         self._question.setBuddy(control)
 
+    def ask(self, question: str) -> None:
+        """Put another question; the control's own name stays."""
+        self._question.setText(question)
+
     def advise(self, sentence: str) -> None:
         """Say what should be known; an empty sentence shows the first hint again."""
         self._hint = sentence or self._first_hint
