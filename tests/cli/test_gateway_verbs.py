@@ -134,6 +134,20 @@ def test_a_template_is_kept_tried_and_delivered(home: Cottage, tmp_path: Path) -
     assert "own/door.conf" not in home.world.gate.sets[home.world.gate.current or ""]
 
 
+def test_a_device_s_template_is_written_and_noted(home: Cottage, tmp_path: Path) -> None:
+    """Broken if it fails: a file with a device’s key leaves without a word in the diary."""
+    text = tmp_path / "note.txt"
+    text.write_text("{{ device_title }} is {{ device_identity }}\n{{ device_key }}", encoding="utf-8")
+    assert home.run("template", "keep", "note", "--file", text).code == 0
+    assert home.run("template", "write", "note").code == 3
+    wrote = home.run("template", "write", "note", "--device", "Ines phone", "--into", tmp_path / "out")
+    (path,) = (tmp_path / "out").iterdir()
+    assert path.read_text("utf-8").startswith("Ines’s phone is ")
+    assert (path.stat().st_mode & 0o777, str(path) in wrote.out) == (0o600, True)
+    assert "without a passphrase" in wrote.err
+    assert path.name in home.run("diary", "--last", "1").out
+
+
 def test_a_mistake_in_a_template_names_its_line(home: Cottage, tmp_path: Path) -> None:
     """Broken if it fails: somebody looks for a missing brace in two hundred lines."""
     text = tmp_path / "door.txt"

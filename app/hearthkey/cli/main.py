@@ -91,7 +91,7 @@ def _writes(arguments: Namespace) -> bool:
         options = tuple(getattr(arguments, name) for name in choices)
         return arguments.forget or arguments.look or arguments.folder is not None or options != (None,) * len(options)
     if arguments.verb == "template":
-        return arguments.act in {"keep", "forget"}
+        return arguments.act in {"keep", "write", "forget"}
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))
 
 

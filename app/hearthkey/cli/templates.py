@@ -12,6 +12,7 @@ from hearthkey.core.templates import DEVICE, GATEWAY, LONGEST_TEXT, Template
 from hearthkey.services import looking
 from hearthkey.services.house import House
 from hearthkey.services.stopping import SHARED_SECRET
+from hearthkey.services.writing_templates import WritingTemplates
 
 
 def template_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -71,16 +72,15 @@ def _try(house: House, arguments: Namespace, teller: Teller) -> None:
 
 def _write(house: House, arguments: Namespace, teller: Teller) -> None:
     template = _found(house, arguments)
-    if template.of == GATEWAY:
-        made = [house.templating.render_gateway(template)]
-    else:
-        if arguments.device is None:
-            raise Refused("template-device-missing", name=template.name)
+    if template.of == DEVICE and arguments.device is None:
+        raise Refused("template-device-missing", name=template.name)
+    chosen = None
+    if template.of == DEVICE:
         chosen = looking.newest(looking.find(house.register.passes(), arguments.device))
-        made = [house.templating.render_device(template, chosen)]
-    teller.cautions(house.templating.preview(template).cautions)
-    files = [str(house.files.write(arguments.into, one.name, one.data)) for one in made]
-    teller.result(files, {"files": files})
+    writing = WritingTemplates(house.register, house.clock, house.templating, house.files)
+    changes = writing.write(template, chosen, arguments.into)
+    teller.cautions(changes.cautions)
+    teller.result(changes.files, {"done": changes.sentence, "files": list(changes.files)})
 
 
 def _forget(house: House, arguments: Namespace, teller: Teller) -> None:

@@ -26,12 +26,13 @@ from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
 _OWN, _GATEWAYS = "own", "gateway"
+_NO, _YES = "no", "yes"
 _FRONT = "/"
 """A folder for checking a page's address, which does not depend on one."""
 
 
 class GatewayChoices(QWidget):
-    """Four questions and a button that keeps the answers."""
+    """Five questions and a button that keeps the answers."""
 
     def __init__(self, theme: Theme, errands: Errands, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -44,6 +45,11 @@ class GatewayChoices(QWidget):
             self.tr("Address that the home network sees"),
             [(_OWN, self.tr("the device’s own")), (_GATEWAYS, self.tr("the gateway’s"))],
         )
+        self.router = Choice(
+            theme,
+            self.tr("That computer is the router of the house too"),
+            [(_NO, self.tr("no")), (_YES, self.tr("yes"))],
+        )
         self.mtu, self.interface, self.page = (Line(theme) for _ in range(3))
         self._mtu = Question(
             theme,
@@ -53,9 +59,9 @@ class GatewayChoices(QWidget):
         )
         self._interface = Question(
             theme,
-            self.tr("Interface that devices arrive on"),
+            self.tr("Interface that packets leave the tunnel on"),
             self.interface,
-            hint=self.tr("Its name at the gateway, where it has one. Empty for any."),
+            hint=self.tr("Its name at the gateway. Empty where the kernel itself unpacks the tunnel."),
         )
         self._page = Question(
             theme,
@@ -66,7 +72,8 @@ class GatewayChoices(QWidget):
         self.line = Prose(theme, Role.BODY)
         self.keep_button = Button(theme, self.tr("Keep these choices"), height=32)
         self._arrange(theme)
-        self.masquerade.chosen.connect(lambda _key: self._edited())
+        for choice in (self.masquerade, self.router):
+            choice.chosen.connect(lambda _key: self._edited())
         for line in (self.mtu, self.interface, self.page):
             line.textEdited.connect(lambda _text: self._edited())
             line.returnPressed.connect(self.keep)
@@ -82,7 +89,13 @@ class GatewayChoices(QWidget):
             self.masquerade,
             hint=self.tr("The gateway’s, where the router at home cannot be told a way back to the tunnel."),
         )
-        for part in (seen, self._mtu, self._interface, self._page):
+        router = Question(
+            theme,
+            self.tr("That computer is the router of the house too"),
+            self.router,
+            hint=self.tr("Then other traffic is left to its other rules; otherwise it refuses to forward any."),
+        )
+        for part in (seen, router, self._mtu, self._interface, self._page):
             column.addWidget(part)
         column.addLayout(inset(self.line))
         row = QHBoxLayout()
@@ -99,6 +112,7 @@ class GatewayChoices(QWidget):
         self.keep_button.setEnabled(not snapshot.read_only)
         if not self._touched:
             self.masquerade.take(_GATEWAYS if self._known.masquerade else _OWN)
+            self.router.take(_YES if self._known.forwards_for_others else _NO)
             self.mtu.setText(str(self._known.outer_mtu))
             self.interface.setText(self._known.tunnel_interface)
             self.page.setText(self._known.web_upstream)
@@ -120,7 +134,11 @@ class GatewayChoices(QWidget):
                 question.trouble(mended(error))
                 line.setFocus()
                 return
-        chosen = replace(chosen, masquerade=self.masquerade.value() == _GATEWAYS)
+        chosen = replace(
+            chosen,
+            masquerade=self.masquerade.value() == _GATEWAYS,
+            forwards_for_others=self.router.value() == _YES,
+        )
         self._errands.set_pack_options(chosen, self, self._kept, self._failed)
 
     def _typed_mtu(self) -> int:
