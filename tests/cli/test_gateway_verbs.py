@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+import subprocess
 from pathlib import Path
 
 import pytest
@@ -12,6 +13,7 @@ from hearthkey.adapters.register import FILE_NAME
 from hearthkey.core.pack import MANIFEST
 from tests.cli.running import Cottage
 from tests.fakes.gateway import HOST_KEY
+from tests.judges import needs
 
 CHOSEN = ("gateway", "--ssh", "gateway.quince.example", "--folder", "door", "--reload", "reload door", "--yes")
 
@@ -113,6 +115,19 @@ def test_the_pack_is_written_as_a_folder(home: Cottage, tmp_path: Path) -> None:
     again = home.run("pack", "--into", tmp_path)
     assert again.out == ran.out
     assert len(list(tmp_path.glob("gateway-*"))) == 1
+
+
+def test_the_pack_is_written_as_an_archive_that_7_zip_opens(home: Cottage, tmp_path: Path) -> None:
+    """Broken if it fails: the gateway’s key travels in the clear, or nobody can unpack it."""
+    ran = home.run("pack", "--archive", "--into", tmp_path)
+    (path,) = tmp_path.glob("gateway-*.zip")
+    words = home.run("pack", "--words").out.strip()
+    assert words not in ran.out + ran.err
+    out = tmp_path / "out"
+    subprocess.run([needs("7z"), "x", f"-p{words}", f"-o{out}", path], check=True, capture_output=True)
+    checked = [needs("sha256sum"), "--check", "--strict", "--quiet", MANIFEST]
+    assert subprocess.run(checked, cwd=out, check=False).returncode == 0
+    assert {"gateway-key.pem", "groups-ffdhe3072.pem", "settings-sheet.pdf"} <= {one.name for one in out.iterdir()}
 
 
 def test_a_template_is_kept_tried_and_delivered(home: Cottage, tmp_path: Path) -> None:

@@ -129,8 +129,15 @@ def _needed(house: House) -> None:
 
 def pack_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Write the gateway pack into a folder."""
-    teller.cautions([Caution("pack-has-key", "")])
-    changes = house.packing.save(arguments.into)
+    if arguments.words:
+        secret = house.packing.archive_passphrase().reveal()
+        teller.result([secret], {"passphrase": secret})
+        return
+    if arguments.archive:
+        changes = house.packing.save_archive(arguments.into)
+    else:
+        teller.cautions([Caution("pack-has-key", "")])
+        changes = house.packing.save(arguments.into)
     teller.result([changes.sentence, *changes.files], {"done": changes.sentence, "files": list(changes.files)})
 
 

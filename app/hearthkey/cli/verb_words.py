@@ -176,6 +176,8 @@ def _dates(verb: argparse.ArgumentParser) -> None:
 
 def _pack(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="where to (default: here)")
+    verb.add_argument("--archive", action="store_true", help="as one archive under AES-256 instead of a folder")
+    verb.add_argument("--words", action="store_true", help="only what the archive and gateway.p12 are opened with")
 
 
 def _rehearse(verb: argparse.ArgumentParser) -> None:

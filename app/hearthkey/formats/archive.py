@@ -126,19 +126,20 @@ def note(settings: Settings) -> bytes:
     return text.replace("\n", "\r\n").encode()
 
 
-def write(members: Mapping[str, bytes], passphrase: Secret[str], at: datetime) -> bytes:
+def write(members: Mapping[str, bytes], passphrase: Secret[str], at: datetime, *, most: int = MOST_MEMBERS) -> bytes:
     """Write an archive of flat files, each deflated and under AES-256.
 
     Args:
         members: content by file name.
         passphrase: printable ASCII; some unpackers read other letters differently.
         at: the date that each file shows, aware; zip knows no zone, so UTC stands there.
+        most: how many files there may be; `read` takes no more than `MOST_MEMBERS`.
 
     Raises:
         Bug: archive-member-unfit, for a name or a size that `read` would refuse.
     """
     moment = min(max(at.astimezone(UTC), datetime(1980, 1, 1, tzinfo=UTC)), datetime(2107, 12, 31, tzinfo=UTC))
-    if not 0 < len(members) <= MOST_MEMBERS or len({name.casefold() for name in members}) != len(members):
+    if not 0 < len(members) <= most or len({name.casefold() for name in members}) != len(members):
         raise Bug("archive-member-unfit", member=None)
     written = BytesIO()
     # AE-2 by force: the other form adds a checksum of the plain bytes, from which a guesser learns.

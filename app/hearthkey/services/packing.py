@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 from hearthkey.core import kinds
@@ -16,6 +17,7 @@ from hearthkey.core.pack import (
     GATEWAY_KEY,
     LIST_DER,
     LIST_PEM,
+    MANIFEST,
     Pack,
     PackFile,
     packed,
@@ -28,7 +30,7 @@ from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import diary
 from hearthkey.core.templates import GATEWAY, Template
 from hearthkey.core.tunnel import Terms
-from hearthkey.formats import pem
+from hearthkey.formats import archive, pem
 from hearthkey.formats.template import compile_text
 from hearthkey.pki import pkcs8, pkcs12
 from hearthkey.services import looking, secret_names
@@ -156,6 +158,27 @@ class Packing:
             note(self._register, change, verb="pack", sentence=sentence, now=self._clock.now())
         return Changes(sentence, files=paths)
 
+    def save_archive(self, folder: Path) -> Changes:
+        """Write the pack as one archive under AES-256, to be opened with `archive_passphrase`.
+
+        Archives here are flat, so what has a folder in the pack has it in its name there.
+
+        Raises:
+            Refused: as `pack`.
+            Unavailable: as vault, register and files.
+        """
+        made = self.pack()
+        sheet = PackFile("settings-sheet.pdf", self._print_sheet(self.terms()))
+        named = [file for file in (*made.files, sheet) if file.name != MANIFEST]
+        flat = packed([replace(file, name=file.name.replace("/", "-")) for file in named], made.list_number)
+        now = self._clock.now()
+        data = archive.write({file.name: file.data for file in flat.files}, self.archive_passphrase(), now, most=500)
+        path = self._files.write(folder, f"gateway-{made.set_id}.zip", data)
+        sentence = diary.packed(str(path), made.list_number)
+        with self._register.change() as change:
+            note(self._register, change, verb="pack", sentence=sentence, now=now)
+        return Changes(sentence, files=(str(path),))
+
     def _save(self, into: Path, file: PackFile) -> Path:
         *folders, name = file.name.split("/")
         return self._files.write(into.joinpath(*folders), name, file.data)
@@ -190,7 +213,7 @@ class Packing:
         return pkcs8.open_key(gateway.sealed_key, self._secret(authority, gateway))
 
     def archive_passphrase(self) -> Secret[str]:
-        """What ``gateway.p12`` is opened with.
+        """What ``gateway.p12`` and the archive are opened with.
 
         Raises:
             Refused: gateway-secret-lost.

@@ -181,16 +181,14 @@ class Tray(QWidget):
         if self._chosen not in self._cards:
             self._choose(next(reversed(self._cards), ""))
             QTimer.singleShot(0, self, self._reveal)
-        self._count.setText(self.tr("{count} waits").format(count=len(waiting)) if len(waiting) == 1 else self._many())
+        told = self.tr("{count} waits") if len(waiting) == 1 else self.tr("{count} wait")
+        self._count.setText(told.format(count=len(waiting)))
         for card in self._cards.values():
             card.choose(chosen=len(waiting) > 1 and card.one.serial == self._chosen)
         self.setVisible(bool(waiting))
         self._fit()
         QTimer.singleShot(0, self, self._fit)  # a card that was just added is counted once it has been shown
         self.waits.emit(len(waiting))
-
-    def _many(self) -> str:
-        return self.tr("{count} wait").format(count=len(self._cards))
 
     def _add(self, one: Pass) -> None:
         card = TicketCard(self._theme, one, self.drag)

@@ -36,7 +36,8 @@ LOW = 440
 """Logical pixels of height, at normal type, under which the headline says one sentence only and speaks lower."""
 
 LOWEST = 140
-"""Logical pixels of height, at normal type, that the board has at least; where there are fewer the sheet scrolls."""
+"""Logical pixels of height, at normal type, that the board has at least; where there are fewer the sheet scrolls,
+and the board is as high as what can be seen of it."""
 
 COVERED_BELOW = 900
 """Logical pixels of width under which an open drawer takes the board's place."""
@@ -103,6 +104,7 @@ class Window(QMainWindow):
         self.lost = LostSheet(theme, errands, self.ways, self.centralWidget())
         self.drawer.came.connect(self.make_room)
         self.drawer.went.connect(self.make_room)
+        self.tray.waits.connect(self._give_height)
         theme.changed.connect(self.make_room)
         self.setMinimumSize(*SMALLEST)
         self.resize(*FIRST)
@@ -148,13 +150,19 @@ class Window(QMainWindow):
         """The board gives up its last column, then its place, to an open drawer; in a low window the rest does too."""
         low = self.height() < self.theme.px(LOW)
         self.headline.abridge(short=low)
-        self.board.setMinimumHeight(self.theme.px(LOWEST))
         self.board.set_compact(compact=self.drawer.is_open)
         covered = self.drawer.is_open and self.width() < self.theme.px(COVERED_BELOW)
         self.drawer.fit(self.width() if covered else self.width() - self.theme.px(300), whole=covered)
         self.left.setVisible(not covered)
         for part in (self.headline, self.strip):
             part.setVisible(not (covered and low))
+        self._give_height()
+
+    def _give_height(self) -> None:
+        room, least = self.sheet.viewport().height(), self.theme.px(LOWEST)
+        around = self.headline.heightForWidth(self.width()) + self.strip.height()
+        around += 0 if self.tray.isHidden() else self.tray.height()
+        self.board.setMinimumHeight(least if around + least <= room else max(least, room))
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Make room anew."""

@@ -222,8 +222,10 @@ class BoardView(QWidget):
     # Selection
 
     def selected(self) -> Pass | None:
-        """The pass whose row is selected."""
+        """The pass whose row is selected, or has the focus where none is."""
         row = self.people.chosen()
+        if row < 0 and self.people.hasFocus():
+            row = self.people.currentIndex().row()
         source = self.people.rows.entries[row].source if row >= 0 else None
         return source if isinstance(source, Pass) else None
 

@@ -32,7 +32,7 @@ _FRONT = "/"
 
 
 class GatewayChoices(QWidget):
-    """Five questions and a button that keeps the answers."""
+    """Seven questions and a button that keeps the answers."""
 
     def __init__(self, theme: Theme, errands: Errands, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -49,6 +49,14 @@ class GatewayChoices(QWidget):
             theme,
             self.tr("That computer is the router of the house too"),
             [(_NO, self.tr("no")), (_YES, self.tr("yes"))],
+        )
+        self.secret = Choice(
+            theme,
+            self.tr("A secret for each device beside its certificate"),
+            [(_NO, self.tr("no")), (_YES, self.tr("yes"))],
+        )
+        self.shared = Choice(
+            theme, self.tr("One secret that all devices share"), [(_NO, self.tr("no")), (_YES, self.tr("yes"))]
         )
         self.mtu, self.interface, self.page = (Line(theme) for _ in range(3))
         self._mtu = Question(
@@ -72,7 +80,7 @@ class GatewayChoices(QWidget):
         self.line = Prose(theme, Role.BODY)
         self.keep_button = Button(theme, self.tr("Keep these choices"), height=32)
         self._arrange(theme)
-        for choice in (self.masquerade, self.router):
+        for choice in (self.masquerade, self.router, self.secret, self.shared):
             choice.chosen.connect(lambda _key: self._edited())
         for line in (self.mtu, self.interface, self.page):
             line.textEdited.connect(lambda _text: self._edited())
@@ -95,7 +103,21 @@ class GatewayChoices(QWidget):
             self.router,
             hint=self.tr("Then other traffic is left to its other rules; otherwise it refuses to forward any."),
         )
-        for part in (seen, router, self._mtu, self._interface, self._page):
+        secret = Question(
+            theme,
+            self.tr("A secret for each device beside its certificate"),
+            self.secret,
+            hint=self.tr(
+                "Against whoever records today and decrypts in twenty years (RFC 8784); for gateways that know it."
+            ),
+        )
+        shared = Question(
+            theme,
+            self.tr("One secret that all devices share"),
+            self.shared,
+            hint=self.tr("For gateways that want one. Stopping a device that knew it means a new one for all."),
+        )
+        for part in (seen, router, secret, shared, self._mtu, self._interface, self._page):
             column.addWidget(part)
         column.addLayout(inset(self.line))
         row = QHBoxLayout()
@@ -113,6 +135,8 @@ class GatewayChoices(QWidget):
         if not self._touched:
             self.masquerade.take(_GATEWAYS if self._known.masquerade else _OWN)
             self.router.take(_YES if self._known.forwards_for_others else _NO)
+            self.secret.take(_YES if self._known.extra_secret else _NO)
+            self.shared.take(_YES if self._known.household_secret else _NO)
             self.mtu.setText(str(self._known.outer_mtu))
             self.interface.setText(self._known.tunnel_interface)
             self.page.setText(self._known.web_upstream)
@@ -138,6 +162,8 @@ class GatewayChoices(QWidget):
             chosen,
             masquerade=self.masquerade.value() == _GATEWAYS,
             forwards_for_others=self.router.value() == _YES,
+            extra_secret=self.secret.value() == _YES,
+            household_secret=self.shared.value() == _YES,
         )
         self._errands.set_pack_options(chosen, self, self._kept, self._failed)
 

@@ -7,7 +7,7 @@ from itertools import chain
 
 from PySide6.QtCore import Qt, Signal, SignalInstance
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
@@ -132,7 +132,11 @@ class Page(QWidget):
             return
         side, holder = (0, self.body) if rolls else (INSET - RING, self._column)
         self.foot.setContentsMargins(side, 0, side, 0 if rolls else 12)
+        focus, shown = QApplication.focusWidget(), not self._foot.isHidden()
         holder.addWidget(self._foot)
+        self._foot.setVisible(shown)
+        if focus is not None and self._foot.isAncestorOf(focus):  # which a new parent has taken from it
+            focus.setFocus()
 
     def show_foot(self, *, shown: bool = True) -> None:
         """Show the last row, or leave its room to the content."""
