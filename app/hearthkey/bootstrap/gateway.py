@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Protocol
 
 if TYPE_CHECKING:
     from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.core.secret import Secret
     from hearthkey.core.tunnel import Terms
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
@@ -26,7 +27,7 @@ if TYPE_CHECKING:
     from hearthkey.services.watching import Watching
 
 
-_SHARED = ("data", "clock", "dice", "files", "pictures", "keyholder", "workshop", "gateway_door")
+_SHARED = ("data", "clock", "dice", "words", "files", "pictures", "keyholder", "workshop", "gateway_door")
 """What needs no register, and may be used from two threads."""
 
 
@@ -69,6 +70,10 @@ class Rooms(Protocol):
         """The verb "lists"."""
 
     @property
+    def words(self) -> tuple[str, ...]:
+        """The word list for passphrases."""
+
+    @property
     def dice(self) -> Dice:
         """The random source."""
 
@@ -107,7 +112,13 @@ class GatewayRooms(Rooms):
             templating=self.templating,
             secrets=self.extra_secrets,
             print_sheet=_print_sheet,
+            draw_words=self._draw_words,
         )
+
+    def _draw_words(self) -> Secret[str]:
+        from hearthkey.core import passphrase
+
+        return passphrase.make(self.words, self.dice.below)
 
     @cached_property
     def watching(self) -> Watching:

@@ -24,6 +24,7 @@ def forget_practice(register: GatewayRegister, vault: Vault) -> None:
         vault.delete(secret_names.bundle_passphrase(authority, one.serial))
     for owner in register.extra_secrets():
         vault.delete(secret_names.extra_secret(authority, owner))
+    vault.delete(secret_names.gateway_archive(authority))
     if gateway is not None:
         vault.delete(secret_names.gateway_key(authority, gateway.serial))
     vault.delete(secret_names.authority_key(authority))

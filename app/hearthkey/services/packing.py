@@ -68,7 +68,9 @@ class Packing:
         templating: Templating,
         secrets: ExtraSecrets,
         print_sheet: Callable[[Terms], bytes],
+        draw_words: Callable[[], Secret[str]],
     ) -> None:
+        self._draw_words = draw_words
         self._print_sheet = print_sheet
         self._templating = templating
         self._secrets = secrets
@@ -213,14 +215,18 @@ class Packing:
         return pkcs8.open_key(gateway.sealed_key, self._secret(authority, gateway))
 
     def archive_passphrase(self) -> Secret[str]:
-        """What ``gateway.p12`` and the archive are opened with.
+        """What ``gateway.p12`` and the archive are opened with: seven words, drawn when they are first wanted.
 
         Raises:
-            Refused: gateway-secret-lost.
+            Refused: no-household.
             Unavailable: as the vault.
         """
-        _, authority, gateway = self._parts()
-        return self._secret(authority, gateway)
+        name = secret_names.gateway_archive(the_authority(self._register))
+        kept = self._vault.get(name)
+        if kept is None:
+            kept = self._draw_words()
+            self._vault.put(name, kept)
+        return kept
 
     def _secret(self, authority: Authority, gateway: Gateway) -> Secret[str]:
         secret = self._vault.get(secret_names.gateway_key(authority, gateway.serial))
@@ -235,7 +241,7 @@ class Packing:
             return kept
         made = pkcs12.write(
             Credential(key, gateway.certificate, (authority.certificate,)),
-            self._secret(authority, gateway),
+            self.archive_passphrase(),
             friendly_name=gateway.host,
             container=kinds.STRONG,
         )

@@ -15,6 +15,11 @@ def gateway_key(authority: Authority, serial: str) -> str:
     return f"{authority.short}/gateway/{serial}"
 
 
+def gateway_archive(authority: Authority) -> str:
+    """What archives of the gateway's files are opened with."""
+    return f"{authority.short}/gateway-archive"
+
+
 def bundle_passphrase(authority: Authority, serial: str) -> str:
     """The passphrase of a waiting bundle."""
     return f"{authority.short}/pass/{serial}"

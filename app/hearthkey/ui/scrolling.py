@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, QSize, Qt
+from PySide6.QtCore import QPoint, QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
 from hearthkey.ui.controls.thin_bar import ThinBar
@@ -18,7 +19,13 @@ class _Contents(QWidget):
 
 
 class Scrolling(QScrollArea):
-    """Shows `contents` at the height they need at least, or higher where the window is."""
+    """Shows `contents` at the height they need at least, or higher where the window is.
+
+    Signals:
+        resized: there is another room to show them in.
+    """
+
+    resized = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -31,6 +38,11 @@ class Scrolling(QScrollArea):
         self.contents = _Contents()
         self.setWidget(self.contents)
         self.contents.setAutoFillBackground(False)  # what lies under the area shows through
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Tell."""
+        super().resizeEvent(event)
+        self.resized.emit()
 
     def reveal(self, part: QWidget) -> None:
         """Bring a part into sight; its upper edge, where it is higher than the room. Tab does so by itself."""

@@ -105,6 +105,7 @@ class Window(QMainWindow):
         self.drawer.came.connect(self.make_room)
         self.drawer.went.connect(self.make_room)
         self.tray.waits.connect(self._give_height)
+        self.sheet.resized.connect(self._give_height)
         theme.changed.connect(self.make_room)
         self.setMinimumSize(*SMALLEST)
         self.resize(*FIRST)
@@ -156,7 +157,6 @@ class Window(QMainWindow):
         self.left.setVisible(not covered)
         for part in (self.headline, self.strip):
             part.setVisible(not (covered and low))
-        self._give_height()
 
     def _give_height(self) -> None:
         room, least = self.sheet.viewport().height(), self.theme.px(LOWEST)
