@@ -42,13 +42,23 @@ def test_every_font_is_inside() -> None:
     """Broken if it fails: another computer sets the sheet in whatever it has (ISO 32000-1 section 9.9)."""
     pdf = pages(SHEET, FONTS)
     described = re.findall(rb"/FontName /([A-Z]{6}\+[A-Za-z0-9-]+)", pdf)
-    assert sorted(name.partition(b"+")[2] for name in described) == [
+    assert sorted(name.partition(b"+")[2].rpartition(b"-")[0] for name in described) == [
         b"SourceSans3-Roman-400",
         b"SourceSans3-Roman-600",
         b"Vollkorn-Regular-600",
     ]
     assert pdf.count(b"/FontFile2 ") == pdf.count(b"/ToUnicode ") == len(described)
     assert b"/Type1" not in pdf  # the library's own first font, which no document has inside
+
+
+def test_another_sheet_printed_before_takes_no_letters_away() -> None:
+    """Broken if it fails: the second sheet of an evening has holes where the first one had other letters."""
+    alone = pages(SHEET, FONTS)
+    pages((Title("Quince"),), FONTS)
+    pages(tuple(block for block in SHEET if isinstance(block, Row))[:3], FONTS)
+    assert pages(SHEET, FONTS) == alone
+    names = [set(re.findall(rb"/FontName /[A-Z]{6}\+([A-Za-z0-9-]+)", one)) for one in (alone, pages(SHEET[:4], FONTS))]
+    assert names[0].isdisjoint(names[1])
 
 
 def test_a_heading_never_ends_a_page() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -36,7 +37,7 @@ def served_by(keys: Path, text: str) -> Iterator[Server]:
 @contextmanager
 def lied_to_by(keys: Path, mode: str) -> Iterator[Server]:
     """Run a server whose file service lies."""
-    with served_by(keys, f"exec {sys.executable} -I {LIAR} {mode} {SFTP_SERVER}") as server:
+    with served_by(keys, f"exec {shlex.join([sys.executable, '-I', str(LIAR), mode, SFTP_SERVER])}") as server:
         yield server
 
 

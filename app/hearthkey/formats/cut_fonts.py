@@ -6,6 +6,7 @@ and no font to be passed on.
 
 from __future__ import annotations
 
+import hashlib
 import io
 from functools import lru_cache
 
@@ -49,7 +50,9 @@ def cut(font: bytes, weight: int, letters: str) -> bytes:
         )
     for record in face["name"].names:
         if record.nameID == _POSTSCRIPT_NAME:
-            record.string = f"{record.toUnicode()}-{weight}"
+            # The letters are part of the name: the library that embeds fonts knows them again by it, and
+            # would take one cut for another document.
+            record.string = f"{record.toUnicode()}-{weight}-{hashlib.sha256(letters.encode()).hexdigest()[:8]}"
     out = io.BytesIO()
     face.save(out)
     return out.getvalue()
