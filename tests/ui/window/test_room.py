@@ -19,8 +19,8 @@ ROOMS = [
     ((1024, 640), 1.0),
     ((1024, 640), 2.0),
     ((640, 480), 1.0),
+    ((640, 480), 2.0),
 ]
-"""Twice the size of type in the smallest window leaves no room for two sentences at the top; that is not promised."""
 LONG = "Maximiliane-Theodora von und zu Quittenhausen-Unterbirnbach"
 
 

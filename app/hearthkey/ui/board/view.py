@@ -180,7 +180,7 @@ class BoardView(QWidget):
         self.house.rule(ruling)
         room = self.height() - self.header.height()
         tall = sum(ruling.box(entry, number).height for number, entry in enumerate(self.house.rows.entries))
-        tall = min(tall, max(round(0.45 * room), self._theme.px(40)))
+        tall = min(tall, max(round(0.4 * room), self._theme.px(40)))
         self.house.setFixedHeight(tall)
         self.people.rule(self._fitting(ruling, room - tall))
         self._lay_empty(ruling)
