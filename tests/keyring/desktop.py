@@ -64,6 +64,11 @@ class Desktop:
         self.address = NO_BUS
 
     @property
+    def runtime(self) -> Path:
+        """The folder of one-time files."""
+        return self._root / "runtime"
+
+    @property
     def environment(self) -> dict[str, str]:
         """The environment of a program in this login."""
         kept = {name: value for name, value in os.environ.items() if name not in _OTHER_LOGINS}
