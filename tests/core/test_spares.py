@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Entry, Reason
-from hearthkey.core.spares import MOST_DEVICES, Scope, SpareList, choose, plan_spares, wider
+from hearthkey.core.spares import MOST, Scope, SpareList, choose, plan_spares, wider
 
 NOW = datetime(2026, 5, 12, 9, 30, tzinfo=UTC)
 END = NOW + timedelta(days=3000)
@@ -71,8 +71,10 @@ def test_who_is_out_already_stays_on_every_spare_list() -> None:
 
 def test_a_big_household_gets_lists_for_people_only() -> None:
     """Broken if it fails: an unlock of a club with a thousand devices signs a thousand lists."""
-    many = [made(number, f"person {number % 7}") for number in range(MOST_DEVICES + 1)]
+    many = [made(number, f"person {number % 7}") for number in range(MOST + 1)]
     assert {one.scope for one in planned(many)} == {Scope.PERSON, Scope.EVERYBODY}
+    strangers = [made(number, f"person {number}") for number in range(MOST + 1)]
+    assert {one.scope for one in planned(strangers)} == {Scope.EVERYBODY}
 
 
 def test_nobody_to_stop_needs_no_list() -> None:

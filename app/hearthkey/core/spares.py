@@ -10,8 +10,9 @@ from enum import StrEnum
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.revocation import Entry, ListPlan, Reason, SignedList, plan_list
 
-MOST_DEVICES = 500
-"""With more devices than that there is a list for each person and for everybody, none for each device."""
+MOST = 500
+"""With more devices than that there is no list for each device, with more people none for each person; there is
+always one for everybody. Ten thousand signatures at every change would keep a laptop busy for a minute."""
 
 LIVING = frozenset({State.WAITING, State.IN_USE, State.STOPPED})
 
@@ -81,10 +82,10 @@ def plan_spares(
     can follow a narrower one (RFC 5280 section 5.2.3 wants rising numbers).
     """
     getting_in = [one for one in passes if one.state(now) in {State.WAITING, State.IN_USE}]
-    groups = [(Scope.DEVICE, subject, found) for subject, found in _by(getting_in, "identity")]
-    if len(groups) > MOST_DEVICES:
-        groups = []
-    groups += [(Scope.PERSON, subject, found) for subject, found in _by(getting_in, "person")]
+    groups: list[tuple[Scope, str, list[Pass]]] = []
+    for scope, what in ((Scope.DEVICE, "identity"), (Scope.PERSON, "person")):
+        found_here = _by(getting_in, what)
+        groups += [(scope, subject, found) for subject, found in found_here if len(found_here) <= MOST]
     if getting_in:
         groups.append((Scope.EVERYBODY, "", getting_in))
     plans = []
