@@ -39,7 +39,9 @@ def test_it_blocks_until_the_file_is_taken(cottage: Cottage, monkeypatch: pytest
         return heard(self, seconds)
 
     def fetch(link: str) -> None:
-        build_opener(ProxyHandler({})).open(f"{link}/odile-tablet.p12", timeout=20).close()
+        # A phone that closes before it has read everything has not got it.
+        with build_opener(ProxyHandler({})).open(f"{link}/odile-tablet.p12", timeout=20) as answer:
+            answer.read()
 
     monkeypatch.setattr(OpenTicket, "hear", hear)
     ran = cottage.run("ticket", "Odile tablet", "--address", "127.0.0.1")
