@@ -107,22 +107,26 @@ def read_all(client: socket.socket) -> bytes:
     return b"".join(parts)
 
 
+def about(of: Ticket) -> PickUp:
+    """What its page is about."""
+    return PickUp(
+        person="Odile",
+        device="tablet",
+        family=Family.ANDROID,
+        server="home.quince.example",
+        identity="k7m2.quince.example",
+        path=f"/{of.token.reveal()}",
+        offers=of.offers,
+    )
+
+
 @contextmanager
 def doorway(*, hasty: bool = True, **other: object) -> Iterator[Doorway]:
     """Open a ticket on loopback, under a clock that stands still until a test moves it."""
     clock = FakeClock()
     with TicketServer(HERE, clock) as server:
         opened = ticket(**{"address": HERE, "port": server.port, "near": (LOOPBACK,), **other})
-        about = PickUp(
-            "Odile",
-            "tablet",
-            Family.ANDROID,
-            "home.quince.example",
-            "k7m2.quince.example",
-            f"/{opened.token.reveal()}",
-            opened.offers,
-        )
-        door = Door(opened, about, {OFFER.form: FILE}, clock)
+        door = Door(opened, about(opened), {OFFER.form: FILE}, clock)
         server.start(Hasty(door) if hasty else door)
         yield Doorway(door, server, clock)
 

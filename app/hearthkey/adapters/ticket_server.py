@@ -146,13 +146,11 @@ class _Talk(HTTPChannel):
         except BlockingIOError:
             return
         except OSError:
+            more = None
+        self._ignored += len(more or b"")
+        if not more or self._ignored >= _MOST_IGNORED:
+            self._whole = more == b""
             self.handle_close()
-            return
-        self._ignored += len(more)
-        if more and self._ignored < _MOST_IGNORED:
-            return
-        self._whole = not more
-        self.handle_close()
 
     def handle_close(self) -> None:
         """Close, once, and tell the desk how a download ended."""
@@ -274,9 +272,8 @@ class TicketServer:
         """See the port."""
         sockets: dict[int, Any] = {}
         front = _Front(self._socket, desk, self._clock, sockets)
-        self._thread = threading.Thread(
-            target=self._serve, args=(front, desk, sockets), name="ticket-server", daemon=True
-        )
+        given = (front, desk, sockets)
+        self._thread = threading.Thread(target=self._serve, args=given, name="ticket-server", daemon=True)
         self._thread.start()
 
     def _serve(self, front: _Front, desk: Desk, sockets: dict[int, Any]) -> None:
