@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import logging
 import os
 import select
@@ -72,8 +73,10 @@ def children() -> dict[int, str]:
     """Return the running child processes of this one by id, with their program's name."""
     found: dict[int, str] = {}
     for listed in Path("/proc/self/task").glob("*/children"):
-        for pid in listed.read_text(encoding="ascii").split():
-            found[int(pid)] = Path(f"/proc/{pid}/comm").read_text(encoding="utf-8", errors="replace").strip()
+        # A thread or a child may end while it is being looked at.
+        with contextlib.suppress(FileNotFoundError, ProcessLookupError):
+            for pid in listed.read_text(encoding="ascii").split():
+                found[int(pid)] = Path(f"/proc/{pid}/comm").read_text(encoding="utf-8", errors="replace").strip()
     return found
 
 
