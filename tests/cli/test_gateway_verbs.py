@@ -101,6 +101,9 @@ def test_a_timer_hears_when_the_passphrase_is_needed(home: Cottage) -> None:
     needed = home.run("deliver", "--quiet", "--notify")
     assert needed.code == 3
     assert "nobody gets in any more without somebody who knows the passphrase" in needed.err
+    ((title, text),) = home.world.notices
+    assert title.startswith("Everything is delivered. But on 2 February 2029 nobody gets in")
+    assert text.startswith("Unlock before that day")
     assert home.unlocked("deliver").code == 0
     assert home.run("gateway", "--json").told["list_in_force"] == 2
 

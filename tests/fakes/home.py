@@ -58,6 +58,18 @@ class World:
     workshop: Workshop = field(default_factory=ProcessWorkshop)
     files: Files = field(default_factory=DiskFiles)
     gate: FakeGateway = field(default_factory=FakeGateway)
+    notices: list[tuple[str, str]] = field(default_factory=list)
+
+
+@dataclass
+class WrittenNotices:
+    """The port `services.gateway_ports.Notices` on a desktop that nobody looks at."""
+
+    said: list[tuple[str, str]]
+
+    def say(self, title: str, text: str) -> None:
+        """See the port."""
+        self.said.append((title, text))
 
 
 class PracticeHouse(House):
@@ -67,6 +79,7 @@ class PracticeHouse(House):
         super().__init__(data, place=place)
         self.__dict__.update(clock=world.clock, dice=world.dice, workshop=world.workshop, files=world.files)
         self.__dict__["gateway_door"] = world.gate
+        self.__dict__["notices"] = WrittenNotices(world.notices)
         self._vaults[KEYRING] = world.vault
 
 

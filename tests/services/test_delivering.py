@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import base64
 import hashlib
 import shutil
 import sqlite3
@@ -12,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from hearthkey.adapters.register import FILE_NAME
+from hearthkey.core.bundle import Form
 from hearthkey.core.delivery import Differs
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.in_force import Standing
@@ -222,3 +224,23 @@ def test_a_visit_on_another_thread_sees_and_leaves_the_same(home: Home) -> None:
     with home.house.visit() as delivering:
         delivering.deliver()
     assert standing(home) is Standing.IN_FORCE
+
+
+def test_spare_lists_go_nowhere_unless_they_are_used(home: Home, tmp_path: Path) -> None:
+    """Broken if it fails: a list that locks somebody out lies at the gateway, on a stick or in a folder."""
+    house = home.house
+    house.sparing.renew()
+    spares = [house.register.signed_spare(one.number) for one in house.register.spare_lists()]
+    house.delivering.deliver()
+    house.packing.save(tmp_path / "pack")
+    house.packing.save_archive(tmp_path / "pack")
+    house.listing.publish(house.listing.numbered(None), tmp_path / "lists")
+    for form in Form:
+        house.exporting.export(home.newest("Ines phone"), form, tmp_path / "bundle")
+    outside = [data for files in home.world.gate.sets.values() for data in files.values()]
+    for folder in (tmp_path / "pack", tmp_path / "lists", tmp_path / "bundle", house.data / "lists"):
+        outside += [path.read_bytes() for path in folder.rglob("*") if path.is_file()]
+    assert len(outside) > 40
+    for spare in spares:
+        assert spare is not None
+        assert not any(spare.der in data or base64.b64encode(spare.der)[:60] in data for data in outside)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import signal
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
@@ -117,7 +118,14 @@ class CrewLocksmith:
 
 def _pool() -> ProcessPoolExecutor:
     # Not forked: a fork would copy the CA key and the register's open file into every child.
-    return ProcessPoolExecutor(max_workers=os.cpu_count() or 1, mp_context=get_context("spawn"))
+    return ProcessPoolExecutor(
+        max_workers=os.cpu_count() or 1, mp_context=get_context("spawn"), initializer=_leave_interrupts
+    )
+
+
+def _leave_interrupts() -> None:
+    """Ctrl+C in a terminal reaches every process of the app; ending is for the one that has the household open."""
+    signal.signal(signal.SIGINT, signal.SIG_IGN)
 
 
 def _make_key(key_type: str) -> bytes:

@@ -18,10 +18,12 @@ if TYPE_CHECKING:
     from hearthkey.services.extra_secrets import ExtraSecrets
     from hearthkey.services.gateway_ports import GatewayDoor, Notices
     from hearthkey.services.listing import Listing
+    from hearthkey.services.losing import Losing
     from hearthkey.services.opening import Keyholder
     from hearthkey.services.packing import Packing
     from hearthkey.services.ports import Clock, Dice, Files, Vault
     from hearthkey.services.sparing import Sparing
+    from hearthkey.services.stopping import Stopping
     from hearthkey.services.targeting import Targeting
     from hearthkey.services.templating import Templating
     from hearthkey.services.watching import Watching
@@ -74,6 +76,10 @@ class Rooms(Protocol):
         """The word list for passphrases."""
 
     @property
+    def stopping(self) -> Stopping:
+        """The verbs "stop", "let-in" and "revoke"."""
+
+    @property
     def dice(self) -> Dice:
         """The random source."""
 
@@ -98,6 +104,13 @@ class GatewayRooms(Rooms):
         from hearthkey.services.sparing import Sparing
 
         return Sparing(self.register, self.keyholder, self.clock, self.listing)
+
+    @cached_property
+    def losing(self) -> Losing:
+        """The verb "stop" by whatever list there is."""
+        from hearthkey.services.losing import Losing
+
+        return Losing(self.keyholder, self.stopping, self.sparing)
 
     @cached_property
     def packing(self) -> Packing:

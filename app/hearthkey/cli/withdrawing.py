@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 from argparse import Namespace
-from collections.abc import Sequence
 
 from hearthkey.cli import asking
 from hearthkey.cli.teller import Teller
-from hearthkey.core.errors import HearthkeyError, Refused
+from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.network import Caution
-from hearthkey.core.passes import Pass
-from hearthkey.core.plans import Changes
+from hearthkey.core.plans import Changes, SparePlanned
 from hearthkey.core.revocation import final_reason
 from hearthkey.core.sentences import gateway, plans
 from hearthkey.core.sentences.diary import day, titles
@@ -25,31 +23,25 @@ _LONG_AWAY = 24
 def stop_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Stop a device; nothing is asked, because it can be undone."""
     found = looking.find(house.register.passes(), arguments.device)
-    if arguments.passphrase_file is None and _stopped_by_spare(house, found, arguments, teller):
+    plan = house.stopping.preview_stop(found) if arguments.passphrase_file is not None else house.losing.preview(found)
+    if isinstance(plan, SparePlanned):
+        _stop_by_spare(house, plan, arguments, teller)
         return
-    plan = house.stopping.preview_stop(found)
     if _only_planned(arguments, teller, str(plans.stop(plan))):
         return
     asking.unlock(house, arguments, teller)
     _done(house, house.stopping.stop(plan), teller, [Caution("open-connection", "")])
 
 
-def _stopped_by_spare(house: House, found: Sequence[Pass], arguments: Namespace, teller: Teller) -> bool:
-    """Stop with a list that was signed in advance, where one lies ready: it needs no passphrase."""
-    try:
-        plan = house.sparing.preview_stop(found)
-    except Refused as error:
-        if error.code != "no-spare-list":
-            raise
-        return False
+def _stop_by_spare(house: House, plan: SparePlanned, arguments: Namespace, teller: Teller) -> None:
+    """Stop with a list that was signed in advance: it needs no passphrase."""
     if plan.besides:
         teller.cautions([Caution("stops-besides", titles(plan.besides))])
     if _only_planned(arguments, teller, str(gateway.spare(plan))):
-        return True
+        return
     if plan.besides:
         asking.agree(arguments, teller, "Stop them all?")
-    _done(house, house.sparing.stop(plan), teller, [Caution("open-connection", "")])
-    return True
+    _done(house, house.losing.stop(plan), teller, [Caution("open-connection", "")])
 
 
 def let_in_verb(house: House, arguments: Namespace, teller: Teller) -> None:

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from hearthkey.services.gateway_ports import GatewayDoor, GatewayRegister, Notices
     from hearthkey.services.handing_over import HandingOver
     from hearthkey.services.listing import Listing
+    from hearthkey.services.losing import Losing
     from hearthkey.services.opening import Keyholder
     from hearthkey.services.packing import Packing
     from hearthkey.services.picking_up import PickingUp
@@ -104,6 +105,10 @@ class House(Protocol):
     @property
     def sparing(self) -> Sparing:
         """Spare stop lists, and the verb "stop" without a passphrase."""
+
+    @property
+    def losing(self) -> Losing:
+        """The verb "stop" by whatever list there is."""
 
     @property
     def packing(self) -> Packing:

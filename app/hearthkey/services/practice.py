@@ -72,5 +72,6 @@ def furnish(house: House, progress: Progress = silent) -> Changes:
     house.stopping.revoke(house.stopping.preview_revoke(old, Reason.KEY_COMPROMISE))
     other = looking.find(house.register.passes(), "Tomasz old phone")
     changes = house.stopping.stop(house.stopping.preview_stop(other))
+    house.sparing.renew()  # so that stopping without the passphrase can be practised
     house.keyholder.lock()
     return changes

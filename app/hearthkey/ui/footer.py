@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button
-from hearthkey.ui.controls.labels import Label
+from hearthkey.ui.controls.labels import Label, OneLine
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -21,7 +21,7 @@ class Footer(QWidget):
     def __init__(self, theme: Theme, ways: Ways, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self._said = Label(theme, Role.BODY)
+        self._said = OneLine(theme, Role.BODY)
         self._said.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._kept = ""
         self._undo: Callable[[], None] | None = None

@@ -140,13 +140,8 @@ class GatewayErrands(Lane):
     def preview_loss(
         self, identity: str, context: QObject, then: Then[StopPlan | SparePlanned], failed: Failed
     ) -> None:
-        """What stopping a device would do: by the next list while unlocked, else by a spare one."""
-
-        def work() -> StopPlan | SparePlanned:
-            house, found = self._here(), self._device(identity)
-            return house.sparing.preview_stop(found) if house.keyholder.locked else house.stopping.preview_stop(found)
-
-        self._ask(work, context, then, failed)
+        """What stopping a device would do, by whatever list there is."""
+        self._ask(lambda: self._here().losing.preview(self._device(identity)), context, then, failed)
 
     def preview_everybody(self, context: QObject, then: Then[SparePlanned], failed: Failed) -> None:
         """What stopping everybody would do."""
@@ -160,12 +155,7 @@ class GatewayErrands(Lane):
         self, plan: StopPlan | SparePlanned, context: QObject, then: Then[Changes] | None, failed: Failed | None
     ) -> None:
         """Stop it."""
-
-        def work() -> Changes:
-            house = self._here()
-            return house.sparing.stop(plan) if isinstance(plan, SparePlanned) else house.stopping.stop(plan)
-
-        self._change(work, context, then, failed)
+        self._change(lambda: self._here().losing.stop(plan), context, then, failed)
 
     def keep_ready(self) -> None:
         """While unlocked: sign an old list anew, and spare lists where somebody could not be stopped without."""

@@ -28,7 +28,7 @@ class GoingBack(QObject):
         if snapshot is None or changes.list_number is None or not changes.serials:
             return None
         touched = [one for one in snapshot.passes if one.serial in changes.serials]
-        if not touched:
+        if len({one.identity for one in touched}) != 1:  # one click takes back what one device was meant by
             return None
         states = {one.state(snapshot.at) for one in touched}
         identity = touched[0].identity

@@ -16,7 +16,7 @@ from hearthkey.core.keysets import key_set
 from hearthkey.core.kinds import device_kind
 from hearthkey.core.network import Caution, gateway_cautions
 from hearthkey.core.passes import Pass, State
-from hearthkey.core.plans import Changes, EnrolPlan, LetInPlan, RevokePlan, StopPlan
+from hearthkey.core.plans import Changes, EnrolPlan, LetInPlan, RevokePlan, SparePlanned, StopPlan
 from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences.settling import settled
@@ -50,6 +50,7 @@ class FakeErrands(Errands):
         troubles: by the name of what is asked, the error that it is answered with.
         cautions: what the next enrolment is warned of, and every preview of a template.
         kept: the templates that are kept.
+        besides: identities that the narrowest spare list stops too.
     """
 
     def __init__(self, seen: Snapshot | None = None) -> None:
@@ -59,6 +60,7 @@ class FakeErrands(Errands):
         self.troubles: dict[str, HearthkeyError] = {}
         self.cautions: tuple[Caution, ...] = ()
         self.kept: tuple[Template, ...] = ()
+        self.besides: frozenset[str] = frozenset()
 
     def show(self, seen: Snapshot) -> None:
         """Be another snapshot from now on."""
@@ -146,6 +148,28 @@ class FakeErrands(Errands):
         self.asked.append(("preview_stop", identity))
         if not self._fails("preview_stop", context, failed):
             then(StopPlan(self._of(identity), 4, 43))
+
+    def preview_loss(
+        self, identity: str, context: QObject, then: Then[StopPlan | SparePlanned], failed: Failed
+    ) -> None:
+        """Plan a stop by whatever list there is; while locked a spare one, if the snapshot says so."""
+        here = self.last
+        if here is None or not (here.locked and here.stoppable_locked):
+            self.preview_stop(identity, context, then, failed)
+            return
+        self.asked.append(("preview_spare", identity))
+        besides = tuple(one for one in here.passes if one.identity in self.besides)
+        then(SparePlanned(self._of(identity), besides, 4, 43))
+
+    def lose(
+        self, plan: StopPlan | SparePlanned, context: QObject, then: Then[Changes] | None, failed: Failed | None
+    ) -> None:
+        """Stop by it."""
+        if isinstance(plan, StopPlan):
+            self.stop(plan, context, then, failed)
+            return
+        self.asked.append(("stop_by_spare", plan.chosen[0].title))
+        self._withdraw(plan.chosen, Reason.CERTIFICATE_HOLD, then)
 
     def preview_let_in(self, identity: str, context: QObject, then: Then[LetInPlan], failed: Failed) -> None:
         """Plan to let a device back in that was away for ten weeks."""

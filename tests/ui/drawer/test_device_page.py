@@ -110,6 +110,36 @@ def test_stopping_while_locked_asks_and_goes_on_by_itself(page: DevicePage, erra
     assert page.sign.sign is Sign.STOPPED
 
 
+def test_stopping_while_locked_needs_no_passphrase_where_a_list_lies_ready(
+    page: DevicePage, errands: FakeErrands
+) -> None:
+    """Broken: the page asks for words that "lost or stolen" does without."""
+    assert errands.last is not None
+    errands.show(replace(errands.last, locked=True, stoppable_locked=True))
+    assert "passphrase" not in page.beside.text()
+    page.stop_button.click()
+    assert names(errands) == ["preview_spare", "stop_by_spare"]
+    assert page.sign.sign is Sign.STOPPED
+
+
+def test_a_list_that_stops_others_too_is_not_taken_here(page: DevicePage, errands: FakeErrands) -> None:
+    """Broken: stopping one device on its own page takes somebody else's access."""
+    assert errands.last is not None
+    errands.besides = frozenset(one.identity for one in errands.last.passes[-1:])
+    errands.show(replace(errands.last, locked=True, stoppable_locked=True))
+    page.stop_button.click()
+    assert names(errands) == ["preview_spare", "preview_stop"]
+    assert page.deed.unlock.line.hasFocus()
+
+
+def test_a_question_takes_the_place_of_the_steps(page: DevicePage, errands: FakeErrands) -> None:
+    """Broken: two buttons that say the same stand under each other."""
+    lock(errands)
+    page.stop_button.click()
+    assert page.deed.isVisible()
+    assert not any(button.isVisible() for button in page.steps.values())
+
+
 def test_a_wrong_passphrase_is_said_in_place(page: DevicePage, errands: FakeErrands) -> None:
     """Broken: nothing happens, and nobody knows why."""
     lock(errands)

@@ -131,15 +131,12 @@ class FakeErrands(Errands):
     ) -> None:
         """See the real one; while locked there is a spare list if the snapshot says so."""
         here = self._here()
-        if not here.locked:
+        if not (here.locked and here.stoppable_locked):
             self.preview_stop(identity, context, then, failed)
-        elif here.stoppable_locked:
-            besides = tuple(one for one in here.passes if one.identity in self.besides)
-            plan = SparePlanned(self._of(identity), besides, 5 - len(besides), self._lists + 1)
-            self._give("preview_spare", identity, context, lambda: then(plan), failed)
-        else:
-            error = Refused("no-spare-list", title="")
-            self._give("preview_spare", identity, context, lambda: failed(error), failed)
+            return
+        besides = tuple(one for one in here.passes if one.identity in self.besides)
+        plan = SparePlanned(self._of(identity), besides, 5 - len(besides), self._lists + 1)
+        self._give("preview_spare", identity, context, lambda: then(plan), failed)
 
     def preview_everybody(self, context: QObject, then: Then[SparePlanned], failed: Failed) -> None:
         """See the real one; offered where the test says so."""

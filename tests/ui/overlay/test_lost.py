@@ -23,7 +23,7 @@ def test_two_letters_and_enter_stop_a_phone(room: Open) -> None:
     here.press(Qt.Key.Key_Return)
     assert here.errands.asked("stop") == [PASSES[0].identity]
     assert here.voice == "Ines’s phone was stopped with list 43."
-    assert here.sheet.body.outcome.way.line.text().startswith("Carry the list to the gateway now.")
+    assert here.sheet.body.outcome.way.line.text().startswith("Nothing of the practice household is sent.")
     assert any("was stopped with list 43" in words for words in here.spoken)
     assert here.window.focusWidget() is here.sheet.body.outcome.close_button
     here.press(Qt.Key.Key_Return)

@@ -12,7 +12,7 @@ from hearthkey.core.errors import Unavailable
 from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
 from hearthkey.core.sentences.aftercare import AFTER_A_LOSS
 from hearthkey.core.target import By, Target
-from hearthkey.services.snapshot import Snapshot
+from hearthkey.services.snapshot import NO_GATEWAY, Snapshot
 from hearthkey.ui.lost.on_the_way import OnTheWay
 from tests.ui.overlay.household import PASSPHRASE
 from tests.ui.overlay.room import Open, Room
@@ -25,7 +25,11 @@ def seen(standing: Standing, number: int, *, locked: bool = True) -> Snapshot:
     """A household whose gateway holds a list of that number."""
     note = GatewayNote(looked=NOW, set_id="set", list_number=number, list_until=NOW)
     here = snapshot(locked=locked)
-    return replace(here, stoppable_locked=True, gateway_state=GatewayState(standing, TARGET, note, 43))
+    assert here.household is not None
+    household = replace(here.household, practice=False)
+    return replace(
+        here, household=household, stoppable_locked=True, gateway_state=GatewayState(standing, TARGET, note, 43)
+    )
 
 
 def way(here: Room) -> OnTheWay:
@@ -109,6 +113,16 @@ def test_a_gateway_out_of_reach_is_said_with_what_can_be_done(room: Open, tmp_pa
     way(here).stick.click()
     assert here.errands.asked("publish_list") == [tmp_path]
     assert str(tmp_path) in way(here).line.text()
+
+
+def test_without_a_place_for_the_gateway_s_files_it_says_to_carry_them(room: Open) -> None:
+    """Broken if it fails: the list lies on the laptop, and nobody knows that somebody has to carry it."""
+    here = room(replace(seen(Standing.NO_TARGET, 42), gateway_state=NO_GATEWAY))
+    here.type("in")
+    here.press(Qt.Key.Key_Return)
+    assert way(here).line.text().startswith("Carry the list to the gateway now.")
+    assert not way(here).again.isVisible()
+    assert way(here).stick.isVisible()
 
 
 def test_what_else_to_do_is_ticked_and_remembered(room: Open) -> None:

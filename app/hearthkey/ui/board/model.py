@@ -9,7 +9,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.rows import Column, Row
 from hearthkey.ui.board.steps import Insert, Move, Remove, Step, steps
-from hearthkey.ui.entries import Entry
+from hearthkey.ui.entries import Entry, Fixture
 
 Index = QModelIndex | QPersistentModelIndex
 Working = Callable[[Entry], Row]
@@ -141,9 +141,8 @@ class BoardModel(QAbstractTableModel):
         if column in {Column.DEVICE, Column.AXIS}:
             return row.spoken
         if column is Column.WHO:
-            return (
-                entry.who if entry.count == 1 else tr("{who}, {count} devices").format(who=entry.who, count=entry.count)
-            )
+            alone = entry.count == 1 or isinstance(entry.source, Fixture)
+            return entry.who if alone else tr("{who}, {count} devices").format(who=entry.who, count=entry.count)
         if column is Column.DATE:
             return tr("good until: {until}").format(until=row.until or tr("not said yet"))
         return tr("no next step") if row.step is None else tr("next step: {step}").format(step=tr(row.step.value))

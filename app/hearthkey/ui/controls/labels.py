@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QPointF, QSize, Qt
-from PySide6.QtGui import QPainter, QPalette, QTextLayout, QTextOption
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QTextLayout, QTextOption
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from hearthkey.ui.theme.fonts import Role
@@ -50,6 +50,19 @@ class Label(QLabel):
         colors = QPalette(self.palette())
         colors.setColor(QPalette.ColorRole.WindowText, self._theme.color(self._color))
         self.setPalette(colors)
+
+
+class OneLine(Label):
+    """Text on one line; what there is no room for ends in "…", and a screen reader still gets all of it."""
+
+    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
+        """Paint as much as there is room for."""
+        painter = QPainter(self)
+        painter.setFont(self.font())
+        painter.setPen(self._theme.color(self._color))
+        shown = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
+        painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), shown)
+        painter.end()
 
 
 class Prose(Label):

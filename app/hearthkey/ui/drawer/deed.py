@@ -5,13 +5,14 @@ from __future__ import annotations
 from enum import Enum
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.network import Caution
-from hearthkey.core.plans import Changes, LetInPlan, RevokePlan, StopPlan
+from hearthkey.core.plans import Changes, LetInPlan, RevokePlan, SparePlanned, StopPlan
 from hearthkey.core.revocation import Reason
-from hearthkey.core.sentences import plans
+from hearthkey.core.sentences import gateway, plans
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
@@ -27,7 +28,7 @@ from hearthkey.ui.theme.theme import Theme
 LONG_AWAY = 24
 """Hours after which a new pass is wiser than letting the old one back in (common practice, no source)."""
 
-Plan = StopPlan | LetInPlan | RevokePlan
+Plan = StopPlan | SparePlanned | LetInPlan | RevokePlan
 
 
 class Verb(Enum):
@@ -44,10 +45,12 @@ class Deed(QWidget):
     Stopping can be taken back, so it is done at once where the household is open.
 
     Signals:
+        opened: it takes the place of the steps.
         done: Changes; the page already shows the new state.
         put_away: nothing was done.
     """
 
+    opened = Signal()
     done = Signal(object)
     put_away = Signal()
 
@@ -108,6 +111,11 @@ class Deed(QWidget):
         else:
             self._ask()
 
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Tell that it has something to say now."""
+        super().showEvent(event)
+        self.opened.emit()
+
     def forget(self) -> None:
         """Put everything away without a word."""
         self._asked += 1
@@ -131,7 +139,12 @@ class Deed(QWidget):
         self._plan = None
 
         def planned(plan: Plan) -> None:
-            if number == self._asked:
+            if number != self._asked:
+                return
+            if isinstance(plan, SparePlanned) and plan.besides:
+                # Here one device is meant: with the passphrase it stops alone.
+                self._errands.preview_stop(self._identity, self, planned, refused)
+            else:
                 self._planned(plan)
 
         def refused(error: HearthkeyError) -> None:
@@ -140,7 +153,7 @@ class Deed(QWidget):
 
         reason = self.reasons.reason()
         if self._verb is Verb.STOP:
-            self._errands.preview_stop(self._identity, self, planned, refused)
+            self._errands.preview_loss(self._identity, self, planned, refused)
         elif self._verb is Verb.LET_IN:
             self._errands.preview_let_in(self._identity, self, planned, refused)
         elif reason is not None:
@@ -149,7 +162,7 @@ class Deed(QWidget):
     def _planned(self, plan: Plan) -> None:
         self._plan = plan
         self.trouble.hide()
-        if isinstance(plan, StopPlan) and not self._locked():
+        if isinstance(plan, SparePlanned) or (isinstance(plan, StopPlan) and not self._locked()):
             self._do()
             return
         self._tell(self.voice, said(_sentence(plan)))
@@ -190,8 +203,8 @@ class Deed(QWidget):
         if plan is None or self._busy:
             return
         self._busy = True
-        if isinstance(plan, StopPlan):
-            self._errands.stop(plan, self, self._over, self._refused)
+        if isinstance(plan, StopPlan | SparePlanned):
+            self._errands.lose(plan, self, self._over, self._refused)
         elif isinstance(plan, LetInPlan):
             self._errands.let_in(plan, self, self._over, self._refused)
         else:
@@ -220,4 +233,6 @@ class Deed(QWidget):
 def _sentence(plan: Plan) -> Sentence:
     if isinstance(plan, StopPlan):
         return plans.stop(plan)
+    if isinstance(plan, SparePlanned):
+        return gateway.spare(plan)
     return plans.let_in(plan) if isinstance(plan, LetInPlan) else plans.revoke(plan)

@@ -62,6 +62,7 @@ class DevicePage(Page):
         self._build_body()
         self._build_foot()
         self.follow(errands.seen, self.show_snapshot)
+        self.deed.opened.connect(self._row.hide)
         self.deed.done.connect(self._done)
         self.deed.put_away.connect(self._back_to_steps)
 
@@ -164,7 +165,7 @@ class DevicePage(Page):
         self.beside.setVisible(words.stops)
         if snapshot.read_only:
             self.beside.speak(self.tr("Another copy has the household open; this one only looks."))
-        elif snapshot.locked:
+        elif snapshot.locked and not snapshot.stoppable_locked:
             self.beside.speak(self.tr("asks for the passphrase, can be taken back"))
         else:
             self.beside.speak(self.tr("can be taken back"))
@@ -240,6 +241,7 @@ class DevicePage(Page):
         if self._errands.last is not None:
             self.show_snapshot(self._errands.last)
         self.first().setFocus()
+        self.roll.verticalScrollBar().setValue(0)
 
 
 def _kind_words(name: str) -> tuple[str, str]:

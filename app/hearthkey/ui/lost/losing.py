@@ -68,22 +68,18 @@ class Losing(QObject):
     def preview(self) -> None:
         """Ask what stopping it would do."""
         if self.identity:
-            self._errands.preview_loss(self.identity, self, partial(self._planned, self.identity), self._refused)
-
-    def _refused(self, error: HearthkeyError) -> None:
-        if error.code == "no-spare-list":
-            # The sentence is the ordinary one; only that its list has to be signed first.
-            failed = partial(self._failed, self.identity)
-            self._errands.preview_stop(self.identity, self, partial(self._planned, self.identity), failed)
-            self._errands.preview_everybody(self, partial(self._everybody, self.identity), lambda _error: None)
-        else:
-            self._failed(self.identity, error)
+            identity = self.identity
+            self._errands.preview_loss(
+                identity, self, partial(self._planned, identity), partial(self._failed, identity)
+            )
 
     def _planned(self, identity: str, plan: Plan) -> None:
         if identity != self.identity:
             return
         self.plan = plan
         self.planned.emit()
+        if self.needs_words:
+            self._errands.preview_everybody(self, partial(self._everybody, identity), lambda _error: None)
         if self._wanted:
             self.stop()
 

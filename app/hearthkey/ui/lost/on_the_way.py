@@ -40,7 +40,7 @@ class OnTheWay(QWidget):
         self.sign = SignLabel(theme, Sign.UNKNOWN, ground="raised")
         self.line = Prose(theme, Role.BODY, strong=Role.BODY_STRONG)
         self.again = Button(theme, self.tr("Try &now"), height=32)
-        self.stick = Button(theme, self.tr("Write the list to a &stick..."), height=32)
+        self.stick = Button(theme, self.tr("Write the list to a &stick…"), height=32)
         self.again.clicked.connect(self._try)
         self.stick.clicked.connect(self._choose)
         words = QHBoxLayout()
@@ -79,7 +79,10 @@ class OnTheWay(QWidget):
             return
         state = snapshot.gateway_state
         there = state.note.list_number or 0
-        if state.target is None:
+        if snapshot.household is not None and snapshot.household.practice:
+            practised = self.tr("With a household of your own the list would go to the gateway at once.")
+            self._say(Sign.UNKNOWN, self.tr("Nothing of the practice household is sent."), practised, acts=False)
+        elif state.target is None:
             self._say(Sign.UNKNOWN, self.tr("Carry the list to the gateway now."), self._by_hand(), acts=True)
             self.again.hide()
         elif state.standing is Standing.IN_FORCE and there >= self._number:
@@ -103,7 +106,7 @@ class OnTheWay(QWidget):
 
     def _began(self) -> None:
         if self._number and not self._over:
-            self._say(Sign.WAITING, self.tr("Not in force yet."), self.tr("Reaching the gateway..."), acts=False)
+            self._say(Sign.WAITING, self.tr("Not in force yet."), self.tr("Reaching the gateway…"), acts=False)
 
     def _failed(self, error: HearthkeyError) -> None:
         if self._number and not self._over:

@@ -140,7 +140,8 @@ class PassphraseCard(QWidget):
         if self._secret is None:
             return
         self._clipboard.copy(self._secret)
-        self._say(self.tr("Copied. After {seconds} seconds it is taken off the clipboard.").format(seconds=SECONDS))
+        copied = self.tr("Copied. After {seconds} seconds it is taken off the clipboard.").format(seconds=SECONDS)
+        self._say(f"{copied} {self.tr('A program that keeps a history of the clipboard may keep it.')}")
 
     def _cleared(self) -> None:
         if self._secret is not None:
