@@ -40,6 +40,17 @@ def test_the_host_key_is_shown_before_it_is_taken(home: Cottage) -> None:
     assert "Nothing was sent" in wrong.err
 
 
+def test_one_thing_about_the_place_can_be_changed(home: Cottage) -> None:
+    """Broken if it fails: who only wants another command loses the host, or is not heard at all."""
+    assert home.run("gateway", "--reload", "reload all", "--yes").code == 0
+    told = home.run("gateway", "--json").told["target"]
+    assert (told["host"], told["folder"], told["reload"]) == ("gateway.quince.example", "door", "reload all")
+    lacking = home.run("gateway", "--ssh", "other.quince.example")
+    assert (lacking.code, "need a folder" in lacking.err) == (3, True)
+    for choice in ("--masquerade", "--no-masquerade"):
+        assert "The choices for the gateway’s files were changed" in home.run("gateway", choice).out
+
+
 def test_deliver_says_what_is_in_force(home: Cottage) -> None:
     """Broken if it fails: a timer’s mail says nothing, or too much."""
     planned = home.run("deliver", "--plan")

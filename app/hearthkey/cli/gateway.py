@@ -27,7 +27,7 @@ def gateway_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         changes = house.targeting.forget()
         teller.result([changes.sentence], {"done": changes.sentence})
         return
-    if arguments.folder is not None:
+    if places(arguments):
         _choose(house, arguments, teller)
         return
     options = _options(house.register.pack_options(), arguments)
@@ -42,16 +42,15 @@ def gateway_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     teller.result(_lines(house, state), _data(state))
 
 
+def places(arguments: Namespace) -> bool:
+    """Whether something is said about where the gateway is."""
+    said = (arguments.ssh, arguments.folder, arguments.port, arguments.user, arguments.reload, arguments.host_key)
+    return any(one is not None for one in said)
+
+
 def _choose(house: House, arguments: Namespace, teller: Teller) -> None:
-    chosen = target(
-        By.SSH if arguments.ssh else By.FOLDER,
-        arguments.folder,
-        host=arguments.ssh or "",
-        port=arguments.port or 0,
-        user=arguments.user or "",
-        reload=arguments.reload or "",
-    )
     known = house.register.target()
+    chosen = _typed(arguments, known)
     shown = house.targeting.host_key(chosen)
     if shown is not None and (known is None or known.host_key != shown.line or known.host != chosen.host):
         teller.aside(f"{words.where(chosen)} shows the host key {shown.fingerprint}.")
@@ -62,6 +61,24 @@ def _choose(house: House, arguments: Namespace, teller: Teller) -> None:
             asking.agree(arguments, teller, "Is that the gateway’s own?")
     changes = house.targeting.choose(chosen, shown)
     teller.result([changes.sentence, "Next: hearthkey deliver"], {"done": changes.sentence})
+
+
+def _typed(arguments: Namespace, known: Target | None) -> Target:
+    """What was typed; where neither a host nor a folder was, the rest is about the place that is known."""
+    if arguments.ssh is None and arguments.folder is None and known is not None:
+        by, folder, host = known.by.value, known.folder, known.host
+        port, user, reload = known.port, known.user, known.reload
+    else:
+        by, folder, host = By.SSH if arguments.ssh else By.FOLDER, arguments.folder or "", arguments.ssh or ""
+        port, user, reload = 0, "", ""
+    return target(
+        by,
+        folder,
+        host=host,
+        port=port if arguments.port is None else arguments.port,
+        user=user if arguments.user is None else arguments.user,
+        reload=reload if arguments.reload is None else arguments.reload,
+    )
 
 
 def _options(now: PackOptions, arguments: Namespace) -> PackOptions:

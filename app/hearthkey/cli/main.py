@@ -87,9 +87,9 @@ def _writes(arguments: Namespace) -> bool:
     if arguments.verb == "lists":
         return bool(arguments.sign)
     if arguments.verb == "gateway":
-        choices = ("masquerade", "outer_mtu", "tunnel_interface", "web_page", "also_router")
-        options = tuple(getattr(arguments, name) for name in choices)
-        return arguments.forget or arguments.look or arguments.folder is not None or options != (None,) * len(options)
+        common = {"verb", "data", "json", "quiet", "passphrase_file", "yes", "forget", "look"}
+        chosen = [value for name, value in vars(arguments).items() if name not in common]
+        return arguments.forget or arguments.look or any(value is not None for value in chosen)
     if arguments.verb == "template":
         return arguments.act in {"keep", "write", "forget"}
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))

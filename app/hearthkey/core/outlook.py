@@ -7,15 +7,13 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import Enum
 
-from hearthkey.core.passes import Pass, State
+from hearthkey.core.passes import Pass
 
 DUE = timedelta(days=30)
 """How long before its end a thing wants the householder."""
 
 HOUSE_DUE = timedelta(days=60)
 """How long before everybody would be refused the householder is warned; at least 30 days are promised."""
-
-GETTING_IN = frozenset({State.WAITING, State.IN_USE})
 
 
 class Ends(Enum):
@@ -62,7 +60,7 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
         gateway_end: notAfter of the certificate that the gateway shows; past it, devices that check turn away.
         now: UTC.
     """
-    living = [one for one in passes if one.state(now) in GETTING_IN]
+    living = [one for one in passes if one.gets_in(now)]
     house_end, house_ends = (list_end, Ends.LIST) if list_end <= gateway_end else (gateway_end, Ends.GATEWAY)
     first = min(living, key=lambda one: one.not_after, default=None)
     if first is not None and first.not_after >= house_end:
@@ -85,4 +83,4 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
 
 def is_due(one: Pass, now: datetime) -> bool:
     """Whether a pass that gets in ends soon; a guest's is meant to."""
-    return one.state(now) in GETTING_IN and not one.guest and one.not_after - now <= DUE
+    return one.gets_in(now) and not one.guest and one.not_after - now <= DUE

@@ -20,6 +20,13 @@ class State(StrEnum):
     ENDED = "ended"
 
 
+GETTING_IN = frozenset({State.WAITING, State.IN_USE})
+"""Whose holder the gateway lets in; a waiting pass needs only its device."""
+
+LIVING = GETTING_IN | {State.STOPPED}
+"""Who gets in, or would if not stopped."""
+
+
 @dataclass(frozen=True)
 class Pass:
     """What the register knows of one pass.
@@ -56,6 +63,10 @@ class Pass:
     def title(self) -> str:
         """Whose device it is, for sentences."""
         return possessive(self.person, self.device)
+
+    def gets_in(self, now: datetime) -> bool:
+        """Whether the gateway lets it in at a moment."""
+        return self.state(now) in GETTING_IN
 
     def state(self, now: datetime) -> State:
         """Tell the state at a moment."""

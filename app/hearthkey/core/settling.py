@@ -9,9 +9,7 @@ from enum import StrEnum
 
 from hearthkey.core.household import Household
 from hearthkey.core.network import FULL, Caution
-from hearthkey.core.passes import Pass, State
-
-_LIVING = frozenset({State.WAITING, State.IN_USE, State.STOPPED})
+from hearthkey.core.passes import LIVING, Pass
 
 
 class Setting(StrEnum):
@@ -106,7 +104,7 @@ def plan_settling(
         renew: make the gateway a new certificate in any case.
     """
     touches = touched(before, after)
-    living = [one for one in passes if one.state(now) in _LIVING]
+    living = [one for one in passes if one.state(now) in LIVING]
     stale = any(one.reach is Reach.BUNDLES for one in touches)
     return SettlePlan(
         before=before,

@@ -7,14 +7,12 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
-from hearthkey.core.passes import Pass, State
+from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Entry, ListPlan, Reason, SignedList, plan_list
 
 MOST = 500
 """With more devices than that there is no list for each device, with more people none for each person; there is
 always one for everybody. Ten thousand signatures at every change would keep a laptop busy for a minute."""
-
-LIVING = frozenset({State.WAITING, State.IN_USE, State.STOPPED})
 
 
 class Scope(StrEnum):
@@ -81,7 +79,7 @@ def plan_spares(
     Each has a number of its own, and the wider its scope the higher the number, so that a wider one
     can follow a narrower one (RFC 5280 section 5.2.3 wants rising numbers).
     """
-    getting_in = [one for one in passes if one.state(now) in {State.WAITING, State.IN_USE}]
+    getting_in = [one for one in passes if one.gets_in(now)]
     groups: list[tuple[Scope, str, list[Pass]]] = []
     for scope, what in ((Scope.DEVICE, "identity"), (Scope.PERSON, "person")):
         found_here = _by(getting_in, what)

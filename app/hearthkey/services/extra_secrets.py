@@ -10,7 +10,7 @@ from __future__ import annotations
 import base64
 
 from hearthkey.core.errors import Refused
-from hearthkey.core.passes import Pass, State
+from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes, SecretPlan
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import diary
@@ -97,7 +97,7 @@ class ExtraSecrets:
 
     def _getting_in(self) -> list[Pass]:
         now = self._clock.now()
-        return [one for one in self._register.passes() if one.state(now) in {State.WAITING, State.IN_USE}]
+        return [one for one in self._register.passes() if one.gets_in(now)]
 
     def _make(self, owner: str) -> Secret[str]:
         """Put a new secret into the vault; its name belongs to something from the first moment on."""

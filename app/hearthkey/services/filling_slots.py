@@ -6,7 +6,7 @@ from typing import Protocol
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import Authority, Gateway
-from hearthkey.core.passes import Pass, State
+from hearthkey.core.passes import Pass
 from hearthkey.core.secret import Secret
 from hearthkey.core.slots import (
     Value,
@@ -80,10 +80,9 @@ class FillingSlots:
         gateway, newest = self._register.gateway(), self._register.newest_list()
         if gateway is None or newest is None:
             raise Refused("no-household")
-        letting_in = {State.WAITING, State.IN_USE}
         now = self._clock.now()
         # By identity, for a device that is getting a new pass has two for a while; the newer one counts.
-        devices = {one.identity: one for one in self._register.passes() if one.state(now) in letting_in}
+        devices = {one.identity: one for one in self._register.passes() if one.gets_in(now)}
         return gateway_values(
             gateway,
             newest,

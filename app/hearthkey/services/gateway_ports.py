@@ -139,9 +139,6 @@ class GatewayChange(Change, Protocol):
     def keep_extra_secret(self, owner: str, now: datetime) -> None:
         """Note that the vault has an extra secret for a device's identity, or for the household (empty)."""
 
-    def drop_extra_secret(self, owner: str) -> None:
-        """Note that it has none any more."""
-
     def extra_secret_known(self, owner: str, now: datetime) -> None:
         """Note that somebody who was stopped knows it."""
 

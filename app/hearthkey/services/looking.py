@@ -6,9 +6,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from hearthkey.core.errors import Refused
-from hearthkey.core.passes import Pass, State
-
-LIVING = frozenset({State.WAITING, State.IN_USE, State.STOPPED})
+from hearthkey.core.passes import LIVING, Pass
 
 
 def find(passes: Sequence[Pass], text: str) -> list[Pass]:

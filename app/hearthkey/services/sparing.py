@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import Pass, State
@@ -41,7 +40,7 @@ class Sparing:
         newest = self._register.newest_list()
         now = self._clock.now()
         found = self._register.passes() if passes is None else passes
-        getting_in = {one.serial for one in found if _gets_in(one, now)}
+        getting_in = {one.serial for one in found if one.gets_in(now)}
         everybody = [one for one in self._register.spare_lists() if not one.subject]
         if newest is None or self._register.used_spares():
             return False
@@ -138,9 +137,9 @@ class Sparing:
 
     def _planned(self, spare: SpareList, chosen: tuple[Pass, ...]) -> SparePlanned:
         now = self._clock.now()
-        on_it = [one for one in self._register.passes() if one.serial in spare.serials and _gets_in(one, now)]
+        on_it = [one for one in self._register.passes() if one.serial in spare.serials and one.gets_in(now)]
         asked = {one.serial for one in chosen} if chosen else {one.serial for one in on_it}
-        unaffected = sum(1 for one in self._register.passes() if _gets_in(one, now) and one.serial not in spare.serials)
+        unaffected = sum(1 for one in self._register.passes() if one.gets_in(now) and one.serial not in spare.serials)
         return SparePlanned(
             chosen=tuple(one for one in on_it if one.serial in asked),
             besides=tuple(one for one in on_it if one.serial not in asked),
@@ -172,7 +171,3 @@ class Sparing:
         files, cautions = self._listing.publish_or_say(signed)
         serials = tuple(one.serial for one in plan.everyone)
         return Changes(sentence, serials, signed.number, files, cautions)
-
-
-def _gets_in(one: Pass, now: datetime) -> bool:
-    return one.state(now) in {State.WAITING, State.IN_USE}

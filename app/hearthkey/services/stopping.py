@@ -33,8 +33,7 @@ class Stopping:
     def _unaffected(self, chosen: Sequence[Pass]) -> int:
         now = self._clock.now()
         serials = {one.serial for one in chosen}
-        getting_in = {State.WAITING, State.IN_USE}
-        return sum(1 for one in self._register.passes() if one.serial not in serials and one.state(now) in getting_in)
+        return sum(1 for one in self._register.passes() if one.serial not in serials and one.gets_in(now))
 
     def preview_stop(self, passes: Sequence[Pass]) -> StopPlan:
         """Decide which passes of a device stop.

@@ -9,7 +9,7 @@ from enum import Enum
 from hearthkey.core.errors import Refused
 from hearthkey.core.names import file_stem
 from hearthkey.core.network import Caution
-from hearthkey.core.passes import Pass
+from hearthkey.core.passes import LIVING, Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import templates as sentences
 from hearthkey.core.slots import Listed, Value, hidden, listed, slots_of
@@ -18,7 +18,6 @@ from hearthkey.formats.template import Compiled, compile_text, preview, render, 
 from hearthkey.services.bundling import Written
 from hearthkey.services.filling_slots import KEYS, FillingSlots
 from hearthkey.services.gateway_ports import GatewayRegister
-from hearthkey.services.looking import LIVING
 from hearthkey.services.ports import Clock
 from hearthkey.services.writing_diary import note
 

@@ -212,10 +212,6 @@ class GatewayWrites:
         """See the port."""
         self._do("INSERT OR REPLACE INTO extra_secret VALUES (?, ?, NULL)", owner, _seconds(now))
 
-    def drop_extra_secret(self: Does, owner: str) -> None:
-        """See the port."""
-        self._do("DELETE FROM extra_secret WHERE owner = ?", owner)
-
     def extra_secret_known(self: Does, owner: str, now: datetime) -> None:
         """See the port."""
         self._do("UPDATE extra_secret SET known_outside = ? WHERE owner = ?", _seconds(now), owner)

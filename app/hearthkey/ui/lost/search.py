@@ -9,8 +9,7 @@ from datetime import datetime
 from itertools import islice
 from typing import NamedTuple
 
-from hearthkey.core.outlook import GETTING_IN
-from hearthkey.core.passes import Pass, State
+from hearthkey.core.passes import GETTING_IN, Pass, State
 
 MOST = 6
 """Rows that are shown; who sees more types another letter."""
