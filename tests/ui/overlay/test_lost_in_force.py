@@ -5,8 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QScrollArea
+from pytestqt.qtbot import QtBot
 
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
@@ -137,3 +140,18 @@ def test_what_else_to_do_is_ticked_and_remembered(room: Open) -> None:
     QTest.keyClick(ticks["mail"], Qt.Key.Key_Space)
     assert here.errands.asked("tick") == [(PASSES[0].serial, "mail", True)]
     assert all(tick.accessibleName() for tick in ticks.values())
+
+
+@pytest.mark.parametrize(("height", "scrolls"), [(800, False), (640, False), (480, True)])
+def test_what_there_is_room_for_is_whole(room: Open, qtbot: QtBot, height: int, scrolls: bool) -> None:  # noqa: FBT001 - a case
+    """Broken if it fails: a scroll bar that nothing needs takes the room that makes it needed."""
+    here = room(replace(snapshot(locked=True), stoppable_locked=True), (1280, height))
+    here.type("od")
+    body = here.sheet.body
+    qtbot.waitUntil(lambda: body.asking.losing.plan is not None)
+    qtbot.wait(50)  # the rows find their place
+    here.press(Qt.Key.Key_Return)
+    qtbot.wait(50)  # and so does what happened
+    (area,) = here.sheet.findChildren(QScrollArea)
+    assert area.verticalScrollBar().isVisible() is scrolls
+    assert body.height() >= body.heightForWidth(body.width())

@@ -15,6 +15,9 @@ from hearthkey.ui.text import said
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
+_WIDE = 10_000
+"""Pixels at which nothing wraps."""
+
 _BOX, _GAP = 15, 10
 """Pixels at normal size of type: the square, and the space after it."""
 
@@ -36,12 +39,12 @@ class Tick(QCheckBox):
         return True
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
-        """Two lines and a little air."""
-        return QSize(self._theme.px(240), self.heightForWidth(self.width()))
+        """Two lines and a little air; how high it really is depends on its width."""
+        return QSize(self._theme.px(240), self.heightForWidth(_WIDE))
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """It may be as narrow as it has to."""
-        return QSize(self._theme.px(120), self.heightForWidth(max(self.width(), self._theme.px(120))))
+        return QSize(self._theme.px(120), self.heightForWidth(_WIDE))
 
     def hasHeightForWidth(self) -> bool:  # noqa: N802 - Qt's name
         """Text wraps."""

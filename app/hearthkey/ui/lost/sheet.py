@@ -41,6 +41,11 @@ class _Paper(QFrame):
         column.setContentsMargins(EDGE, 0, EDGE, EDGE)
         column.addWidget(scroll)
 
+    def scrolls(self, *, needed: bool) -> None:
+        """Have a scroll bar only where there is something to scroll: Qt keeps one for the room that it takes itself."""
+        policy = Qt.ScrollBarPolicy.ScrollBarAsNeeded if needed else Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+        self._scroll.setVerticalScrollBarPolicy(policy)
+
     def reveal(self, part: QWidget) -> None:
         """Scroll until a part is seen."""
         self._scroll.ensureWidgetVisible(part)
@@ -151,7 +156,9 @@ class LostSheet(QWidget):
             return
         width = min(self._theme.px(WIDE), self.width())
         inner = width - 2 * EDGE
-        height = min(self.body.fit(inner, self.height() - EDGE) + EDGE, self.height())
+        wanted = self.body.fit(inner, self.height() - EDGE) + EDGE
+        height = min(wanted, self.height())
+        self._paper.scrolls(needed=wanted > height)
         down = self._slide.currentValue()
         top = 0 if down is None else round(height * (float(down) - 1.0))
         self._paper.setGeometry((self.width() - width) // 2, top, width, height)
