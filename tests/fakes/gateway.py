@@ -65,7 +65,7 @@ class FakeGateway:
     @contextmanager
     def open(self, target: Target, cancel: threading.Event | None = None) -> Iterator[Gate]:
         """See the port."""
-        gate = _FakeGate(self, target, cancel)
+        gate = FakeGate(self, target, cancel)
         gate.begin("open")
         if self.shows is not None and not target.host_key:
             raise Refused("host-key-unknown", where=where(target), fingerprint="")
@@ -75,7 +75,7 @@ class FakeGateway:
         yield gate
 
 
-class _FakeGate:
+class FakeGate:
     """The port `services.gateway_ports.Gate`."""
 
     def __init__(self, gateway: FakeGateway, target: Target, cancel: threading.Event | None) -> None:

@@ -7,6 +7,7 @@ import hashlib
 import shutil
 import sqlite3
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
@@ -23,7 +24,7 @@ from hearthkey.core.target import By, Target
 from hearthkey.pki import lists
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.gateway_ports import Ran
-from tests.fakes.gateway import HOST_KEY, FakeGateway
+from tests.fakes.gateway import HOST_KEY, FakeGate, FakeGateway
 from tests.fakes.home import Home, at_home
 
 TARGET = Target(By.SSH, "hearthkey", host="gateway.quince.example", reload="systemctl reload door")
@@ -210,6 +211,23 @@ def test_an_unlocked_household_signs_an_old_list_anew_on_the_way(home: Home) -> 
     until = home.house.watching.state().note.list_until
     assert until is not None
     assert until - home.world.clock.now() == timedelta(days=800)
+
+
+def test_what_changes_while_files_travel_waits_for_the_next_time(home: Home, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Broken if it fails: settings changed during a delivery count as delivered and never arrive."""
+    options = home.house.register.pack_options()
+    travel = FakeGate.switch
+
+    def slowly(gate: FakeGate, set_id: str) -> None:
+        travel(gate, set_id)
+        home.house.targeting.set_options(replace(options, outer_mtu=1492))
+
+    monkeypatch.setattr(FakeGate, "switch", slowly)
+    home.house.delivering.deliver()
+    assert standing(home) is Standing.WAITING
+    monkeypatch.undo()
+    home.house.delivering.deliver()
+    assert standing(home) is Standing.IN_FORCE
 
 
 def test_another_place_is_another_gateway(home: Home) -> None:

@@ -75,19 +75,21 @@ class Wanted:
         files: bytes, by name.
         list_number: of its list.
         set_id: what it will be called.
+        made_of: mark of the settings that it was made from.
     """
 
     digests: Mapping[str, str]
     files: Mapping[str, PackFile]
     list_number: int
     set_id: str
+    made_of: str
 
 
-def wanted(pack: Pack) -> Wanted:
+def wanted(pack: Pack, made_of: str) -> Wanted:
     """A pack as what is wanted at the gateway."""
     files = {file.name: file for file in pack.files}
     digests = {name: file.digest for name, file in files.items()}
-    return Wanted(digests, files, pack.list_number, pack.set_id)
+    return Wanted(digests, files, pack.list_number, pack.set_id, made_of)
 
 
 def plan(target: Target, there: There, want: Wanted) -> DeliveryPlan:

@@ -88,11 +88,11 @@ class Delivering:
                 known = self._register.gateway_note()
                 if target.reload and (uploaded or known.reload_said is not None or known.set_id != want.set_id):
                     progress("reloading")
-                    self._reload(gate, plan, there)
+                    self._reload(gate, plan, there, want)
                 progress("reading-back")
                 now_there = self._check(gate, want)
                 seen = self._seen(now_there, gate)
-        return self._finish(plan, seen, uploaded, taken)
+        return self._finish(plan, replace(seen, made_of=want.made_of), uploaded, taken)
 
     def _the_target(self) -> Target:
         household = self._register.household()
@@ -131,7 +131,9 @@ class Delivering:
         made_of = self._packing.mark()
         same = there.whole and there.set_id == known.set_id and known.made_of == made_of
         if not same or self._packing.list_matters():
-            return delivery.wanted(self._packing.pack())
+            pack = self._packing.pack()
+            # Taken now, for settings may change while files travel; and not before, for a pack may make secrets.
+            return delivery.wanted(pack, self._packing.mark())
         files = {file.name: file for file in list_files(newest)}
         digests = {name: digest for name, digest in there.digests.items() if name != MANIFEST}
         digests |= {name: file.digest for name, file in files.items()}
@@ -141,6 +143,7 @@ class Delivering:
             {**files, MANIFEST: manifest},
             newest.number,
             f"{newest.number}-{manifest.digest[:8]}",
+            made_of,
         )
 
     def _lay_down(self, gate: Gate, plan: DeliveryPlan, want: Wanted, there: There, progress: Progress) -> int:
@@ -152,7 +155,7 @@ class Delivering:
         gate.switch(want.set_id)
         return len(fresh)
 
-    def _reload(self, gate: Gate, plan: DeliveryPlan, there: There) -> None:
+    def _reload(self, gate: Gate, plan: DeliveryPlan, there: There, want: Wanted) -> None:
         ran = gate.run(plan.target.reload)
         if ran.status == 0:
             return
@@ -160,7 +163,7 @@ class Delivering:
         keeps = plan.only_the_list or there.set_id in {None, plan.set_id}
         if keeps:
             seen = self._seen(read_there(gate, gate.in_force()), gate)
-            self._keep(replace(seen, made_of=self._packing.mark(), reload_said=said))
+            self._keep(replace(seen, made_of=want.made_of, reload_said=said))
             raise Unavailable("reload-failed-list-kept", status=ran.status, said=said)
         gate.switch(str(there.set_id))
         again = gate.run(plan.target.reload)
@@ -204,7 +207,7 @@ class Delivering:
         now = self._clock.now()
         sentence = diary.delivered(where(plan.target), plan.list_number, uploaded)
         with self._register.change() as change:
-            change.note_gateway(replace(seen, made_of=self._packing.mark(), delivered=now, reload_said=None))
+            change.note_gateway(replace(seen, delivered=now, reload_said=None))
             if uploaded:
                 note(self._register, change, verb="deliver", sentence=sentence, now=now)
         return Delivered(plan, now, uploaded, plan.list_number, taken, seen.clock_off)
