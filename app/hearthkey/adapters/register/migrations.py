@@ -7,7 +7,7 @@ import sqlite3
 from collections.abc import Mapping
 from pathlib import Path
 
-from hearthkey.adapters.register import schema_gateway  # noqa: F401 - its step is registered by being read
+from hearthkey.adapters.register import schema_gateway, schema_hand_over  # noqa: F401 - their steps are registered by being read
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration
 from hearthkey.core.errors import Unavailable
 
