@@ -22,6 +22,8 @@ import hearthkey.adapters.vault_file
 import hearthkey.adapters.vault_keyring
 import hearthkey.services.exporting
 import hearthkey.services.recovery
+import hearthkey.services.restoring
+import hearthkey.services.sealing
 import hearthkey.services.settling
 import hearthkey.services.stopping  # noqa: F401 - loading is all
 from hearthkey.bootstrap import House, harden
@@ -31,6 +33,7 @@ from hearthkey.pki import guard, pbes
 from hearthkey.pki.keys import AuthorityKey
 from tests.crash.moments import Moments
 from tests.crash.verbs import VERBS, WORDS
+from tests.fakes.copy_locks import QuickLocks
 
 FEW_ROUNDS = 1_000
 
@@ -41,12 +44,14 @@ def run(order: dict[str, Any], key: AuthorityKey, sealed: str) -> None:
     moment = Moments((data, folder), Path(order["trail"]), order["stop_at"], thin=order["thin"])
     moment.watch()
     house = House(data, place=order["place"])
+    house.__dict__["copy_locks"] = QuickLocks()
     try:
         house.enter()
         house.keyholder.keep(key)
         with (
             mock.patch.object(AuthorityKey, "make", return_value=key),
             mock.patch.object(guard, "seal", return_value=sealed),
+            mock.patch.object(guard, "open_guard", return_value=key),
             mock.patch.object(pbes, "ROUNDS", FEW_ROUNDS),
         ):
             VERBS[order["verb"]](house, folder)

@@ -107,6 +107,20 @@ def settle(house: House, _folder: Path) -> None:
     house.settling.apply(house.settling.preview(SettleRequest(name="Plum House", gateway_host="door.quince.example")))
 
 
+def seal_away(house: House, folder: Path) -> None:
+    """Hand the last waiting bundle over, and write a sealed copy to a folder."""
+    hand_over(house, folder)
+    house.sealing.make_ready(Secret(WORDS))
+    house.sealing.seal(folder)
+
+
+def restore(house: House, folder: Path) -> None:
+    """Bring the household back from the copy in the folder."""
+    data = next(folder.glob("*.sealed.tar")).read_bytes()
+    with house.restoring.preview(data, Secret(WORDS)) as plan:
+        house.restoring.apply(plan)
+
+
 VERBS: dict[str, Callable[[House, Path], None]] = {
     "found": found,
     "move-in": move_in,
@@ -120,4 +134,6 @@ VERBS: dict[str, Callable[[House, Path], None]] = {
     "revoke": revoke,
     "export": export,
     "settle": settle,
+    "seal-away": seal_away,
+    "restore": restore,
 }

@@ -26,6 +26,7 @@ from hearthkey.services.founding import FoundRequest
 from hearthkey.services.house import OpenHouse
 from hearthkey.services.ports import Files, Workshop
 from tests.fakes.clock import FakeClock
+from tests.fakes.copy_locks import QuickLocks
 from tests.fakes.dice import SeededDice
 from tests.fakes.gateway import FakeGateway
 from tests.fakes.vault import FakeVault
@@ -59,6 +60,7 @@ class World:
     files: Files = field(default_factory=DiskFiles)
     gate: FakeGateway = field(default_factory=FakeGateway)
     notices: list[tuple[str, str]] = field(default_factory=list)
+    locks: QuickLocks = field(default_factory=QuickLocks)
 
 
 @dataclass
@@ -79,6 +81,7 @@ class PracticeHouse(House):
         super().__init__(data, place=place)
         self.__dict__.update(clock=world.clock, dice=world.dice, workshop=world.workshop, files=world.files)
         self.__dict__["gateway_door"] = world.gate
+        self.__dict__["copy_locks"] = world.locks
         self.__dict__["notices"] = WrittenNotices(world.notices)
         self._vaults[KEYRING] = world.vault
 

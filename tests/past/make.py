@@ -1,4 +1,4 @@
-"""Makes the register file of the present schema version, to be opened by every later app; practice data only.
+"""Makes the register and a sealed copy of the present schema version, to be opened by every later app; practice data.
 
     PYTHONPATH=app:. python tests/past/make.py
 
@@ -12,7 +12,8 @@ import tempfile
 from pathlib import Path
 
 from hearthkey.adapters.register import FILE_NAME, newest
-from tests.fakes.home import at_home
+from hearthkey.pki import copy_lock
+from tests.fakes.home import PASSPHRASE, at_home
 
 HERE = Path(__file__).parent
 
@@ -24,9 +25,13 @@ def main() -> None:
         raise SystemExit(f"{kept} is kept as it is")
     with tempfile.TemporaryDirectory() as folder:
         with at_home(Path(folder) / "data") as home:
+            home.house.__dict__["copy_locks"] = copy_lock  # scrypt is what it is, for a copy that is kept for years
+            home.house.sealing.make_ready(PASSPHRASE)
             home.hand_over("Ines phone")
             home.stop("Tomasz laptop")
             home.revoke("Ines phone")
+            made, changes = home.house.sealing.seal()
+            shutil.copyfile(changes.files[0], HERE / f"{newest()}-{made.name}")
         shutil.copyfile(Path(folder) / "data" / FILE_NAME, kept)
 
 

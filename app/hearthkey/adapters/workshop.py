@@ -15,7 +15,8 @@ from hearthkey.core.errors import Unavailable
 from hearthkey.core.keysets import RSA_3072
 from hearthkey.core.kinds import STRONG
 from hearthkey.core.secret import Secret
-from hearthkey.pki import guard, keys, pkcs12
+from hearthkey.pki import copy_lock, guard, keys, pkcs12
+from hearthkey.pki.copy_lock import Lock, Opened
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services.ports import SealJob
 
@@ -116,6 +117,22 @@ class CrewLocksmith:
         return AuthorityKey.from_pkcs8(Secret(next(self._crew.each(_open, [(text, passphrase.reveal())]))))
 
 
+class CrewCopyLocks:
+    """The port `services.sealed_ports.CopyLocks`, by a crew."""
+
+    def __init__(self, crew: Crew) -> None:
+        self._crew = crew
+
+    def make(self, passphrase: Secret[str], mark_key: Secret[str]) -> Lock:
+        """See the port."""
+        return Lock(*next(self._crew.each(_make_lock, [(passphrase.reveal(), mark_key.reveal())])))
+
+    def unlock(self, locked: str, passphrase: Secret[str]) -> Opened:
+        """See the port."""
+        private, mark_key = next(self._crew.each(_unlock, [(locked, passphrase.reveal())]))
+        return Opened(Secret(private), Secret(mark_key))
+
+
 def _pool() -> ProcessPoolExecutor:
     # Not forked: a fork would copy the CA key and the register's open file into every child.
     return ProcessPoolExecutor(
@@ -150,3 +167,15 @@ def _seal(plain: _Plain) -> bytes:
         friendly_name=friendly_name,
         container=STRONG,
     )
+
+
+def _make_lock(plain: tuple[str, str]) -> tuple[str, str]:
+    passphrase, mark_key = plain
+    made = copy_lock.make(Secret(passphrase), Secret(mark_key))
+    return made.public, made.locked
+
+
+def _unlock(plain: tuple[str, str]) -> tuple[str, str]:
+    locked, passphrase = plain
+    opened = copy_lock.unlock(locked, Secret(passphrase))
+    return opened.private.reveal(), opened.mark_key.reveal()

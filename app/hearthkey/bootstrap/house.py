@@ -13,6 +13,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from hearthkey.bootstrap.gateway import GatewayRooms
+from hearthkey.bootstrap.makers import MakersRoom
+from hearthkey.bootstrap.sealed import SealedRoom
 from hearthkey.bootstrap.tickets import TicketRoom
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import FILE, KEYRING
@@ -20,7 +22,6 @@ from hearthkey.core.household import FILE, KEYRING
 if TYPE_CHECKING:
     from hearthkey.adapters.presence import Presence
     from hearthkey.adapters.register import SqliteRegister
-    from hearthkey.adapters.workshop import Crew
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.enrolling import Enrolling
     from hearthkey.services.exporting import Exporting
@@ -28,13 +29,13 @@ if TYPE_CHECKING:
     from hearthkey.services.handing_over import HandingOver
     from hearthkey.services.listing import Listing
     from hearthkey.services.opening import Keyholder
-    from hearthkey.services.ports import Clock, Dice, Files, Locksmith, Pictures, Vault, Workshop
+    from hearthkey.services.ports import Clock, Dice, Files, Pictures, Vault
     from hearthkey.services.rehearsing import Rehearsing
     from hearthkey.services.settling import Settling
     from hearthkey.services.stopping import Stopping
 
 
-class House(GatewayRooms, TicketRoom):
+class House(MakersRoom, GatewayRooms, SealedRoom, TicketRoom):
     """All parts of one household, wired together.
 
     Args:
@@ -110,30 +111,6 @@ class House(GatewayRooms, TicketRoom):
         from hearthkey.adapters import pictures
 
         return pictures
-
-    @cached_property
-    def _crew(self) -> Crew | None:
-        from hearthkey.adapters.workshop import Crew
-
-        return Crew() if self._apart else None
-
-    @cached_property
-    def locksmith(self) -> Locksmith:
-        """Guards the CA key with a passphrase."""
-        if self._crew is None:
-            from hearthkey.pki import guard
-
-            return guard
-        from hearthkey.adapters.workshop import CrewLocksmith
-
-        return CrewLocksmith(self._crew)
-
-    @cached_property
-    def workshop(self) -> Workshop:
-        """Makes and seals keys."""
-        from hearthkey.adapters.workshop import ProcessWorkshop
-
-        return ProcessWorkshop(self._crew)
 
     @property
     def vault(self) -> Vault:

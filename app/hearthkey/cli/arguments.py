@@ -10,7 +10,7 @@ from hearthkey import __version__
 
 WRITING = frozenset(
     {"found", "settle", "add", "export", "ticket", "hand-over"}
-    | {"stop", "let-in", "revoke", "deliver", "pack", "secrets"}
+    | {"stop", "let-in", "revoke", "deliver", "pack", "secrets", "seal", "try", "restore"}
 )
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
 
@@ -36,6 +36,9 @@ VERBS = {
     "lists": "Show the revocation lists, sign the next, write one to a folder.",
     "rehearse": "Try bundles as device and gateway will, without letting them out.",
     "diary": "Read what was done, and check that nobody altered it.",
+    "seal": "Write a sealed copy of everything, for the day on which this computer dies.",
+    "try": "Open a sealed copy for real, and see whether it is whole.",
+    "restore": "Bring a household back from a sealed copy.",
     "tour": "Walk the whole job on the practice household Quince Cottage.",
 }
 _BARE = frozenset({"list"})

@@ -75,6 +75,7 @@ def unlock(house: House, arguments: Namespace, teller: Teller) -> None:
                 raise
             teller.remark(error)
         else:
+            house.sealing.make_ready(secret)
             return
 
 

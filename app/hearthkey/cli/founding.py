@@ -44,14 +44,8 @@ def found_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     changes = house.founding.apply(plan, secret, progress=teller.progress)
     files, not_written = house.listing.publish_or_say(house.listing.numbered(None))
     teller.cautions(not_written)
-    teller.cautions(
-        [
-            Caution(
-                "write-it-down",
-                "No sealed copy can be made yet; copy the data folder and keep the passphrase apart from it.",
-            )
-        ]
-    )
+    house.sealing.make_ready(secret)
+    teller.cautions([Caution("write-it-down", str(house.data / "sealed"))])
     authority = house.register.authority()
     teller.result(
         [changes.sentence, "Next: hearthkey add PERSON DEVICE --kind KIND"],

@@ -40,6 +40,9 @@ _MODULES = {
     "template": "templates",
     "secrets": "templates",
     "diary": "board",
+    "seal": "sealed",
+    "try": "sealed",
+    "restore": "sealed",
     "tour": "tour",
 }
 WINDOW = "window"
@@ -105,3 +108,5 @@ def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse, door: Wind
     place = FILE if getattr(arguments, "key_file", False) else KEYRING
     with open_house(arguments.data, place=place, writing=writing) as opened:
         verb(opened, arguments, teller)
+        if writing and arguments.verb not in {"seal", "try"}:
+            importlib.import_module("hearthkey.cli.sealed").keep_up(opened, teller)

@@ -193,6 +193,33 @@ def _rehearse(verb: argparse.ArgumentParser) -> None:
     )
 
 
+def _own_words(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument(
+        "--own-passphrase",
+        type=Path,
+        metavar="FILE",
+        help="sealed copies have a passphrase of their own: FILE’s first line",
+    )
+
+
+def _seal(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--into", type=Path, metavar="DIR", help="a folder or a stick (default: the data folder)")
+    verb.add_argument("--list", action="store_true", help="only list the copies that were made")
+    _own_words(verb)
+
+
+def _try(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy (default: the newest)")
+    _own_words(verb)
+
+
+def _restore(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("file", type=Path, metavar="FILE", help="a sealed copy")
+    verb.add_argument("--key-file", action="store_true", help="keep secrets as files, where there is no keyring")
+    _own_words(verb)
+    _agreed(verb)
+
+
 def _tour(verb: argparse.ArgumentParser) -> None:
     verb.add_argument(
         "--into", type=Path, default=Path("hearthkey-tour"), metavar="DIR", help="default: hearthkey-tour"
@@ -238,6 +265,9 @@ WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "lists": _lists,
     "rehearse": _rehearse,
     "diary": _diary,
+    "seal": _seal,
+    "try": _try,
+    "restore": _restore,
     "tour": _tour,
 }
 """What gives each verb its words; `list` has none."""

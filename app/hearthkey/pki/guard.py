@@ -25,24 +25,31 @@ LONGEST = 1280
 def seal(key: AuthorityKey, passphrase: Secret[str]) -> str:
     """Encrypt the CA key. Takes about a second: scrypt is measured to this machine.
 
-    The measuring takes one moment, and a busy one comes out too light: then it is done again, and
-    the heaviest of a few is kept.
-
     Returns:
         ASCII armour, about 570 characters.
 
     Raises:
         Bug: guard-too-long.
     """
-    plain, heaviest = key.to_pkcs8().reveal(), ""
+    text = locked_text(key.to_pkcs8().reveal(), passphrase)
+    if len(text) > LONGEST:
+        raise Bug("guard-too-long", length=len(text), limit=LONGEST)
+    return text
+
+
+def locked_text(plain: bytes, passphrase: Secret[str]) -> str:
+    """Encrypt a short secret under a passphrase; ASCII armour.
+
+    The measuring of scrypt takes one moment, and a busy one comes out too light: then it is done again, and
+    the heaviest of a few is kept.
+    """
+    heaviest = ""
     for _ in range(MOST_TRIES):
         text = pyrage.passphrase.encrypt(plain, passphrase.reveal(), armored=True).decode("ascii")
         if not heaviest or work_factor(text) > work_factor(heaviest):
             heaviest = text
         if work_factor(heaviest) >= LIGHTEST:
             break
-    if len(heaviest) > LONGEST:
-        raise Bug("guard-too-long", length=len(heaviest), limit=LONGEST)
     return heaviest
 
 
@@ -64,11 +71,11 @@ def open_guard(text: str, passphrase: Secret[str]) -> AuthorityKey:
     try:
         plain = pyrage.passphrase.decrypt(text.encode("ascii"), passphrase.reveal())
     except pyrage.DecryptError as error:
-        raise _refusal(str(error), len(text)) from None
+        raise refusal(str(error), len(text)) from None
     return AuthorityKey.from_pkcs8(Secret(plain))
 
 
-def _refusal(seen: str, length: int) -> Refused:
+def refusal(seen: str, length: int) -> Refused:
     """Tell the causes apart by the library's words, which are all it gives."""
     if seen == "Decryption failed":
         return Refused("wrong-passphrase")

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from hearthkey.services.exporting import Exporting
     from hearthkey.services.extra_secrets import ExtraSecrets
     from hearthkey.services.founding import Founding
-    from hearthkey.services.gateway_ports import GatewayDoor, GatewayRegister, Notices
+    from hearthkey.services.gateway_ports import GatewayDoor, Notices
     from hearthkey.services.handing_over import HandingOver
     from hearthkey.services.listing import Listing
     from hearthkey.services.losing import Losing
@@ -23,6 +23,9 @@ if TYPE_CHECKING:
     from hearthkey.services.picking_up import PickingUp
     from hearthkey.services.ports import Clock, Files, Pictures, Vault
     from hearthkey.services.rehearsing import Rehearsing
+    from hearthkey.services.restoring import Restoring
+    from hearthkey.services.sealed_ports import SealedRegister
+    from hearthkey.services.sealing import Sealing
     from hearthkey.services.settling import Settling
     from hearthkey.services.sparing import Sparing
     from hearthkey.services.stopping import Stopping
@@ -43,7 +46,7 @@ class House(Protocol):
         """The computer's clock."""
 
     @property
-    def register(self) -> GatewayRegister:
+    def register(self) -> SealedRegister:
         """The household's file."""
 
     @property
@@ -137,6 +140,14 @@ class House(Protocol):
     @property
     def targeting(self) -> Targeting:
         """The verb "gateway"."""
+
+    @property
+    def sealing(self) -> Sealing:
+        """The verbs "seal" and "try"."""
+
+    @property
+    def restoring(self) -> Restoring:
+        """The verb "restore"."""
 
     def visit(self) -> AbstractContextManager[Delivering]:
         """The verb "deliver" with a connection to the register of its own, for a thread of its own."""

@@ -28,3 +28,8 @@ def bundle_passphrase(authority: Authority, serial: str) -> str:
 def extra_secret(authority: Authority, owner: str) -> str:
     """The secret beside the certificate of a device, by its identity; with an empty owner the household's."""
     return f"{authority.short}/extra/{owner or 'household'}"
+
+
+def copy_mark(authority: Authority) -> str:
+    """What marks sealed copies as this household's."""
+    return f"{authority.short}/copies"

@@ -56,6 +56,7 @@ class Errands(TemplateErrands):
             self._saw(snapshot)
             self._soon.start()
             then(None)
+            self.open_copies(passphrase)
 
         self._ask(work, context, over, failed)
 
@@ -94,7 +95,12 @@ class Errands(TemplateErrands):
             self._here().listing.publish_missing()
             return changes
 
-        self._change(work, context, then, failed)
+        def over(changes: Changes) -> None:
+            self.open_copies(passphrase)
+            if then is not None:
+                then(changes)
+
+        self._change(work, context, over, failed)
 
     def preview_settle(self, request: SettleRequest, context: QObject, then: Then[SettlePlan], failed: Failed) -> None:
         """Check what was typed about other settings, and say whom they touch."""

@@ -56,6 +56,7 @@ class Lane(QObject):
         self._idle = IDLE
         self._soon = QTimer(self, singleShot=True, interval=0)
         self._soon.timeout.connect(self.keep_ready)
+        self._soon.timeout.connect(self.keep_copy)
         self._sight: Sight | None = None
         self.last: Snapshot | None = None
 
@@ -100,6 +101,9 @@ class Lane(QObject):
 
     def keep_ready(self) -> None:
         """Prepare for what may be needed while the household is locked."""
+
+    def keep_copy(self) -> None:
+        """Make a sealed copy, where there is something new in it."""
 
     def _opened(self) -> Snapshot:
         self._open.close()

@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
+from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Bug
 from hearthkey.core.household import Authority, Gateway, Household
@@ -40,8 +41,8 @@ def _settings(household: Household) -> tuple[str, ...]:
     )
 
 
-class SqliteChange(GatewayWrites):
-    """The port `services.gateway_ports.GatewayChange`; begun and ended by the register."""
+class SqliteChange(GatewayWrites, SealedWrites):
+    """The port `services.sealed_ports.SealedChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:
         self._connection = connection

@@ -13,6 +13,7 @@ from hearthkey.adapters.register import rows
 from hearthkey.adapters.register.change import SqliteChange
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
+from hearthkey.adapters.register.sealed_rows import SealedReads
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.household import Authority, Gateway, Household
@@ -37,8 +38,8 @@ _CODES = {
 }
 
 
-class SqliteRegister(GatewayReads):
-    """The port `services.gateway_ports.GatewayRegister` over SQLite.
+class SqliteRegister(GatewayReads, SealedReads):
+    """The port `services.sealed_ports.SealedRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a
     crash of the machine, and what is erased is overwritten in the file.

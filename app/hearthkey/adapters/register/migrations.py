@@ -7,7 +7,11 @@ import sqlite3
 from collections.abc import Mapping
 from pathlib import Path
 
-from hearthkey.adapters.register import schema_gateway, schema_hand_over  # noqa: F401 - their steps are registered by being read
+from hearthkey.adapters.register import (  # noqa: F401 - their steps are registered by being read
+    schema_gateway,
+    schema_hand_over,
+    schema_sealed,
+)
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration
 from hearthkey.core.errors import Unavailable
 

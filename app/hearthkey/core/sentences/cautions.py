@@ -47,7 +47,11 @@ _CAUTIONS = {
     "it on nothing that others read, and wipe it afterwards.",
     "stops-besides": "The narrowest list that lies ready stops these too: {subject}.",
     "write-it-down": "Write the passphrase down and keep it where the family’s papers are. Without it and without a "
-    "sealed copy, nothing can be renewed or stopped. {subject}",
+    "sealed copy, nothing can be renewed or stopped. A sealed copy is written to {subject} after every change; keep "
+    "one away from this computer: hearthkey seal --into DIR.",
+    "no-copy": "No sealed copy was made this time. What you did counts all the same.",
+    "one-computer": "From now on {subject} lives on this computer. If the old one comes back to life, stop using the "
+    "app there: two of them would contradict each other.",
 }
 
 

@@ -11,6 +11,7 @@ from hearthkey.core.sentences import (
     errors_gateway,
     errors_host,
     errors_household,
+    errors_sealed,
     errors_settings,
     errors_settling,
     errors_templates,
@@ -27,6 +28,7 @@ REFUSED = (
     | errors_bundles.REFUSED
     | errors_delivery.REFUSED
     | errors_gateway.REFUSED
+    | errors_sealed.REFUSED
     | errors_settling.REFUSED
     | errors_templates.REFUSED
     | errors_tickets.REFUSED

@@ -20,6 +20,10 @@ _STEPS = {
     "uploading": "Sending {count} file(s)",
     "reloading": "Running the gateway’s command",
     "reading-back": "Reading back what is there",
+    "sealing-copy": "Writing a sealed copy",
+    "opening-copy": "Opening the copy (this is slow on purpose)",
+    "opening-copied-key": "Opening the CA key in it (this is slow on purpose)",
+    "comparing-copy": "Comparing what is in it",
     "touring": "{step}",
 }
 

@@ -1,0 +1,97 @@
+"""The parts of a household that make sealed copies, open them and bring a household back."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.services.opening import Keyholder
+    from hearthkey.services.opening_copy import CopyOpening
+    from hearthkey.services.ports import Clock, Dice, Files, Locksmith, Vault
+    from hearthkey.services.restoring import Restoring
+    from hearthkey.services.sealed_ports import CopyLocks
+    from hearthkey.services.sealing import Sealing
+
+OWN_FOLDER = "sealed"
+
+
+class Rooms(Protocol):
+    """The rooms that this one stands on."""
+
+    @property
+    def data(self) -> Path:
+        """The data folder."""
+
+    @property
+    def clock(self) -> Clock:
+        """The computer's clock."""
+
+    @property
+    def dice(self) -> Dice:
+        """The random source."""
+
+    @property
+    def files(self) -> Files:
+        """Writes and reads files."""
+
+    @property
+    def keyholder(self) -> Keyholder:
+        """Holds the CA key while unlocked."""
+
+    @property
+    def locksmith(self) -> Locksmith:
+        """Guards the CA key with a passphrase."""
+
+    @property
+    def register(self) -> SqliteRegister:
+        """The register."""
+
+    @property
+    def vault(self) -> Vault:
+        """Where this household keeps its secrets."""
+
+    @property
+    def copy_locks(self) -> CopyLocks:
+        """Makes and opens what closes copies."""
+
+
+class SealedRoom(Rooms):
+    """The sealed copies' part of a house."""
+
+    @cached_property
+    def copy_opening(self) -> CopyOpening:
+        """Opens copies in a scratch place."""
+        from hearthkey.adapters.register import scratch_register
+        from hearthkey.services.opening_copy import CopyOpening
+
+        return CopyOpening(self.copy_locks, self.locksmith, scratch_register)
+
+    @cached_property
+    def sealing(self) -> Sealing:
+        """The verbs "seal" and "try"."""
+        from hearthkey.services.sealing import ENDING, Sealing
+
+        folder = self.data / OWN_FOLDER
+        return Sealing(
+            self.register,
+            self.vault,
+            self.clock,
+            self.dice,
+            self.files,
+            self.copy_locks,
+            self.copy_opening,
+            folder,
+            lambda: sorted(one.name for one in folder.glob(f"*{ENDING}")),
+            lambda name: (folder / name).unlink(missing_ok=True),
+        )
+
+    @cached_property
+    def restoring(self) -> Restoring:
+        """The verb "restore"."""
+        from hearthkey.services.restoring import Restoring
+
+        return Restoring(self.register, self.vault, self.keyholder, self.clock, self.copy_opening)

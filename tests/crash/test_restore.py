@@ -1,0 +1,35 @@
+"""Kills the making of a sealed copy and the bringing back from one at every moment."""
+
+from __future__ import annotations
+
+import pytest
+
+from hearthkey.core.household import FILE, KEYRING
+from tests.crash import verdict
+from tests.crash.homes import Home
+from tests.crash.test_killed import kill_at_every_moment
+
+
+@pytest.fixture
+def sealed(settled: dict[str, Home]) -> bytes:
+    """A copy of a household whose bundles have all been handed over."""
+    home = settled[FILE]
+    home.put_back()
+    assert home.run("seal-away").refusal is None
+    return next(home.folder.glob("*.sealed.tar")).read_bytes()
+
+
+@pytest.mark.parametrize("place", [KEYRING, FILE])
+def test_restoring(bare: dict[str, Home], sealed: bytes, place: str) -> None:
+    """If this fails, a power cut leaves half a household, or secrets that belong to nothing, on the new computer."""
+    home = bare[place]
+    real_put_back = home.put_back
+
+    def put_back() -> None:
+        real_put_back()
+        home.folder.mkdir(parents=True)
+        (home.folder / "quince.sealed.tar").write_bytes(sealed)
+
+    home.put_back = put_back  # type: ignore[method-assign]  # a computer with nothing but a stick in it
+    kill_at_every_moment(home, "restore", thin=place == KEYRING)
+    assert verdict.judge(home).rows[0] == 1
