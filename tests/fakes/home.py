@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+import ipaddress
 import sqlite3
 import tempfile
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
-from functools import cache
+from functools import cache, cached_property
 from pathlib import Path
 
 from hearthkey.adapters.files import DiskFiles
 from hearthkey.adapters.register import FILE_NAME
+from hearthkey.adapters.ticket_server import TicketServer
 from hearthkey.adapters.workshop import ProcessWorkshop
 from hearthkey.bootstrap import House
+from hearthkey.core.firewalls import Firewall
+from hearthkey.core.home_addresses import Found, Medium
 from hearthkey.core.household import KEYRING
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
@@ -24,6 +28,7 @@ from hearthkey.services import looking
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.founding import FoundRequest
 from hearthkey.services.house import OpenHouse
+from hearthkey.services.picking_up import PickingUp
 from hearthkey.services.ports import Files, Workshop
 from tests.fakes.clock import FakeClock
 from tests.fakes.copy_locks import QuickLocks
@@ -61,6 +66,8 @@ class World:
     gate: FakeGateway = field(default_factory=FakeGateway)
     notices: list[tuple[str, str]] = field(default_factory=list)
     locks: QuickLocks = field(default_factory=QuickLocks)
+    addresses: tuple[Found, ...] = (Found("lo", Medium.LOOPBACK, ipaddress.ip_address("127.0.0.1"), 8),)
+    firewall: Firewall | None = None
 
 
 @dataclass
@@ -84,6 +91,21 @@ class PracticeHouse(House):
         self.__dict__["copy_locks"] = world.locks
         self.__dict__["notices"] = WrittenNotices(world.notices)
         self._vaults[KEYRING] = world.vault
+        self._world = world
+
+    @cached_property
+    def picking_up(self) -> PickingUp:
+        """The verb "ticket", in a network that the test says."""
+        return PickingUp(
+            self.register,
+            self.bundling,
+            self.rehearsing,
+            self.clock,
+            self.dice,
+            lambda: self._world.addresses,
+            lambda address: TicketServer(address, self.clock),
+            lambda: self._world.firewall,
+        )
 
 
 def opener(world: World) -> OpenHouse:

@@ -52,6 +52,7 @@ def picking_up(home: Home) -> PickingUp:
         house.dice,
         lambda: ADDRESSES,
         lambda address: TicketServer(address, house.clock),
+        lambda: None,
     )
 
 

@@ -46,6 +46,7 @@ class TicketRoom(Rooms):
     @cached_property
     def picking_up(self) -> PickingUp:
         """The verb "ticket"."""
+        from hearthkey.adapters.firewall import firewall
         from hearthkey.adapters.home_addresses import home_addresses
         from hearthkey.adapters.ticket_server import TicketServer
         from hearthkey.services.picking_up import PickingUp
@@ -53,4 +54,13 @@ class TicketRoom(Rooms):
         def bind(address: ipaddress.IPv4Address | ipaddress.IPv6Address) -> TicketServer:
             return TicketServer(address, self.clock)
 
-        return PickingUp(self.register, self.bundling, self.rehearsing, self.clock, self.dice, home_addresses, bind)
+        return PickingUp(
+            self.register,
+            self.bundling,
+            self.rehearsing,
+            self.clock,
+            self.dice,
+            home_addresses,
+            bind,
+            firewall,
+        )

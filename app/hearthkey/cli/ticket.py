@@ -31,6 +31,8 @@ def ticket_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     if not plan.address.fit:
         teller.aside(f"Caution: {plan.address.shown} is {sentences.standing(plan.address)}.")
     with house.picking_up.open(plan, teller.progress) as opened:
+        if plan.firewall is not None:
+            teller.aside(f"Caution: {sentences.firewall(plan.firewall, plan.near, opened.port)}")
         _show_link(plan, opened, teller)
         closing = _listen(opened, teller)
     if closing.ending is not Ending.PICKED_UP:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from hearthkey.core import home_addresses, tickets
 from hearthkey.core.bundle import Bundle, Form
 from hearthkey.core.errors import Refused
+from hearthkey.core.firewalls import Firewall
 from hearthkey.core.home_addresses import HomeAddress
 from hearthkey.core.household import Household
 from hearthkey.core.network import Subnet
@@ -35,12 +36,14 @@ class TicketPlan:
         address: where the server will be bound.
         forms: what will be offered, the recommended one first.
         near: who may ask.
+        firewall: what seems to be on at this computer, or None.
     """
 
     chosen: Pass
     address: HomeAddress
     forms: tuple[Form, ...]
     near: tuple[Subnet, ...]
+    firewall: Firewall | None = None
 
 
 class PickingUp:
@@ -55,6 +58,7 @@ class PickingUp:
         dice: Dice,
         addresses: Addresses,
         servers: Servers,
+        firewall: Callable[[], Firewall | None],
     ) -> None:
         self._register = register
         self._bundling = bundling
@@ -63,6 +67,7 @@ class PickingUp:
         self._dice = dice
         self._addresses = addresses
         self._servers = servers
+        self._firewall = firewall
 
     def addresses(self) -> tuple[HomeAddress, ...]:
         """This laptop's addresses, those that a phone can reach first.
@@ -97,7 +102,7 @@ class PickingUp:
                 raise Refused("ticket-form-unfit", form=form.value)
         where = home_addresses.chosen(self.addresses(), address)
         near = tickets.near(where.network, self._household().home_subnets)
-        return TicketPlan(chosen, where, tuple(dict.fromkeys(forms)), near)
+        return TicketPlan(chosen, where, tuple(dict.fromkeys(forms)), near, self._firewall())
 
     def open(self, plan: TicketPlan, progress: Progress = silent) -> OpenTicket:
         """Write every form, rehearse the very bytes, and only then open the door.

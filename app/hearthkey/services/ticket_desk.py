@@ -108,6 +108,11 @@ class OpenTicket:
         return self._door.ticket.link
 
     @property
+    def port(self) -> int:
+        """Where the server listens."""
+        return self._door.ticket.port
+
+    @property
     def until(self) -> datetime:
         """When it ends, UTC."""
         return self._door.ticket.until

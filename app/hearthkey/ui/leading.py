@@ -27,6 +27,7 @@ from hearthkey.ui.drawer.settings_page import SettingsPage
 from hearthkey.ui.drawer.template_page import TemplatePage
 from hearthkey.ui.going_back import GoingBack
 from hearthkey.ui.preferences import Preferences
+from hearthkey.ui.session_lock import SessionLock
 from hearthkey.ui.text import caution, mended, said
 from hearthkey.ui.window import Window
 
@@ -89,6 +90,7 @@ class Leading(QObject):
         ways.settings.connect(lambda: self._open(self.settings))
         ways.help.connect(self._help)
         ways.lock.connect(window.outside.errands.lock)
+        SessionLock(self).locked.connect(ways.lock)
         ways.stop.connect(lambda identity: self._act(identity, self.device.begin_stop))
         ways.let_in.connect(lambda identity: self._act(identity, self.device.begin_let_in))
         ways.revoke.connect(lambda identity: self._act(identity, self.device.begin_revoke))

@@ -26,6 +26,9 @@ _HERE = {
     "revoked-is-final": "Give it a new pass.",
     "keyring-absent": "Open the app in the desktop where the household lives.",
     "keyring-unsafe": "Set the desktop’s own keyring, then do it again.",
+    "ticket-address-none": "Join the Wi-Fi at home, then do it again. A stick needs no network.",
+    "ticket-closed": "Open another.",
+    "addresses-unknown": "A stick needs no network.",
     "no-target": "Say it once, on the gateway’s page.",
     "host-key-unknown": "Say anew where the gateway is; its key is then shown to be compared.",
     "second-copy": "Close it first. Looking works meanwhile.",
@@ -36,7 +39,8 @@ _HERE = {
 def said(sentence: Sentence) -> str:
     """Translate the template, then fill in the facts."""
     template = QCoreApplication.translate(CONTEXT, sentence.template)
-    return str(Sentence(template, {name: shown(fact) for name, fact in sentence.facts.items()}))
+    facts = {name: said(fact) if isinstance(fact, Sentence) else shown(fact) for name, fact in sentence.facts.items()}
+    return str(Sentence(template, facts))
 
 
 def mended(error: HearthkeyError) -> str:

@@ -24,7 +24,7 @@ from hearthkey.ui.ticket import RING, TicketCard
 from hearthkey.ui.ways import Ways
 
 HIGH = 66
-_AT_HAND = (WayOut.STICK, WayOut.FILE, WayOut.ARCHIVE, WayOut.CODES)
+_AT_HAND = (WayOut.TICKET, WayOut.STICK, WayOut.FILE, WayOut.ARCHIVE)
 """The ways that have a button in the band; the menu and the page have all."""
 
 

@@ -26,7 +26,7 @@ def test_it_opens_with_what_follows_and_nothing_on_screen(scene: Scene) -> None:
     assert scene.page.head.sentence.text() == "Hand over Tomasz’s laptop"
     assert "until 11 May 2028" in scene.page.head.meaning.text()
     assert scene.page.panel.shown() is Side.REST
-    assert scene.page.left.rows.rows[WayOut.STICK].button.hasFocus()
+    assert scene.page.left.rows.rows[WayOut.TICKET].button.hasFocus()
     assert scene.errands.calls == []
 
 

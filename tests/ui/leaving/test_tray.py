@@ -94,7 +94,7 @@ def test_every_way_has_a_button_and_a_place_in_the_menu(qtbot: QtBot, theme: The
     for button in band.tray.ways.values():
         button.click()
     assert [heard.at(number) for number in range(heard.count())] == [
-        [LAPTOP.serial, way] for way in ("stick", "file", "archive", "codes")
+        [LAPTOP.serial, way] for way in ("ticket", "stick", "file", "archive")
     ]
     card = band.tray.cards()[0]
     card.menu_wanted.emit(card.mapToGlobal(card.rect().bottomLeft()))

@@ -16,9 +16,9 @@ from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.theme.theme import Theme
 from tests.ui.leaving.household import LAPTOP, WORDS, Scene
 
-ANSWERS = (Side.STICKS, Side.CODES, Side.SAVED, Side.TROUBLE, Side.PASSPHRASE)
+ANSWERS = (Side.STICKS, Side.CODES, Side.TICKET, Side.SAVED, Side.TROUBLE, Side.PASSPHRASE)
 MOVES = st.one_of(
-    st.sampled_from(["ask", "ask_passphrase", "back", "leave"]),
+    st.sampled_from(["ask", "ask_passphrase", "back", "leave", "end"]),
     st.tuples(st.integers(min_value=0, max_value=3), st.sampled_from(ANSWERS)),
 )
 
@@ -31,18 +31,20 @@ def test_no_answer_shows_what_was_not_asked_for(moves: list[str | tuple[int, Sid
         before = screen
         if isinstance(move, str):
             screen = getattr(screen, move)()
-            assert screen.side not in {Side.PASSPHRASE, *CARRIERS} or (move == "back" and screen.side is before.under)
+            stays = (move == "back" and screen.side is before.under) or (move == "end" and screen.side is before.side)
+            assert screen.side not in {Side.PASSPHRASE, *CARRIERS} or stays
+            assert move != "end" or Side.TICKET not in {screen.side, screen.under}
         else:
             late, side = move
             screen = screen.answer(screen.question - late, side)
             if screen != before:
                 assert late == 0
                 assert side is Side.TROUBLE or before.secret == (side is Side.PASSPHRASE)
-        assert screen.under in {Side.REST, *CARRIERS}
+        assert screen.under in {Side.REST, Side.OVER, *CARRIERS}
         assert screen.side is not Side.PASSPHRASE or screen.secret
 
 
-@pytest.mark.parametrize("carrier", [Side.CODES, Side.SAVED])
+@pytest.mark.parametrize("carrier", [Side.CODES, Side.TICKET, Side.SAVED])
 def test_a_covered_carrier_comes_back_only_without_the_passphrase(carrier: Side) -> None:
     """If this failed, hiding the passphrase would lose the codes, or showing it would leave them on screen."""
     asked = Screen().ask()

@@ -11,7 +11,7 @@ class Sentence(NamedTuple):
 
     Args:
         template: English, with {names} of facts.
-        facts: what stands in their places.
+        facts: what stands in their places; a sentence among them is translated like the whole.
     """
 
     template: str
@@ -31,6 +31,8 @@ class _Shown(dict[str, object]):
 
 def shown(fact: object) -> str:
     """Write a fact as people read it."""
+    if isinstance(fact, Sentence):
+        return str(fact)
     if isinstance(fact, tuple | list):
         return ", ".join(str(one) for one in fact)
     return "unknown" if fact is None else str(fact)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from hearthkey.core.firewalls import Firewall
 from hearthkey.core.home_addresses import HomeAddress, Standing
+from hearthkey.core.network import Subnet
 from hearthkey.core.passes import Pass
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.sentences.words import FORMS
@@ -36,6 +38,12 @@ _ENDINGS = {
     Ending.CUT_OFF: f"The download broke off {MOST_CUT_OFF} times. The ticket is closed.",
     Ending.WITHDRAWN: "The ticket was closed here.",
 }
+_OPENING = {
+    Firewall.UFW: "sudo ufw allow from {network} to any port {port} proto tcp; take it back afterwards with "
+    "sudo ufw delete and the same words.",
+    Firewall.FIREWALLD: "sudo firewall-cmd --add-port={port}/tcp --timeout=15m; it goes by itself.",
+    Firewall.NFTABLES: "let TCP port {port} from {networks} in for a quarter of an hour, in the input chain.",
+}
 _KEPT = {
     Ending.PICKED_UP: "The bundle of {title} was picked up by {address}.",
     Ending.EXPIRED: "The ticket of {title} ended; nobody had picked it up.",
@@ -54,6 +62,18 @@ def event(one: Event) -> Sentence:
     """What happened, for the desk."""
     template = _EVENTS[one.what] if one.ending is None else _ENDINGS[one.ending]
     return Sentence(template, {"address": one.address})
+
+
+def firewall(kind: Firewall, near: tuple[Subnet, ...], port: int) -> Sentence:
+    """A firewall on this computer may be in the way; how to open the one port, for whoever administers it."""
+    networks = tuple(str(one) for one in near)
+    return Sentence(
+        "{name} seems to be on here and may refuse the phone. If the code does not open: {how}",
+        {
+            "name": kind.value,
+            "how": Sentence(_OPENING[kind], {"networks": networks, "network": networks[0], "port": port}),
+        },
+    )
 
 
 def opened(chosen: Pass, form_values: tuple[str, ...], address: HomeAddress) -> str:

@@ -10,7 +10,7 @@ from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.enrol_page import EnrolPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
-from hearthkey.ui.gallery import gateway_states, template_states
+from hearthkey.ui.gallery import gateway_states, pickup_states, template_states
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
 from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.window import Window
@@ -173,6 +173,10 @@ HOUSEHOLD = (
     Scene("hand-over", _hand_over, PLAIN + SPECIAL[:2]),
     Scene("hand-over-code", _code),
     Scene("hand-over-passphrase", _passphrase),
+    Scene("pickup", pickup_states.opened, PLAIN + SPECIAL),
+    Scene("pickup-visited", pickup_states.visited, PLAIN[:2]),
+    Scene("pickup-quiet", pickup_states.quiet, PLAIN[:2]),
+    Scene("pickup-over", pickup_states.picked_up, PLAIN[:2]),
     Scene("settings", _settings, PLAIN[:2]),
     Scene("diary", _diary, PLAIN[:2]),
     Scene("help", _help, PLAIN[:2]),

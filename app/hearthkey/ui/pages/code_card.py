@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPen, QResizeEven
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import Bug
+from hearthkey.formats.codes import Matrix
 from hearthkey.services.bundling import Written
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label
@@ -48,6 +49,16 @@ def modules(png: bytes, ink: QColor, paper: QColor) -> QImage:
     return mono
 
 
+def drawn(matrix: Matrix, ink: QColor, paper: QColor) -> QImage:
+    """Modules as a picture of one pixel each."""
+    mono = QImage(len(matrix[0]), len(matrix), QImage.Format.Format_Mono)
+    mono.setColorTable([paper.rgb(), ink.rgb()])
+    for y, row in enumerate(matrix):
+        for x, dark in enumerate(row):
+            mono.setPixel(x, y, int(dark))
+    return mono
+
+
 class CodePicture(QWidget):
     """The white card with one code on it, in whole device pixels per module.
 
@@ -64,6 +75,7 @@ class CodePicture(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._png = b""
+        self._matrix: Matrix = ()
         self._code: QImage | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -71,13 +83,22 @@ class CodePicture(QWidget):
 
     def show_code(self, png: bytes, name: str) -> None:
         """Show a code; no bytes show none."""
-        self._png = png
+        self._png, self._matrix = png, ()
+        self.setAccessibleName(name)
+        self._dress()
+
+    def show_matrix(self, matrix: Matrix, name: str) -> None:
+        """Show a code by its modules, quiet zone included; none show none."""
+        self._png, self._matrix = b"", matrix
         self.setAccessibleName(name)
         self._dress()
 
     def _dress(self) -> None:
         qrink, qrpaper = self._theme.color("qrink"), self._theme.color("qrpaper")
-        self._code = modules(self._png, qrink, qrpaper) if self._png else None
+        if self._matrix:
+            self._code = drawn(self._matrix, qrink, qrpaper)
+        else:
+            self._code = modules(self._png, qrink, qrpaper) if self._png else None
         self.update()
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name

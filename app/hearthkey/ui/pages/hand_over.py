@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QHideEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from hearthkey.core.passes import Pass, State
+from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
@@ -24,6 +24,7 @@ from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
 from hearthkey.ui.pages.side_panel import SidePanel
 from hearthkey.ui.pages.two_channels import Side
 from hearthkey.ui.pages.ways_out import Way, WayOut
+from hearthkey.ui.sight import sight
 from hearthkey.ui.template_errands import OwnForm
 from hearthkey.ui.text import mended
 from hearthkey.ui.theme.theme import Theme
@@ -106,9 +107,15 @@ class HandOver(QWidget):
         panel.trouble.again_wanted.connect(self._again)
         panel.trouble.back_wanted.connect(self._back)
         panel.ways_wanted.connect(self._back)
+        panel.pickup.more.connect(leaving.pickup.extend)
+        panel.pickup.close_wanted.connect(leaving.close_pickup)
+        panel.pickup.elsewhere.connect(leaving.open_pickup)
+        panel.over.passphrase_wanted.connect(leaving.show_passphrase)
+        panel.over.again_wanted.connect(lambda: self.go(WayOut.TICKET))
         drag.began.connect(lambda _serial: leaving.cover())
         self._errands.step.connect(panel.working.say)
         self._errands.seen.connect(self.show_snapshot)
+        self._ways.lock.connect(leaving.leave)
 
     # Opening and leaving
 
@@ -145,9 +152,8 @@ class HandOver(QWidget):
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Go back where the pass does not wait any more, whoever did that."""
         one = self.leaving.chosen
-        if one is not None and self.isVisible() and not _waits(snapshot, one.serial):
-            self.leaving.leave()
-            self._ways.back.emit()
+        if one is not None and self.isVisible() and one.serial not in sight(snapshot).waiting:
+            self._ways.back.emit()  # which leaves whatever is on screen
 
     def hideEvent(self, event: QHideEvent) -> None:  # noqa: N802 - Qt's name
         """Whoever comes back later finds nothing on screen."""
@@ -157,7 +163,7 @@ class HandOver(QWidget):
 
     def _waiting(self, serial: str) -> Pass | None:
         last = self._errands.last
-        return None if last is None else _waits(last, serial)
+        return None if last is None else sight(last).waiting.get(serial)
 
     # What can be done
 
@@ -165,7 +171,9 @@ class HandOver(QWidget):
         """Take a way out."""
         if self.leaving.busy:
             return
-        if way is WayOut.CODES:
+        if way is WayOut.TICKET:
+            self.leaving.open_pickup()
+        elif way is WayOut.CODES:
             self.leaving.show_codes()
         elif way is WayOut.STICK:
             self.leaving.look_for_sticks()
@@ -290,8 +298,3 @@ class HandOver(QWidget):
             self._back()
         else:
             self._ways.back.emit()
-
-
-def _waits(snapshot: Snapshot, serial: str) -> Pass | None:
-    waiting = (one for one in snapshot.passes if one.serial == serial)
-    return next((one for one in waiting if one.state(snapshot.at) is State.WAITING), None)

@@ -19,6 +19,7 @@ from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.own_ways import OwnWay
 from hearthkey.ui.pages.two_channels import Screen, Side
 from hearthkey.ui.pages.ways_out import Way, WayOut
+from hearthkey.ui.pickup.pickup import Pickup
 
 
 class Pull(Enum):
@@ -72,6 +73,10 @@ class Leaving(QObject):
         self.trouble: HearthkeyError | None = None
         self.passphrase: Secret[str] | None = None
 
+        self.pickup = Pickup(errands, self)
+        self.pickup.changed.connect(self.changed)
+        self.pickup.ended.connect(self._over)
+
     @property
     def busy(self) -> bool:
         """Whether an answer is awaited."""
@@ -86,6 +91,7 @@ class Leaving(QObject):
     def leave(self) -> None:
         """Let go of everything."""
         self.way, self.codes, self.saved, self.trouble = None, (), None, None
+        self.pickup.close()
         self._turn(self.screen.leave())
 
     def back(self) -> None:
@@ -128,6 +134,28 @@ class Leaving(QObject):
                 self.changed.emit()
 
         self._errands.codes(chosen.serial, self, came, self._failed(question))
+
+    def open_pickup(self, address: str | None = None) -> None:
+        """Open a ticket, at the best address or another one."""
+        chosen, question = self._begin(WayOut.TICKET)
+        if chosen is None:
+            return
+
+        def came() -> None:
+            if self._answers(question, Side.TICKET):
+                self.changed.emit()
+            else:
+                self.pickup.close()
+
+        self.pickup.open(chosen, WayOut.TICKET.form, address, came, self._failed(question))
+
+    def close_pickup(self) -> None:
+        """Close the ticket before anybody picked it up."""
+        self.leave()
+
+    def _over(self, _ending: object) -> None:
+        self.screen = self.screen.end()
+        self.changed.emit()
 
     def look_for_sticks(self) -> None:
         """Ask what is plugged in."""
@@ -173,6 +201,7 @@ class Leaving(QObject):
         chosen = self._free()
         if chosen is not None:
             self.way, self.codes, self.saved, self.trouble = way, (), None, None
+            self.pickup.close()
             self._turn(self.screen.ask())
         return chosen, self.screen.question
 

@@ -140,15 +140,16 @@ class LeftSide(Tall):
     def _passphrase_words(self, leaving: Leaving) -> str:
         side, under = leaving.screen.side, leaving.screen.under
         if side is Side.PASSPHRASE:
-            if under is Side.CODES:
+            if under in {Side.CODES, Side.TICKET}:
                 return self.tr("Hide the passphrase, show the code")
             return self.tr("Hide the passphrase")
         return {
             Side.CODES: self.tr("Cover the code, show the passphrase"),
+            Side.TICKET: self.tr("Cover the code, show the passphrase"),
             Side.SAVED: self.tr("Cover the file, show the passphrase"),
         }.get(side, self.tr("Show the passphrase"))
 
     def take_focus(self, way: Way | None) -> None:
         """Put the focus on a way's button; without one, on the first."""
         row = None if way is None else self.rows.row(way)
-        (row or self.rows.rows[WayOut.STICK]).button.setFocus(Qt.FocusReason.OtherFocusReason)
+        (row or self.rows.rows[WayOut.TICKET]).button.setFocus(Qt.FocusReason.OtherFocusReason)

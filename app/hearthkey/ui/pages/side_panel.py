@@ -13,7 +13,9 @@ from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.code_card import CodeCard
 from hearthkey.ui.pages.leaving import Leaving
+from hearthkey.ui.pages.over_card import OverCard
 from hearthkey.ui.pages.passphrase_card import PassphraseCard
+from hearthkey.ui.pages.pickup_card import PickupCard
 from hearthkey.ui.pages.tall import Tall
 from hearthkey.ui.pages.told_cards import RestCard, SavedCard, StickCard, TroubleCard, WorkingCard
 from hearthkey.ui.pages.two_channels import Side
@@ -46,6 +48,8 @@ class SidePanel(QWidget):
         self.working = WorkingCard(theme)
         self.sticks = StickCard(theme)
         self.codes = CodeCard(theme)
+        self.pickup = PickupCard(theme)
+        self.over = OverCard(theme)
         self.saved = SavedCard(theme)
         self.trouble = TroubleCard(theme)
         self.passphrase = PassphraseCard(theme, clipboard)
@@ -54,6 +58,8 @@ class SidePanel(QWidget):
             Side.WORKING: self.working,
             Side.STICKS: self.sticks,
             Side.CODES: self.codes,
+            Side.TICKET: self.pickup,
+            Side.OVER: self.over,
             Side.SAVED: self.saved,
             Side.TROUBLE: self.trouble,
             Side.PASSPHRASE: self.passphrase,
@@ -98,6 +104,8 @@ class SidePanel(QWidget):
             self._fill(shown, leaving)
         if side is not Side.PASSPHRASE and leaving.screen.under is not Side.CODES and side is not Side.CODES:
             self.codes.show_codes((), "")
+        if shown is not Side.TICKET:
+            self.pickup.forget()
         self.title.setText(self._titles(leaving)[shown])
         self.device.setText("" if one is None else one.title)
         self._show_only(shown)
@@ -106,6 +114,8 @@ class SidePanel(QWidget):
         """The sides for which everything to be shown is there."""
         there = {
             Side.CODES: bool(leaving.codes),
+            Side.TICKET: leaving.pickup.is_open,
+            Side.OVER: leaving.pickup.ending is not None,
             Side.SAVED: leaving.saved is not None,
             Side.TROUBLE: leaving.trouble is not None,
             Side.PASSPHRASE: leaving.passphrase is not None,
@@ -118,6 +128,10 @@ class SidePanel(QWidget):
             return
         if shown is Side.CODES:
             self.codes.show_codes(leaving.codes, one.title)
+        elif shown is Side.TICKET:
+            self.pickup.show_pickup(leaving.pickup)
+        elif shown is Side.OVER and leaving.pickup.ending is not None:
+            self.over.show_ending(leaving.pickup.ending, one)
         elif shown is Side.SAVED and leaving.saved is not None:
             self.saved.show_saved(leaving.saved, one)
         elif shown is Side.STICKS:
@@ -143,6 +157,8 @@ class SidePanel(QWidget):
             Side.WORKING: way or self.tr("Passphrase"),
             Side.STICKS: way,
             Side.CODES: way,
+            Side.TICKET: way,
+            Side.OVER: way,
             Side.SAVED: way,
             Side.TROUBLE: self.tr("It stays here"),
             Side.PASSPHRASE: self.tr("Passphrase"),
@@ -152,6 +168,8 @@ class SidePanel(QWidget):
         """Put the focus on what can be done with the card that is shown."""
         wanted: dict[Side, QWidget] = {
             Side.CODES: self.codes.picture,
+            Side.TICKET: self.pickup.picture,
+            Side.OVER: self.over.passphrase if self.over.passphrase.isVisibleTo(self) else self.over.again,
             Side.SAVED: self.saved.open_folder,
             Side.STICKS: self.sticks.rows[0] if self.sticks.rows else self.sticks.again,
             Side.TROUBLE: self.trouble.again,

@@ -14,12 +14,14 @@ class Side(Enum):
     STICKS = "sticks"
     CODES = "codes"
     SAVED = "saved"
+    TICKET = "ticket"
+    OVER = "over"
     TROUBLE = "trouble"
     PASSPHRASE = "passphrase"  # noqa: S105 - the name of a state, not a secret
 
 
-CARRIERS = frozenset({Side.CODES, Side.SAVED})
-"""What carries the bundle itself."""
+CARRIERS = frozenset({Side.CODES, Side.SAVED, Side.TICKET})
+"""What carries the bundle itself, or leads to it."""
 
 
 @dataclass(frozen=True)
@@ -57,6 +59,12 @@ class Screen:
     def back(self) -> Screen:
         """What is shown goes off the screen; what was covered comes back."""
         return Screen(self.under, Side.REST, self.question + 1, secret=False)
+
+    def end(self) -> Screen:
+        """The ticket has ended, so its code goes for good; a passphrase that covers it stays."""
+        side = Side.OVER if self.side is Side.TICKET else self.side
+        under = Side.OVER if self.under is Side.TICKET else self.under
+        return replace(self, side=side, under=under)
 
     def leave(self) -> Screen:
         """The page closes: nothing stays on it."""

@@ -18,6 +18,7 @@ _tr = QCoreApplication.translate
 class WayOut(StrEnum):
     """One way out; the value is its key in signals and the name of its icon."""
 
+    TICKET = "ticket"
     STICK = "stick"
     FILE = "file"
     BUNDLE = "bundle"
@@ -28,6 +29,7 @@ class WayOut(StrEnum):
     def form(self) -> Form:
         """What is written."""
         return {
+            WayOut.TICKET: Form.PKCS12,
             WayOut.STICK: Form.PKCS12,
             WayOut.FILE: Form.PKCS12,
             WayOut.BUNDLE: Form.BUNDLE,
@@ -45,6 +47,7 @@ def title(way: Way) -> str:
     if isinstance(way, OwnWay):
         return own_ways.title(way)
     return {
+        WayOut.TICKET: _tr("WaysOut", "Ticket"),
         WayOut.STICK: _tr("WaysOut", "USB stick"),
         WayOut.FILE: _tr("WaysOut", "File"),
         WayOut.BUNDLE: _tr("WaysOut", "Bundle file"),
@@ -58,6 +61,7 @@ def occasion(way: Way, one: Pass) -> str:
     if isinstance(way, OwnWay):
         return own_ways.occasion(way)
     return {
+        WayOut.TICKET: _tr("WaysOut", "at home, on the Wi-Fi"),
         WayOut.STICK: _tr("WaysOut", "no network"),
         WayOut.FILE: _tr("WaysOut", "for this {device}").format(device=one.device),
         WayOut.BUNDLE: _tr("WaysOut", "settings included"),
@@ -81,19 +85,22 @@ def sentence(way: Way, one: Pass, codes: int = 0) -> str:
 
 
 def _of_ours(way: WayOut, one: Pass, codes: int) -> str:
-    if way is WayOut.STICK:
-        return _tr("WaysOut", "{file}, written, read back and unmounted.").format(file=_container(one))
-    if way is WayOut.FILE:
-        return f"{_container(one)}."
-    if way is WayOut.BUNDLE:
-        return _tr("WaysOut", "Key, certificates and settings in one text file, for programs that know its form.")
-    if way is WayOut.ARCHIVE:
-        return _tr("WaysOut", "AES-256 zip. 7-Zip opens it, a plain file manager does not.")
-    if codes:
-        return _tr("WaysOut", "{count} codes, to be scanned one after another by this app’s reader.").format(
-            count=codes
-        )
-    return _tr("WaysOut", "A handful of codes, to be scanned one after another by this app’s reader.")
+    if way is WayOut.CODES and codes:
+        told = _tr("WaysOut", "{count} codes, to be scanned one after another by this app’s reader.")
+        return told.format(count=codes)
+    told = {
+        WayOut.TICKET: _tr(
+            "WaysOut", "The {device} scans one code and fetches the file from here, once, within ten minutes."
+        ),
+        WayOut.STICK: _tr("WaysOut", "{file}, written, read back and unmounted."),
+        WayOut.FILE: _tr("WaysOut", "{file}."),
+        WayOut.BUNDLE: _tr(
+            "WaysOut", "Key, certificates and settings in one text file, for programs that know its form."
+        ),
+        WayOut.ARCHIVE: _tr("WaysOut", "AES-256 zip. 7-Zip opens it, a plain file manager does not."),
+        WayOut.CODES: _tr("WaysOut", "A handful of codes, to be scanned one after another by this app’s reader."),
+    }[way]
+    return told.format(device=one.device, file=_container(one))
 
 
 def button(way: Way) -> str:
@@ -101,6 +108,7 @@ def button(way: Way) -> str:
     if isinstance(way, OwnWay):
         return own_ways.button()
     return {
+        WayOut.TICKET: _tr("WaysOut", "Open a pick-up"),
         WayOut.STICK: _tr("WaysOut", "Write a stick"),
         WayOut.FILE: _tr("WaysOut", "Save the file"),
         WayOut.BUNDLE: _tr("WaysOut", "Save the bundle"),
@@ -112,6 +120,7 @@ def button(way: Way) -> str:
 def short(way: WayOut) -> str:
     """What its button says in the tray."""
     return {
+        WayOut.TICKET: _tr("WaysOut", "Ticket"),
         WayOut.STICK: _tr("WaysOut", "USB stick"),
         WayOut.FILE: _tr("WaysOut", "Save file"),
         WayOut.BUNDLE: _tr("WaysOut", "Bundle file"),

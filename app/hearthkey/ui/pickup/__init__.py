@@ -1,0 +1,1 @@
+"""A pick-up by ticket, as the window sees it."""
