@@ -5,7 +5,8 @@ from __future__ import annotations
 from argparse import Namespace
 
 from hearthkey.cli.teller import Teller
-from hearthkey.core.duties import Duty, house_duties
+from hearthkey.core import duties, sealed
+from hearthkey.core.duties import Duty
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import Household
 from hearthkey.core.in_force import house_ends
@@ -19,15 +20,15 @@ from hearthkey.services.opening import the_authority
 
 def dates_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Show the days, or write them."""
-    household, duties = _duties(house)
+    household, found = _duties(house)
     if arguments.into is None:
         teller.result(
-            [f"{day(one.act_on)}: {words.title(one)}. {words.reason(one)}" for one in duties],
-            {"dates": [{"key": one.key, "on": one.act_on, "until": one.until} for one in duties]},
+            [f"{day(one.act_on)}: {words.title(one)}. {words.reason(one)}" for one in found],
+            {"dates": [{"key": one.key, "on": one.act_on, "until": one.until} for one in found]},
         )
         return
     data = calendar.write(
-        [calendar.Day(one.key, one.act_on, str(words.title(one)), str(words.reason(one))) for one in duties],
+        [calendar.Day(one.key, one.act_on, str(words.title(one)), str(words.reason(one))) for one in found],
         household=household.certified_name,
         owner=the_authority(house.register).short,
         made=house.clock.now(),
@@ -42,4 +43,11 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
     if household is None or newest is None or gateway is None:
         raise Refused("no-household")
     list_end, gateway_end = house_ends(house.register.gateway_note(), newest, gateway.not_after)
-    return household, house_duties(list_end=list_end, gateway_end=gateway_end)
+    dates = duties.House(
+        list_end,
+        gateway_end,
+        the_authority(house.register).not_after,
+        sealed.due(house.register.copies(), house.register.diary()[0].at),
+    )
+    passes = house.register.passes()
+    return household, duties.forecast(dates, passes, {one.serial for one in passes}, house.clock.now())

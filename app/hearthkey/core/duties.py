@@ -2,13 +2,50 @@
 
 from __future__ import annotations
 
+from collections.abc import Container, Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from enum import StrEnum
 
-from hearthkey.core.outlook import HOUSE_DUE, Ends
+from hearthkey.core.outlook import DUE, HOUSE_DUE
+from hearthkey.core.passes import LIVING, Pass
 
 LAST_CALL = timedelta(days=30)
-"""How long before the end the same duty is said once more."""
+"""How long before everybody would be refused the same duty is said once more."""
+
+PROVE_AFTER = timedelta(days=3)
+"""How long after hand-over a device should have been seen to get in from outside."""
+
+SLOWEST_VISIT = timedelta(days=183)
+"""How long it may take until every device was in the householder's hands once: the summer and the Christmas visit.
+Common practice, no source."""
+
+SUCCESSION_AHEAD = (timedelta(days=730), timedelta(days=365), timedelta(days=183), timedelta())
+"""How long before the last safe day the succession of the CA is said: two years, one, half a year, and the day."""
+
+
+class Act(StrEnum):
+    """What there is to do."""
+
+    SIGN_LIST = "sign-list"
+    RENEW_GATEWAY = "renew-gateway"
+    RENEW_PASS = "renew-pass"  # noqa: S105 - not a password
+    GUEST_LEAVES = "guest-leaves"
+    PROVE = "prove"
+    TRY_COPY = "try-copy"
+    BEGIN_SUCCESSION = "begin-succession"
+
+
+MINUTES = {
+    Act.SIGN_LIST: 1,
+    Act.RENEW_GATEWAY: 5,
+    Act.RENEW_PASS: 5,
+    Act.GUEST_LEAVES: 1,
+    Act.PROVE: 2,
+    Act.TRY_COPY: 3,
+    Act.BEGIN_SUCCESSION: 60,
+}
+"""How long each takes, about. Estimates of ours."""
 
 
 @dataclass(frozen=True)
@@ -18,21 +55,95 @@ class Duty:
     Args:
         key: the same for the same duty in every export, so that a calendar replaces what it had.
         act_on: the day to do it on, UTC.
-        ends: what ends otherwise.
-        until: when, UTC.
+        act: what to do.
+        until: when something ends otherwise, or since when it waits.
+        chosen: the pass that it is about, or None.
     """
 
     key: str
     act_on: datetime
-    ends: Ends
+    act: Act
     until: datetime
+    chosen: Pass | None = None
+
+    def overdue(self, now: datetime) -> bool:
+        """Whether its day has come."""
+        return self.act_on <= now
 
 
-def house_duties(*, list_end: datetime, gateway_end: datetime) -> tuple[Duty, ...]:
-    """What keeps the house open: the list in force and the gateway's certificate, 60 and 30 days before each ends."""
+@dataclass(frozen=True)
+class House:
+    """The dates that touch everybody.
+
+    Args:
+        list_end: nextUpdate of the revocation list in force.
+        gateway_end: notAfter of the certificate that the gateway shows.
+        authority_end: notAfter of the CA certificate.
+        copy_due: by when a sealed copy has to be made and tried.
+    """
+
+    list_end: datetime
+    gateway_end: datetime
+    authority_end: datetime
+    copy_due: datetime
+
+
+def forecast(house: House, passes: Iterable[Pass], proved: Container[str], now: datetime) -> tuple[Duty, ...]:
+    """Everything that is to be done, soonest first; no date ends without a duty before it.
+
+    Args:
+        house: what touches everybody.
+        passes: every pass; those that will never get in again are left out.
+        proved: serials of the passes that were seen to get in from outside.
+        now: UTC.
+    """
+    living = [one for one in passes if one.state(now) in LIVING]
+    found = [*house_duties(house, living)]
+    for one in living:
+        found += _of_pass(one, proved)
+    return tuple(sorted(found, key=lambda duty: (duty.act_on, duty.key)))
+
+
+def house_duties(house: House, living: Iterable[Pass]) -> tuple[Duty, ...]:
+    """What keeps the house open, and the household alive."""
     found = [
-        Duty(f"{ends.value}-{name}", until - before, ends, until)
-        for ends, until in ((Ends.LIST, list_end), (Ends.GATEWAY, gateway_end))
+        Duty(f"{act.value}-{name}", until - before, act, until)
+        for act, until in ((Act.SIGN_LIST, house.list_end), (Act.RENEW_GATEWAY, house.gateway_end))
         for name, before in (("due", HOUSE_DUE), ("last-call", LAST_CALL))
     ]
+    last_day = succession_by(house.authority_end, living)
+    found += [
+        Duty(f"{Act.BEGIN_SUCCESSION.value}-{number}", last_day - ahead, Act.BEGIN_SUCCESSION, house.authority_end)
+        for number, ahead in enumerate(SUCCESSION_AHEAD)
+    ]
+    found.append(Duty(Act.TRY_COPY.value, house.copy_due, Act.TRY_COPY, house.copy_due))
     return tuple(sorted(found, key=lambda duty: duty.act_on))
+
+
+def succession_by(authority_end: datetime, living: Iterable[Pass]) -> datetime:
+    """The last safe day to begin the succession of the CA.
+
+    After it, somebody's pass would either end early with the CA or be made twice before everybody was visited once.
+    """
+    longest = max((one.not_after - one.not_before for one in living), default=timedelta())
+    return authority_end - longest - SLOWEST_VISIT
+
+
+def _of_pass(one: Pass, proved: Container[str]) -> list[Duty]:
+    life = one.not_after - one.not_before
+    if one.guest:
+        # On the morning of the last day, or sooner for a visit of hours.
+        found = [
+            Duty(
+                f"guest-{one.serial}",
+                one.not_after - min(timedelta(days=1), life / 2),
+                Act.GUEST_LEAVES,
+                one.not_after,
+                one,
+            )
+        ]
+    else:
+        found = [Duty(f"renew-{one.serial}", one.not_after - min(DUE, life / 2), Act.RENEW_PASS, one.not_after, one)]
+    if one.handed_over is not None and one.serial not in proved and one.reason is None:
+        found.append(Duty(f"prove-{one.serial}", one.handed_over + PROVE_AFTER, Act.PROVE, one.handed_over, one))
+    return found

@@ -1,27 +1,36 @@
-"""What a day in the calendar says."""
+"""What a day in the calendar, and a line of the day list, says."""
 
 from __future__ import annotations
 
-from hearthkey.core.duties import Duty
-from hearthkey.core.outlook import Ends
+from hearthkey.core.duties import Act, Duty
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
 
 _VERB = {
-    Ends.LIST: "Unlock the household, so that its list is signed anew",
-    Ends.GATEWAY: "Give the gateway its next certificate",
+    Act.SIGN_LIST: "Unlock the household, so that its list is signed anew",
+    Act.RENEW_GATEWAY: "Give the gateway its next certificate",
+    Act.RENEW_PASS: "Give {title} its next pass",
+    Act.GUEST_LEAVES: "Let {title} end, or give it more days",
+    Act.PROVE: "Try {title} on mobile data",
+    Act.TRY_COPY: "Make a sealed copy and try it",
+    Act.BEGIN_SUCCESSION: "Begin with the next CA",
 }
 _WHY = {
-    Ends.LIST: "The revocation list in force is good until {day}. After that the gateway lets nobody in.",
-    Ends.GATEWAY: "The gateway’s certificate ends on {day}. After that devices turn away from it.",
+    Act.SIGN_LIST: "The revocation list in force is good until {day}. After that the gateway lets nobody in.",
+    Act.RENEW_GATEWAY: "The gateway’s certificate ends on {day}. After that devices turn away from it.",
+    Act.RENEW_PASS: "It gets in until {day}, and not a day longer.",
+    Act.GUEST_LEAVES: "It is a guest’s and ends on {day} by itself.",
+    Act.PROVE: "It was handed over on {day}, and nobody has seen it get in from outside.",
+    Act.TRY_COPY: "No sealed copy was opened for real since {day}. If this computer dies, that is what is left.",
+    Act.BEGIN_SUCCESSION: "The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.",
 }
 
 
 def title(duty: Duty) -> Sentence:
     """The one line that a calendar shows."""
-    return Sentence(_VERB[duty.ends], {})
+    return Sentence(_VERB[duty.act], {"title": "" if duty.chosen is None else duty.chosen.title})
 
 
 def reason(duty: Duty) -> Sentence:
     """Why, and until when."""
-    return Sentence(_WHY[duty.ends], {"day": day(duty.until)})
+    return Sentence(_WHY[duty.act], {"day": day(duty.until)})
