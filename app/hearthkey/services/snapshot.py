@@ -12,6 +12,7 @@ from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import SignedList
+from hearthkey.core.sealed import CopyNote
 from hearthkey.services.house import House
 from hearthkey.services.opening import Door, knock
 from hearthkey.services.writing_diary import read
@@ -40,6 +41,8 @@ class Snapshot:
         gateway_state: what is known of the gateway.
         stoppable_locked: whether every device can be stopped without the passphrase.
         pack_options: the choices for the gateway's files.
+        copies: sealed copies that were made, oldest first.
+        copy_ready: whether one can be made now without a passphrase.
     """
 
     at: datetime
@@ -57,6 +60,8 @@ class Snapshot:
     gateway_state: GatewayState = NO_GATEWAY
     stoppable_locked: bool = False
     pack_options: PackOptions = NOTHING_CHOSEN
+    copies: tuple[CopyNote, ...] = ()
+    copy_ready: bool = False
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -95,4 +100,6 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         gateway_state=house.watching.state(),
         stoppable_locked=house.sparing.fresh(passes),
         pack_options=register.pack_options(),
+        copies=tuple(register.copies()),
+        copy_ready=register.copy_lock() is not None,
     )

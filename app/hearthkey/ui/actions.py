@@ -39,6 +39,8 @@ class Actions(QObject):
         self.gateway = self._add(self.tr("Gateway"), "Ctrl+G", ways.gateway.emit)
         self.deliver = self._add(self.tr("Deliver now"), "Ctrl+Shift+G", ways.deliver.emit)
         self.templates = self._add(self.tr("Your own template"), "Ctrl+T", ways.templates.emit)
+        self.days = self._add(self.tr("What is to be done"), "F2", ways.days.emit)
+        self.sealed = self._add(self.tr("Sealed copies"), "Ctrl+B", ways.sealed.emit)
         self.diary = self._add(self.tr("Diary"), "Ctrl+D", ways.diary.emit)
         self.settings = self._add(self.tr("Settings"), "Ctrl+,", ways.settings.emit)
         self.lock = self._add(self.tr("Lock the household"), "Ctrl+Shift+L", ways.lock.emit)
@@ -51,7 +53,7 @@ class Actions(QObject):
         menu.addSeparator()
         menu.addActions([self.gateway, self.deliver, self.templates])
         menu.addSeparator()
-        menu.addActions([self.diary, self.settings, self.help])
+        menu.addActions([self.days, self.sealed, self.diary, self.settings, self.help])
         menu.addSeparator()
         menu.addActions([self.lock, self.leave_action])
 
@@ -60,7 +62,8 @@ class Actions(QObject):
         founded = snapshot.household is not None
         for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock, self.gateway):
             action.setEnabled(founded)
-        self.templates.setEnabled(founded)
+        for action in (self.templates, self.days, self.sealed):
+            action.setEnabled(founded)
         self.deliver.setEnabled(may_deliver(snapshot))
         self.new_device.setEnabled(founded and not snapshot.read_only)
 

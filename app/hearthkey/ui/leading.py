@@ -15,16 +15,8 @@ from hearthkey.core.sentences import gateway as words
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.actions import Actions
 from hearthkey.ui.courier import Courier
-from hearthkey.ui.drawer.device_page import DevicePage
-from hearthkey.ui.drawer.diary_page import DiaryPage
-from hearthkey.ui.drawer.enrol_page import EnrolPage
-from hearthkey.ui.drawer.gateway_page import GatewayPage
-from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
-from hearthkey.ui.drawer.help_page import HelpPage
-from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.page import Page
-from hearthkey.ui.drawer.settings_page import SettingsPage
-from hearthkey.ui.drawer.template_page import TemplatePage
+from hearthkey.ui.drawer_pages import DrawerPages
 from hearthkey.ui.going_back import GoingBack
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.session_lock import SessionLock
@@ -43,17 +35,9 @@ class Leading(QObject):
         self._window = window
         self._without = False
         self._shown = False
-        theme, errands, ways = window.theme, window.outside.errands, window.ways
+        errands, ways = window.outside.errands, window.ways
         chosen = window.outside.memory.preferences()
-        self.device = DevicePage(theme, errands, ways)
-        self.enrol = EnrolPage(theme, errands, ways)
-        self.diary = DiaryPage(theme, errands)
-        self.household = HouseholdPage(theme, errands, ways)
-        self.settings = SettingsPage(theme, chosen, window.outside.data, self.prefer)
-        self.gateway = GatewayPage(theme, errands, ways, window.outside.home)
-        self.gateway_place = GatewayPlacePage(theme, errands, ways, window.outside.home)
-        self.template = TemplatePage(theme, errands, window.outside.home)
-        self.help = HelpPage(theme)
+        self.pages = DrawerPages(window, chosen, self.prefer)
         self.actions = Actions(ways, window.menu, window)
         self.courier = Courier(errands, self)
         self.going_back = GoingBack(errands, window.footer, self)
@@ -75,32 +59,27 @@ class Leading(QObject):
         window.leaving.connect(timer.stop)
 
     def _connect_ways(self) -> None:
-        window, ways = self._window, self._window.ways
+        window, ways, pages = self._window, self._window.ways, self.pages
         ways.device.connect(self._device)
         ways.new_device.connect(self._new_device)
         ways.replace_device.connect(self._replace)
         ways.hand_over.connect(self._hand_over)
         ways.hand_over_by.connect(self._hand_over)
         ways.find.connect(window.top.begin_find)
-        ways.diary.connect(lambda: self._open(self.diary))
-        ways.gateway.connect(lambda: self._open(self.gateway))
-        ways.gateway_place.connect(lambda: self._open(self.gateway_place))
         ways.deliver.connect(self._deliver)
-        ways.templates.connect(lambda: self._open(self.template))
-        ways.settings.connect(lambda: self._open(self.settings))
         ways.help.connect(self._help)
+        pages.wanted.connect(self._open)
         ways.lock.connect(window.outside.errands.lock)
         SessionLock(self).locked.connect(ways.lock)
-        ways.stop.connect(lambda identity: self._act(identity, self.device.begin_stop))
-        ways.let_in.connect(lambda identity: self._act(identity, self.device.begin_let_in))
-        ways.revoke.connect(lambda identity: self._act(identity, self.device.begin_revoke))
+        ways.stop.connect(lambda identity: self._act(identity, pages.device.begin_stop))
+        ways.let_in.connect(lambda identity: self._act(identity, pages.device.begin_let_in))
+        ways.revoke.connect(lambda identity: self._act(identity, pages.device.begin_revoke))
         ways.back.connect(self.back)
         ways.closed.connect(window.board.setFocus)
         window.board.house_opened.connect(self._house)
         window.hand_over.told.connect(window.footer.say)
         window.hand_over.folder_chosen.connect(window.outside.memory.keep_folder)
-        self.template.folder_chosen.connect(window.outside.memory.keep_folder)
-        self.settings.household.connect(lambda: self._open(self.household))
+        pages.template.folder_chosen.connect(window.outside.memory.keep_folder)
 
     def _connect_keys(self) -> None:
         window, actions = self._window, self.actions
@@ -154,7 +133,7 @@ class Leading(QObject):
         self._window.footer.say(said(words.delivered(done)))
 
     def _not_delivered(self, error: HearthkeyError) -> None:
-        if self._window.drawer.page() is not self.gateway and not self._window.lost.isVisible():
+        if self._window.drawer.page() is not self.pages.gateway and not self._window.lost.isVisible():
             self._window.footer.say(mended(error))
 
     def prefer(self, chosen: Preferences) -> None:
@@ -175,50 +154,39 @@ class Leading(QObject):
             window.drawer.open(page)
 
     def _house(self, row: str) -> None:
-        self._open(self.gateway if row == "gateway" else self.household)
+        self._open(self.pages.gateway if row == "gateway" else self.pages.household)
 
     def _deliver(self) -> None:
-        self._open(self.gateway)
-        self.gateway.visit.deliver()
+        self._open(self.pages.gateway)
+        self.pages.gateway.visit.deliver()
 
     def _device(self, identity: str) -> None:
-        self.device.show_device(identity)
-        self._open(self.device)
+        self.pages.device.show_device(identity)
+        self._open(self.pages.device)
 
     def _act(self, identity: str, begin: Callable[[], None]) -> None:
         self._device(identity)
         begin()
 
     def _new_device(self, person: str) -> None:
-        self.enrol.start(person)
-        self._open(self.enrol)
+        self.pages.enrol.start(person)
+        self._open(self.pages.enrol)
 
     def _replace(self, identity: str) -> None:
-        self.enrol.replace(identity)
-        self._open(self.enrol)
+        self.pages.enrol.replace(identity)
+        self._open(self.pages.enrol)
 
     def _help(self, spot: str) -> None:
-        self.help.show_spot(spot or self._spot())
-        self._open(self.help)
+        self.pages.help.show_spot(spot or self._spot())
+        self._open(self.pages.help)
 
     def _spot(self) -> str:
         """Which help belongs to what is open."""
-        page = self._window.drawer.page()
-        spots = {
-            self.device: "device",
-            self.enrol: "enrolling",
-            self.diary: "diary",
-            self.settings: "settings",
-            self.household: "household",
-            self.gateway: "gateway",
-            self.gateway_place: "gateway",
-            self.template: "templates",
-        }
         if self._window.lost.isVisible():
             return "lost"
         if self._window.pages.currentWidget() is self._window.hand_over:
             return "hand-over"
-        return next((spot for one, spot in spots.items() if one is page), "board")
+        return self.pages.spot(self._window.drawer.page())
 
     def _hand_over(self, serial: str, way: str = "") -> None:
         self._window.drawer.shut()

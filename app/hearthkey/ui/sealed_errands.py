@@ -2,8 +2,15 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+
+from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
+from hearthkey.formats import sealed_tar
 from hearthkey.ui.lane import Lane
+from hearthkey.ui.tasks import Failed, Then
 
 
 class SealedErrands(Lane):
@@ -14,6 +21,22 @@ class SealedErrands(Lane):
         self._tasks.lane(
             lambda: self._here().sealing.make_ready(passphrase), self, lambda _none: self.keep_copy(), self.trouble.emit
         )
+
+    def seal(self, folder: Path, context: QObject, then: Then[Changes], failed: Failed) -> None:
+        """Write a copy to a folder or a stick."""
+        self._change(lambda: self._here().sealing.seal(folder, progress=self._progress)[1], context, then, failed)
+
+    def try_copy(
+        self, file: Path, passphrase: Secret[str], context: QObject, then: Then[Changes], failed: Failed
+    ) -> None:
+        """Open a copy for real."""
+
+        def work() -> Changes:
+            house = self._here()
+            data = house.files.read(file, sealed_tar.LARGEST)
+            return house.sealing.try_copy(data, passphrase, progress=self._progress)
+
+        self._change(work, context, then, failed)
 
     def keep_copy(self) -> None:
         """Make a copy in the app's own folder where something was done since the last one."""

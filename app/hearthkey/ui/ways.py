@@ -22,6 +22,9 @@ class Ways(QObject):
         gateway_place: open the page that says where the gateway's files go.
         deliver: deliver to the gateway now.
         templates: open the page of the householder's own templates.
+        days: open the list of what is to be done.
+        sealed: open the page of the sealed copies.
+        household: open the household's own page.
         diary, settings, help, lock, found: open those; help carries the name of the spot.
         back: close whatever lies over the board.
         closed: something with the focus has gone; the board takes it.
@@ -42,6 +45,9 @@ class Ways(QObject):
     gateway_place = Signal()
     deliver = Signal()
     templates = Signal()
+    days = Signal()
+    sealed = Signal()
+    household = Signal()
     diary = Signal()
     settings = Signal()
     help = Signal(str)

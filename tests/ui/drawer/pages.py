@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from datetime import timedelta
 from pathlib import Path
 
 from pytestqt.qtbot import QtBot
@@ -11,7 +12,9 @@ from pytestqt.qtbot import QtBot
 from hearthkey.core.errors import Refused
 from hearthkey.core.network import Caution
 from hearthkey.core.revocation import Reason
+from hearthkey.core.sealed import CopyNote
 from hearthkey.core.templates import DEVICE, DEVICE_MARK, Template
+from hearthkey.ui.drawer.days_page import DaysPage
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
@@ -20,6 +23,7 @@ from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.page import Page
+from hearthkey.ui.drawer.sealed_page import SealedPage
 from hearthkey.ui.drawer.settings_page import SettingsPage
 from hearthkey.ui.drawer.template_page import TemplatePage
 from hearthkey.ui.gallery.gateway_states import DOOR, KEY, PLAN, STATES, UNREACHABLE
@@ -144,6 +148,24 @@ def _not_fitting(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
     return page
 
 
+def days(theme: Theme, errands: FakeErrands, ways: Ways) -> DaysPage:
+    """What is to be done."""
+    return DaysPage(theme, errands, ways)
+
+
+def sealed(theme: Theme, errands: FakeErrands, _ways: Ways) -> SealedPage:
+    """The sealed copies, one of them tried."""
+    seen = errands.last
+    assert seen is not None
+    made = seen.at - timedelta(days=9)
+    notes = (
+        CopyNote(made, "a" * 64, "/home/ines/sealed", "a.sealed.tar", 3, "", made),
+        CopyNote(made + timedelta(days=2), "b" * 64, "/media/QUINCE", "b.sealed.tar", 4, "", None),
+    )
+    errands.show(replace(seen, copies=notes, copy_ready=True))
+    return SealedPage(theme, errands, Path("/home/ines"), pick=_no_folder)
+
+
 def _settings(theme: Theme, _errands: FakeErrands, _ways: Ways) -> Page:
     return SettingsPage(theme, Preferences(), Path("/home/ines/.local/share/hearthkey"), lambda _chosen: None)
 
@@ -242,6 +264,8 @@ PAGES: dict[str, Make] = {
     "template": template,
     "template warned of": _template_warned,
     "template with a mistake": _template_mistaken,
+    "days": days,
+    "sealed": sealed,
     "settings": _settings,
     "help": lambda theme, _errands, _ways: HelpPage(theme),
 }

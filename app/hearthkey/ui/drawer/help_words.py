@@ -41,6 +41,7 @@ HELP = {
             ("Ctrl+N", "new device"),
             ("Ctrl+F", "find"),
             ("Ctrl+L", "lost or stolen"),
+            ("F2", "what is to be done"),
             ("Enter", "open the device"),
             ("F6", "next part of the window"),
         ),
@@ -71,13 +72,30 @@ HELP = {
         "Handing over",
         (
             (
-                "The bundle and its passphrase go two different ways: the bundle on a stick, as a file or as codes; "
-                "the passphrase by voice or on paper."
+                "The bundle and its passphrase go two different ways: the bundle by a ticket on the home Wi-Fi, on a "
+                "stick or as a file; the passphrase by voice or on paper."
             ),
             "They are never shown at the same time.",
             "Each way out says who can open it. Choose one that the device knows.",
             "Say that the device has it once it gets in. The key is then erased here and exists on the device alone.",
             "A bundle that was lost is never sent again. Replace the pass instead.",
+        ),
+    ),
+    "days": Help(
+        "What is to be done",
+        (
+            "Every date that ends has a line here before it does: who, by when, how long it takes, and why.",
+            "What stands in red has come due. The rest can wait, in the order in which it comes.",
+            "The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.",
+        ),
+    ),
+    "sealed": Help(
+        "Sealed copies",
+        (
+            "A copy holds everything that this computer knows, so that another one can take over.",
+            "It is made after every change, and lies in the data folder. Carry one away: a stick at a friend’s house.",
+            "Trying one opens it as a new computer would. Do it once or twice a year.",
+            "On a computer without a household: hearthkey restore, and the file.",
         ),
     ),
     "lost": Help(

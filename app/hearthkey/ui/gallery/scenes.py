@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from datetime import timedelta
 
 from hearthkey.core.passes import Pass
+from hearthkey.core.sealed import CopyNote
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.enrol_page import EnrolPage
@@ -96,6 +98,30 @@ def _diary(window: Window) -> None:
     window.ways.diary.emit()
 
 
+def _days(window: Window) -> None:
+    window.ways.days.emit()
+    _show(window, _seen(window))
+
+
+def _sealed(window: Window) -> None:
+    window.ways.sealed.emit()
+    seen = _seen(window)
+    first = seen.at - timedelta(days=40)
+    notes = tuple(
+        CopyNote(
+            first + timedelta(days=20 * number),
+            f"{number}" * 64,
+            "/media/QUINCE",
+            f"{number}.sealed.tar",
+            number,
+            "",
+            None if number else first,
+        )
+        for number in range(3)
+    )
+    _show(window, replace(seen, copies=notes, copy_ready=True))
+
+
 def _help(window: Window) -> None:
     window.ways.help.emit("board")
 
@@ -179,6 +205,8 @@ HOUSEHOLD = (
     Scene("pickup-over", pickup_states.picked_up, PLAIN[:2]),
     Scene("settings", _settings, PLAIN[:2]),
     Scene("diary", _diary, PLAIN[:2]),
+    Scene("days", _days, PLAIN + SPECIAL[:1]),
+    Scene("sealed", _sealed, PLAIN + SPECIAL[:1]),
     Scene("help", _help, PLAIN[:2]),
     *(Scene(f"gateway-{state}", _gateway(state), PLAIN[:2]) for state in gateway_states.STATES),
     Scene("gateway-differs", _gateway_visited, PLAIN[:2]),

@@ -1,0 +1,166 @@
+"""What is to be done, and when: the first thing first, with how long it takes, why, and its button."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from hearthkey.core import duties, sealed
+from hearthkey.core.duties import MINUTES, Act, Duty, House
+from hearthkey.core.in_force import house_ends
+from hearthkey.core.sentences import duties as words
+from hearthkey.core.sentences.board import short_day
+from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.labels import Label, Prose, Rule
+from hearthkey.ui.drawer.page import Page, inset
+from hearthkey.ui.errands import Errands
+from hearthkey.ui.text import said
+from hearthkey.ui.theme.fonts import Role
+from hearthkey.ui.theme.theme import Theme
+from hearthkey.ui.ways import Ways
+
+MOST = 25
+"""Lines of what comes later: more than one person reads through in a drawer."""
+
+
+@dataclass(frozen=True)
+class Days:
+    """The list, cut in two.
+
+    Args:
+        now: whose day has come.
+        later: the next of the others.
+        more: how many others there are.
+    """
+
+    now: tuple[Duty, ...]
+    later: tuple[Duty, ...]
+    more: int
+
+
+def days(snapshot: Snapshot) -> Days | None:
+    """What is to be done; None before there is a household."""
+    authority, gateway, newest = snapshot.authority, snapshot.gateway, snapshot.newest_list
+    if authority is None or gateway is None or newest is None:
+        return None
+    list_end, gateway_end = house_ends(snapshot.gateway_state.note, newest, gateway.not_after)
+    house = House(list_end, gateway_end, authority.not_after, sealed.due(snapshot.copies, snapshot.diary[0].at))
+    proved = {one.serial for one in snapshot.passes}
+    found = duties.forecast(house, snapshot.passes, proved, snapshot.at)
+    now = tuple(one for one in found if one.overdue(snapshot.at))
+    later = tuple(one for one in found if not one.overdue(snapshot.at))
+    return Days(now, later[:MOST], max(0, len(later) - MOST))
+
+
+class DaysPage(Page):
+    """The day list."""
+
+    def __init__(self, theme: Theme, errands: Errands, ways: Ways, parent: QWidget | None = None) -> None:
+        super().__init__(theme, self.tr("What is to be done"), parent=parent)
+        self._ways = ways
+        self._shown: Days | None = None
+        self.opening = Prose(theme, Role.BODY, color="ink2")
+        self.put(self.opening)
+        self._list = QVBoxLayout()
+        self._list.setSpacing(8)
+        self.body.addLayout(self._list)
+        self.body.addStretch(1)
+        self.buttons: list[Button] = []
+        self.follow(errands.seen, self.show_snapshot)
+        if errands.last is not None:
+            self.show_snapshot(errands.last)
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        """Show the list, where it is another one than before."""
+        found = days(snapshot)
+        if found is None or found == self._shown:
+            return
+        self._shown = found
+        self._clear()
+        self._open(found)
+        for number, duty in enumerate(found.now):
+            self._add(duty, wants=True, rule=number > 0, able=not snapshot.read_only)
+        if found.later:
+            self._list.addSpacing(6)
+            self._list.addLayout(inset(Label(self.theme, Role.BODY_STRONG, self.tr("What can wait"))))
+        for duty in found.later:
+            self._add(duty, wants=False, rule=True, able=not snapshot.read_only)
+        if found.more:
+            told = self.tr("%n more come(s) later.", "", found.more)
+            self._list.addLayout(inset(Label(self.theme, Role.STATE, told, color="ink2")))
+
+    def _open(self, found: Days) -> None:
+        if found.now:
+            self.opening.speak(
+                self.tr("%n thing(s) to do now, about %1 minutes.", "", len(found.now)).replace(
+                    "%1", str(sum(MINUTES[one.act] for one in found.now))
+                )
+            )
+        elif found.later:
+            self.opening.speak(self.tr("Nothing to do until {day}.").format(day=short_day(found.later[0].act_on)))
+        else:
+            self.opening.speak(self.tr("Nothing to do."))
+
+    def _clear(self) -> None:
+        self.buttons = []
+        while (item := self._list.takeAt(0)) is not None:
+            _drop(item.widget(), item.layout())
+
+    def _add(self, duty: Duty, *, wants: bool, rule: bool, able: bool) -> None:
+        if rule:
+            self._list.addLayout(inset(Rule(self.theme, color="hair")))
+        title = Prose(self.theme, Role.BODY_STRONG, said(words.title(duty)), color="act" if wants else "ink")
+        when = self.tr("by {day}, {minutes} min").format(day=short_day(duty.act_on), minutes=MINUTES[duty.act])
+        lines = QVBoxLayout()
+        lines.setSpacing(1)
+        for part in (
+            title,
+            Prose(self.theme, Role.STATE, said(words.reason(duty)), color="ink2"),
+            Label(self.theme, Role.STATE, when, color="ink2"),
+        ):
+            lines.addWidget(part)
+        button = Button(self.theme, self._deed(duty), height=26)
+        button.setAccessibleName(f"{said(words.title(duty))}: {button.text()}")
+        button.clicked.connect(lambda _on=False, one=duty: self._go(one)())
+        button.setEnabled(able)
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        row.setContentsMargins(3, 0, 0, 0)
+        row.addLayout(lines, 1)
+        row.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
+        self._list.addLayout(row)
+        self.buttons.append(button)
+
+    def _deed(self, duty: Duty) -> str:
+        return {
+            Act.SIGN_LIST: self.tr("Sign it"),
+            Act.RENEW_GATEWAY: self.tr("Renew it"),
+            Act.RENEW_PASS: self.tr("Replace it"),
+            Act.GUEST_LEAVES: self.tr("Look at it"),
+            Act.PROVE: self.tr("Prove it"),
+            Act.TRY_COPY: self.tr("Copies"),
+            Act.BEGIN_SUCCESSION: self.tr("The household"),
+        }[duty.act]
+
+    def _go(self, duty: Duty) -> Callable[[], None]:
+        identity = "" if duty.chosen is None else duty.chosen.identity
+        return {
+            Act.RENEW_PASS: lambda: self._ways.replace_device.emit(identity),
+            Act.GUEST_LEAVES: lambda: self._ways.device.emit(identity),
+            Act.PROVE: lambda: self._ways.device.emit(identity),
+            Act.TRY_COPY: self._ways.sealed.emit,
+        }.get(duty.act, self._ways.household.emit)
+
+
+def _drop(widget: QWidget | None, layout: object) -> None:
+    """Take a line away, with everything in it."""
+    if widget is not None:
+        widget.hide()
+        widget.deleteLater()
+    if isinstance(layout, QVBoxLayout | QHBoxLayout):
+        while (item := layout.takeAt(0)) is not None:
+            _drop(item.widget(), item.layout())

@@ -1,0 +1,80 @@
+"""All pages of the drawer, and which way leads to which."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, Signal
+
+from hearthkey.ui.drawer.days_page import DaysPage
+from hearthkey.ui.drawer.device_page import DevicePage
+from hearthkey.ui.drawer.diary_page import DiaryPage
+from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.gateway_page import GatewayPage
+from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
+from hearthkey.ui.drawer.help_page import HelpPage
+from hearthkey.ui.drawer.household_page import HouseholdPage
+from hearthkey.ui.drawer.page import Page
+from hearthkey.ui.drawer.sealed_page import SealedPage
+from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.drawer.template_page import TemplatePage
+from hearthkey.ui.preferences import Preferences
+from hearthkey.ui.window import Window
+
+
+class DrawerPages(QObject):
+    """The pages of one window.
+
+    Args:
+        chosen: the preferences as they are.
+        prefer: puts preferences into effect.
+
+    Signals:
+        wanted: a page is to be opened as it is.
+    """
+
+    wanted = Signal(object)
+
+    def __init__(self, window: Window, chosen: Preferences, prefer: Callable[[Preferences], None]) -> None:
+        super().__init__(window)
+        theme, outside, ways = window.theme, window.outside, window.ways
+        errands, home = outside.errands, outside.home
+        self.device = DevicePage(theme, errands, ways)
+        self.enrol = EnrolPage(theme, errands, ways)
+        self.days = DaysPage(theme, errands, ways)
+        self.diary = DiaryPage(theme, errands)
+        self.household = HouseholdPage(theme, errands, ways)
+        self.sealed = SealedPage(theme, errands, home)
+        self.settings = SettingsPage(theme, chosen, outside.data, prefer)
+        self.gateway = GatewayPage(theme, errands, ways, home)
+        self.gateway_place = GatewayPlacePage(theme, errands, ways, home)
+        self.template = TemplatePage(theme, errands, home)
+        self.help = HelpPage(theme)
+        self.settings.household.connect(ways.household)
+        for way, page in (
+            (ways.days, self.days),
+            (ways.diary, self.diary),
+            (ways.gateway, self.gateway),
+            (ways.gateway_place, self.gateway_place),
+            (ways.household, self.household),
+            (ways.sealed, self.sealed),
+            (ways.settings, self.settings),
+            (ways.templates, self.template),
+        ):
+            way.connect(lambda wanted=page: self.wanted.emit(wanted))
+
+    def spot(self, page: Page | None) -> str:
+        """Which help belongs to a page; that of the board where none is open."""
+        spots: dict[Page, str] = {
+            self.device: "device",
+            self.enrol: "enrolling",
+            self.days: "days",
+            self.diary: "diary",
+            self.settings: "settings",
+            self.household: "household",
+            self.sealed: "sealed",
+            self.gateway: "gateway",
+            self.gateway_place: "gateway",
+            self.template: "templates",
+        }
+        return next((spot for one, spot in spots.items() if one is page), "board")
