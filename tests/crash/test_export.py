@@ -1,11 +1,13 @@
-"""Kills an export at every moment: what lies under a final name is whole."""
+"""Kills an export at every moment: what lies under a final name is whole, and the list of copies knows of it."""
 
 from __future__ import annotations
 
 import itertools
+from contextlib import closing
 from pathlib import Path
 
 from hearthkey.adapters.pictures import read_codes
+from hearthkey.core.copies import Came
 from hearthkey.core.household import FILE
 from hearthkey.formats import bundle_file, codes
 from tests.crash import verdict
@@ -21,8 +23,17 @@ def whole_codes(folder: Path) -> list[str]:
     return [text for found in texts for text in found]
 
 
+def check_copies(home: Home, *, told: bool) -> None:
+    """Every file that lies there belongs to a copy, which counts as made only if the diary tells of it."""
+    with closing(verdict.open_register(home)) as register:
+        copies = [one for one in register.copies() if one.folder == str(home.folder)]
+    known = {name for one in copies if one.came is not Came.NEVER for name in one.names}
+    assert {path.name for path in home.folder.iterdir() if not path.name.startswith(".")} <= known
+    assert [one.came for one in copies if one.came is not Came.EXPECTED] == [Came.MADE] * told
+
+
 def test_killed_at_any_moment(settled: dict[str, Home]) -> None:
-    """If this fails, a pulled plug leaves half a bundle that looks like a whole one, or blocks the next export."""
+    """If this fails, a pulled plug leaves half a bundle, or a copy that no list knows of, or blocks the next export."""
     home = settled[FILE]
     home.put_back()
     before, device = verdict.judge(home), "Ines’s phone"
@@ -33,7 +44,10 @@ def test_killed_at_any_moment(settled: dict[str, Home]) -> None:
             break
         seen.add(len(whole_codes(home.folder)))
         assert home.list_devices()[0] == 0
-        assert verdict.judge(home).verbs[:-1] in {before.verbs, before.verbs[:-1]}
+        verbs = verdict.judge(home).verbs
+        assert verbs[:-1] in {before.verbs, before.verbs[:-1]}
+        check_copies(home, told=len(verbs) > len(before.verbs))
+    check_copies(home, told=True)
     assert home.run("export").refusal is None
     assert bundle_file.read(codes.join(whole_codes(home.folder))).settings.device == device
     assert seen == set(range(max(seen) + 1))

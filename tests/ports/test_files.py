@@ -128,5 +128,6 @@ def test_a_folder_that_is_a_file(tmp_path: Path) -> None:
 
 def test_a_disk_that_gives_back_something_else(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Broken if it fails: a worn-out stick is handed over as if it held a bundle."""
-    monkeypatch.setattr(Path, "read_bytes", lambda _: b"datX")
+    monkeypatch.setattr("hearthkey.adapters.files.read_back", lambda _: b"datX")
     assert code_of(tmp_path) == "write-failed"
+    assert list(tmp_path.iterdir()) == []

@@ -50,7 +50,7 @@ def test_a_copy_is_made_without_the_passphrase_and_brings_everything_back(home: 
     house = again(tmp_path, home.world)
     try:
         with house.restoring.preview(data, PASSPHRASE) as plan:
-            assert plan.waiting == 1
+            assert plan.waiting == 2
             house.restoring.apply(plan)
         there = house.register
         assert there.household() == here.household()
@@ -64,7 +64,7 @@ def test_a_copy_is_made_without_the_passphrase_and_brings_everything_back(home: 
         house.keyholder.unlock(there, house.vault, PASSPHRASE)
         assert there.loose_secrets() == []
         house.sealing.keep_up()
-        assert len(there.copies()) == 1
+        assert len(there.sealed_copies()) == 1
     finally:
         house.leave()
 
@@ -108,7 +108,7 @@ def test_a_copy_is_tried_for_real_and_the_register_remembers_it(home: Home) -> N
     home.stop("Ines phone")
     told = home.house.sealing.try_copy(data, PASSPHRASE)
     assert "1 entry of the diary came later" in told.sentence
-    assert home.house.register.copies()[0].tried == home.house.clock.now()
+    assert home.house.register.sealed_copies()[0].tried == home.house.clock.now()
     with pytest.raises(Refused, match="wrong-passphrase"):
         home.house.sealing.try_copy(data, Secret("another one entirely"))
 
@@ -134,7 +134,7 @@ def test_the_app_keeps_up_by_itself_and_keeps_ten(home: Home) -> None:
         home.let_in("Ines phone")
         sealing.keep_up()
     lying = sorted((home.house.data / "sealed").iterdir())
-    notes = home.house.register.copies()
+    notes = home.house.register.sealed_copies()
     assert [one.name for one in lying] == [one.name for one in notes][-10:]
     assert all(one.stat().st_mode & 0o777 == 0o600 for one in lying)
 

@@ -12,6 +12,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from hearthkey.bootstrap.copies import CopyRoom
 from hearthkey.bootstrap.gateway import GatewayRooms
 from hearthkey.bootstrap.makers import MakersRoom
 from hearthkey.bootstrap.sealed import SealedRoom
@@ -35,7 +36,7 @@ if TYPE_CHECKING:
     from hearthkey.services.stopping import Stopping
 
 
-class House(MakersRoom, GatewayRooms, SealedRoom, TicketRoom):
+class House(MakersRoom, GatewayRooms, CopyRoom, SealedRoom, TicketRoom):
     """All parts of one household, wired together.
 
     Args:

@@ -32,6 +32,7 @@ VERBS = {
     "pack": "Write everything that the gateway needs into a folder.",
     "template": "Your own text with slots, rendered for the gateway or for each device.",
     "secrets": "Secrets beside the certificates (RFC 8784): on, off, anew.",
+    "copies": "Every copy of a bundle that left: where, when, and whether it is gone.",
     "dates": "Show the days on which something has to be done, or write them as a calendar.",
     "lists": "Show the revocation lists, sign the next, write one to a folder.",
     "rehearse": "Try bundles as device and gateway will, without letting them out.",

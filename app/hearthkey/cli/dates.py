@@ -47,7 +47,7 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
         list_end,
         gateway_end,
         the_authority(house.register).not_after,
-        sealed.due(house.register.copies(), house.register.diary()[0].at),
+        sealed.due(house.register.sealed_copies(), house.register.diary()[0].at),
     )
     passes = house.register.passes()
     return household, duties.forecast(dates, passes, {one.serial for one in passes}, house.clock.now())

@@ -39,6 +39,7 @@ _MODULES = {
     "dates": "dates",
     "template": "templates",
     "secrets": "templates",
+    "copies": "copies",
     "diary": "board",
     "seal": "sealed",
     "try": "sealed",
@@ -93,6 +94,8 @@ def _writes(arguments: Namespace) -> bool:
         common = {"verb", "data", "json", "quiet", "passphrase_file", "yes", "forget", "look"}
         chosen = [value for name, value in vars(arguments).items() if name not in common]
         return arguments.forget or arguments.look or any(value is not None for value in chosen)
+    if arguments.verb == "copies":
+        return any(one is not None for one in (arguments.tidied, arguments.not_tidied, arguments.tidy))
     if arguments.verb == "template":
         return arguments.act in {"keep", "write", "forget"}
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))

@@ -19,7 +19,7 @@ from hearthkey.services.house import House
 def seal_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Make a sealed copy, or list those that were made."""
     if arguments.list:
-        notes = house.register.copies()
+        notes = house.register.sealed_copies()
         lines = [_line(one) for one in notes] or ["No sealed copy was ever made."]
         teller.result(lines, {"copies": [_data(one) for one in notes]})
         return
@@ -75,7 +75,7 @@ def _own(arguments: Namespace) -> Secret[str] | None:
 
 
 def _newest(house: House) -> Path:
-    notes = house.register.copies()
+    notes = house.register.sealed_copies()
     return Path(notes[-1].place, notes[-1].name) if notes else house.data / "sealed"
 
 

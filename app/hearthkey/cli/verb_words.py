@@ -170,6 +170,16 @@ def _secrets(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--yes", action="store_true", help="do it without asking")
 
 
+def _copies(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("device", nargs="?", metavar="DEVICE", help="of one device; without it, of the household")
+    act = verb.add_mutually_exclusive_group()
+    act.add_argument("--look", type=int, metavar="N", help="look whether the copy N is still where it was written")
+    act.add_argument("--tidy", type=int, metavar="N", help="delete the copy N, if it is still exactly what was written")
+    act.add_argument("--tidied", type=int, metavar="N", help="the copy N is gone")
+    act.add_argument("--not-tidied", type=int, metavar="N", help="it is not gone after all")
+    verb.add_argument("--yes", action="store_true", help="delete without asking")
+
+
 def _dates(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--into", type=Path, metavar="DIR", help="write them as a calendar file (RFC 5545)")
 
@@ -259,6 +269,7 @@ WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "gateway": _gateway,
     "deliver": _deliver,
     "pack": _pack,
+    "copies": _copies,
     "dates": _dates,
     "template": _template,
     "secrets": _secrets,

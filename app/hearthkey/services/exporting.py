@@ -7,10 +7,12 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from hearthkey.core.bundle import Bundle, Form
+from hearthkey.core.copies import CopyWay
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.rehearsal import Rehearsal
 from hearthkey.core.sentences import diary
+from hearthkey.services import copying
 from hearthkey.services.bundling import PNG, Bundling, Written
 from hearthkey.services.ports import Clock, Files, Progress, Register, silent
 from hearthkey.services.rehearsing import Rehearsing
@@ -43,20 +45,44 @@ class Exporting:
         self._files = files
 
     def export(
-        self, chosen: Pass, form: Form, folder: Path, *, picture: str = PNG, progress: Progress = silent
+        self,
+        chosen: Pass,
+        form: Form,
+        folder: Path,
+        *,
+        picture: str = PNG,
+        progress: Progress = silent,
+        way: CopyWay = CopyWay.FOLDER,
+        place: str = "",
     ) -> Exported:
         """Write a form, rehearse the very bytes, and only then put them on the disk.
 
+        Args:
+            way: how it leaves; what is dragged counts as a copy only once somebody took it (`copying.dragged_out`).
+            place: what people call the folder, for instance the name of a stick.
+
         Raises:
             RehearsalFailed: nothing was written.
-            Refused: pass-handed-over, passphrase-lost, picture-unknown.
+            Refused: pass-handed-over, passphrase-lost, picture-unknown, no-room-for-copy.
             Unavailable: as vault and files.
         """
         progress("opening-bundle", title=chosen.title)
-        return self.export_opened(self._bundling.open(chosen), chosen, form, folder, picture=picture, progress=progress)
+        bundle = self._bundling.open(chosen)
+        return self.export_opened(
+            bundle, chosen, form, folder, picture=picture, progress=progress, way=way, place=place
+        )
 
     def export_opened(
-        self, bundle: Bundle, chosen: Pass, form: Form, folder: Path, *, picture: str = PNG, progress: Progress = silent
+        self,
+        bundle: Bundle,
+        chosen: Pass,
+        form: Form,
+        folder: Path,
+        *,
+        picture: str = PNG,
+        progress: Progress = silent,
+        way: CopyWay = CopyWay.FOLDER,
+        place: str = "",
     ) -> Exported:
         """The same for a bundle that is open already."""
         progress("writing-form", form=form.value)
@@ -64,11 +90,15 @@ class Exporting:
         progress("rehearsing", form=form.value)
         rehearsal = self._rehearsing.rehearse(form, proof, bundle.passphrase, identity=chosen.identity)
         progress("saving")
-        paths = self._save(folder, files)
-        now = self._clock.now()
-        sentence = diary.exported(chosen, form)
-        with self._register.change() as change:
-            note(self._register, change, verb="export", sentence=sentence, now=now)
+        copying.check_room(self._files, folder, files)
+        now, sentence = self._clock.now(), diary.exported(chosen, form)
+        copy = copying.to_folder(chosen.serial, form.value, folder, place, way, files)
+        with copying.leaving(self._register, self._files, copy, now) as leaving:
+            paths = self._save(folder, files)
+            with self._register.change() as change:
+                note(self._register, change, verb="export", sentence=sentence, now=now)
+                if way is not CopyWay.DRAG:
+                    leaving.made(change)
         return Exported(Changes(sentence, serials=(chosen.serial,), files=paths), rehearsal)
 
     def _save(self, folder: Path, files: list[Written]) -> tuple[str, ...]:

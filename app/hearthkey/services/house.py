@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from hearthkey.services.stopping import Stopping
     from hearthkey.services.targeting import Targeting
     from hearthkey.services.templating import Templating
+    from hearthkey.services.tidying import Tidying
     from hearthkey.services.watching import Watching
 
 
@@ -132,6 +133,10 @@ class House(Protocol):
     @property
     def templating(self) -> Templating:
         """The householder's own templates."""
+
+    @property
+    def tidying(self) -> Tidying:
+        """The verb "copies"."""
 
     @property
     def notices(self) -> Notices:

@@ -18,6 +18,7 @@ from hearthkey.core.tickets import Offer, Ticket
 from hearthkey.formats import visitor
 from hearthkey.formats.pickup_page import PickUp
 from hearthkey.services.bundling import Bundling, Written
+from hearthkey.services.copying import TicketCopy
 from hearthkey.services.ports import Clock, Dice, Progress, Register, silent
 from hearthkey.services.rehearsing import Rehearsing
 from hearthkey.services.ticket_desk import Door, OpenTicket
@@ -123,11 +124,12 @@ class PickingUp:
             with self._register.change() as change:
                 sentence = sentences.opened(chosen, forms, plan.address)
                 note(self._register, change, verb="ticket", sentence=sentence, now=self._clock.now())
+                copy = TicketCopy(change, chosen.serial, files, self._clock.now())
             server.start(door)
         except BaseException:
             server.close()
             raise
-        return OpenTicket(door, server, chosen, self._register, self._clock)
+        return OpenTicket(door, server, chosen, self._register, self._clock, copy)
 
     def _rehearsed(self, bundle: Bundle, chosen: Pass, form: Form, progress: Progress) -> Written:
         progress("writing-form", form=form.value)

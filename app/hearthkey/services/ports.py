@@ -15,6 +15,7 @@ from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Entry, Reason, SignedList
 from hearthkey.core.secret import Secret
+from hearthkey.services.copy_ports import CopyChange, CopyFiles, CopyRegister
 
 if TYPE_CHECKING:  # the register is opened for a list without loading a cryptographic library
     from hearthkey.pki.keys import AuthorityKey
@@ -70,7 +71,7 @@ class NewPass:
     sealed: bytes
 
 
-class Change(Protocol):
+class Change(CopyChange, Protocol):
     """One transaction on the register: all of it happens, or nothing."""
 
     def found(self, household: Household, authority: Authority, subject: str, now: datetime) -> None:
@@ -107,7 +108,7 @@ class Change(Protocol):
         """A secret in the vault belongs to nothing any more and is to be forgotten."""
 
 
-class Register(Protocol):
+class Register(CopyRegister, Protocol):
     """The household's file. Every method raises Unavailable: register-..., disk-full, folder-read-only."""
 
     @property
@@ -209,7 +210,7 @@ class Locksmith(Protocol):
         """
 
 
-class Files(Protocol):
+class Files(CopyFiles, Protocol):
     """Files that leave the app, and files that somebody else may have written."""
 
     def write(self, folder: Path, name: str, data: bytes) -> Path:

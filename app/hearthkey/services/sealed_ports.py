@@ -35,7 +35,7 @@ class SealedRegister(GatewayRegister, Protocol):
     def copy_lock(self) -> tuple[str, str] | None:
         """The public and the locked private half of what closes copies, or None before the first passphrase."""
 
-    def copies(self) -> list[CopyNote]:
+    def sealed_copies(self) -> list[CopyNote]:
         """Every copy that was noted, oldest first."""
 
     def schema_version(self) -> int:

@@ -129,7 +129,7 @@ class Sealing:
         last = self._register.last_entry()
         if last is None or not self.ready:
             return None
-        here = [one for one in self._register.copies() if one.place == str(self._folder)]
+        here = [one for one in self._register.sealed_copies() if one.place == str(self._folder)]
         if any(one.diary_link == last.link for one in here) and self._listed():
             return None
         return self.seal()[0]
@@ -203,7 +203,8 @@ class Sealing:
 
     def _after_the_last(self) -> datetime:
         """Two copies never have one name, however fast they follow each other."""
-        return max((one.made + timedelta(seconds=1) for one in self._register.copies()), default=self._clock.now())
+        made = [one.made for one in self._register.sealed_copies()]
+        return max(made) + timedelta(seconds=1) if made else self._clock.now()
 
     def _files_inside(self) -> dict[str, bytes]:
         authority = the_authority(self._register)

@@ -41,7 +41,7 @@ class Snapshot:
         gateway_state: what is known of the gateway.
         stoppable_locked: whether every device can be stopped without the passphrase.
         pack_options: the choices for the gateway's files.
-        copies: sealed copies that were made, oldest first.
+        sealed_copies: those that were made, oldest first.
         copy_ready: whether one can be made now without a passphrase.
     """
 
@@ -60,7 +60,7 @@ class Snapshot:
     gateway_state: GatewayState = NO_GATEWAY
     stoppable_locked: bool = False
     pack_options: PackOptions = NOTHING_CHOSEN
-    copies: tuple[CopyNote, ...] = ()
+    sealed_copies: tuple[CopyNote, ...] = ()
     copy_ready: bool = False
 
 
@@ -100,6 +100,6 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         gateway_state=house.watching.state(),
         stoppable_locked=house.sparing.fresh(passes),
         pack_options=register.pack_options(),
-        copies=tuple(register.copies()),
+        sealed_copies=tuple(register.sealed_copies()),
         copy_ready=register.copy_lock() is not None,
     )

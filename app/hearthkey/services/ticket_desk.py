@@ -18,13 +18,18 @@ from hearthkey.core.ticket_events import Ending, Event, Happened
 from hearthkey.core.tickets import Asked, Ticket, Verdict
 from hearthkey.formats import pickup_page, visitor
 from hearthkey.formats.pickup_page import PickUp
+from hearthkey.services.copying import TicketCopy
 from hearthkey.services.ports import Clock, Register
 from hearthkey.services.ticket_ports import Answer, Server
 from hearthkey.services.writing_diary import note
 
 
 class Door:
-    """The desk as the server's thread sees it: every request, and the one ticket, under one lock."""
+    """The desk as the server's thread sees it: every request, and the one ticket, under one lock.
+
+    Attributes:
+        taken: the form that was fetched last; empty before one was.
+    """
 
     def __init__(self, ticket: Ticket, about: PickUp, files: Mapping[str, bytes], clock: Clock) -> None:
         self._lock = threading.Lock()
@@ -33,6 +38,7 @@ class Door:
         self._files = files
         self._clock = clock
         self._began = clock.monotonic()
+        self.taken = ""
         self.events: queue.SimpleQueue[Event] = queue.SimpleQueue()
 
     def _now(self) -> datetime:
@@ -53,7 +59,7 @@ class Door:
         language = visitor.language_of(asked.languages)
         status = pickup_page.status(outcome.verdict)
         if outcome.verdict is Verdict.FILE and outcome.offer is not None:
-            headers = pickup_page.file_headers(outcome.offer)
+            headers, self.taken = pickup_page.file_headers(outcome.offer), outcome.offer.form
             return Answer(status, headers, self._files[outcome.offer.form], download=True)
         if outcome.verdict is Verdict.PAGE:
             minutes = math.ceil((outcome.ticket.until - now).total_seconds() / 60)
@@ -95,12 +101,15 @@ class Door:
 class OpenTicket:
     """A ticket that a phone can use. Leave its `with` block to close it; use it from one thread."""
 
-    def __init__(self, door: Door, server: Server, chosen: Pass, register: Register, clock: Clock) -> None:
+    def __init__(
+        self, door: Door, server: Server, chosen: Pass, register: Register, clock: Clock, copy: TicketCopy
+    ) -> None:
         self._door = door
         self._server = server
         self._chosen = chosen
         self._register = register
         self._clock = clock
+        self._copy = copy
 
     @property
     def link(self) -> Secret[str]:
@@ -149,6 +158,10 @@ class OpenTicket:
             sentence = sentences.ended(self._chosen.title, heard)
             with self._register.change() as change:
                 note(self._register, change, verb="ticket", sentence=sentence, now=self._clock.now())
+                if heard.ending is Ending.PICKED_UP:
+                    self._copy.picked_up(change, self._door.taken, heard.address)
+                else:
+                    self._copy.stayed(change)
         return heard
 
     def close(self) -> None:

@@ -162,7 +162,7 @@ def sealed(theme: Theme, errands: FakeErrands, _ways: Ways) -> SealedPage:
         CopyNote(made, "a" * 64, "/home/ines/sealed", "a.sealed.tar", 3, "", made),
         CopyNote(made + timedelta(days=2), "b" * 64, "/media/QUINCE", "b.sealed.tar", 4, "", None),
     )
-    errands.show(replace(seen, copies=notes, copy_ready=True))
+    errands.show(replace(seen, sealed_copies=notes, copy_ready=True))
     return SealedPage(theme, errands, Path("/home/ines"), pick=_no_folder)
 
 

@@ -7,6 +7,7 @@ import sqlite3
 from datetime import datetime
 from typing import TYPE_CHECKING
 
+from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.core.diary import DiaryEntry
@@ -41,7 +42,7 @@ def _settings(household: Household) -> tuple[str, ...]:
     )
 
 
-class SqliteChange(GatewayWrites, SealedWrites):
+class SqliteChange(GatewayWrites, CopyWrites, SealedWrites):
     """The port `services.sealed_ports.SealedChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:

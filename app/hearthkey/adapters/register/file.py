@@ -11,6 +11,7 @@ from pathlib import Path
 
 from hearthkey.adapters.register import rows
 from hearthkey.adapters.register.change import SqliteChange
+from hearthkey.adapters.register.copy_rows import CopyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
 from hearthkey.adapters.register.sealed_rows import SealedReads
@@ -38,7 +39,7 @@ _CODES = {
 }
 
 
-class SqliteRegister(GatewayReads, SealedReads):
+class SqliteRegister(GatewayReads, CopyReads, SealedReads):
     """The port `services.sealed_ports.SealedRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a

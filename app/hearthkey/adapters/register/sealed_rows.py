@@ -41,7 +41,7 @@ class SealedReads:
         row = self._one("SELECT public, locked FROM copy_lock")
         return None if row is None else (str(row[0]), str(row[1]))
 
-    def copies(self: Opened) -> list[CopyNote]:
+    def sealed_copies(self: Opened) -> list[CopyNote]:
         """See the port."""
         from hearthkey.core.sealed import CopyNote  # noqa: PLC0415 - a list of devices does without
 

@@ -7,6 +7,7 @@ from typing import NamedTuple
 from hearthkey.core.errors import Bug, Cancelled, HearthkeyError, Unavailable
 from hearthkey.core.sentences import (
     errors_bundles,
+    errors_copies,
     errors_delivery,
     errors_gateway,
     errors_host,
@@ -26,6 +27,7 @@ REFUSED = (
     | errors_household.REFUSED
     | errors_host.REFUSED
     | errors_bundles.REFUSED
+    | errors_copies.REFUSED
     | errors_delivery.REFUSED
     | errors_gateway.REFUSED
     | errors_sealed.REFUSED

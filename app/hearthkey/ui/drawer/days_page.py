@@ -48,7 +48,7 @@ def days(snapshot: Snapshot) -> Days | None:
     if authority is None or gateway is None or newest is None:
         return None
     list_end, gateway_end = house_ends(snapshot.gateway_state.note, newest, gateway.not_after)
-    house = House(list_end, gateway_end, authority.not_after, sealed.due(snapshot.copies, snapshot.diary[0].at))
+    house = House(list_end, gateway_end, authority.not_after, sealed.due(snapshot.sealed_copies, snapshot.diary[0].at))
     proved = {one.serial for one in snapshot.passes}
     found = duties.forecast(house, snapshot.passes, proved, snapshot.at)
     now = tuple(one for one in found if one.overdue(snapshot.at))

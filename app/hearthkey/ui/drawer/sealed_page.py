@@ -92,8 +92,8 @@ class SealedPage(Page):
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show which copies there are."""
-        self._notes = tuple(reversed(snapshot.copies))[:SHOWN]
-        tried = sealed.last_tried(snapshot.copies)
+        self._notes = tuple(reversed(snapshot.sealed_copies))[:SHOWN]
+        tried = sealed.last_tried(snapshot.sealed_copies)
         if tried is not None and tried.tried is not None:
             told = self.tr("The copy of {day} was opened on {tried} and was whole.").format(
                 day=day(tried.made), tried=day(tried.tried)

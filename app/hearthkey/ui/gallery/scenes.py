@@ -119,7 +119,7 @@ def _sealed(window: Window) -> None:
         )
         for number in range(3)
     )
-    _show(window, replace(seen, copies=notes, copy_ready=True))
+    _show(window, replace(seen, sealed_copies=notes, copy_ready=True))
 
 
 def _help(window: Window) -> None:

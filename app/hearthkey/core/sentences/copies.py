@@ -1,0 +1,108 @@
+"""What is said of copies that left: where each is, what can be said of it, and what became of it."""
+
+from __future__ import annotations
+
+from hearthkey.core.copies import Copy, CopyWay, Found, Standing, Told
+from hearthkey.core.revocation import Reason
+from hearthkey.core.sentences.diary import day
+from hearthkey.core.sentences.sentence import Sentence
+from hearthkey.core.sentences.words import FORMS
+
+_TEMPLATE = "template:"
+
+_WHERE = {
+    CopyWay.FOLDER: Sentence("in the folder {place}", {}),
+    CopyWay.STICK: Sentence("on the stick “{place}”", {}),
+    CopyWay.TICKET: Sentence("picked up by {place}", {}),
+    CopyWay.DRAG: Sentence("dragged out of the window; where to, the desktop does not say", {}),
+    CopyWay.CLIPBOARD: Sentence("on the clipboard", {}),
+    CopyWay.PAPER: Sentence("on paper", {}),
+}
+_PERHAPS = {
+    CopyWay.FOLDER: Sentence("may lie in the folder {place}", {}),
+    CopyWay.STICK: Sentence("may lie on the stick “{place}”", {}),
+    CopyWay.TICKET: Sentence("offered for pick-up; whether a phone got it is not known", {}),
+    CopyWay.DRAG: Sentence("may have been dragged out of the window", {}),
+    CopyWay.CLIPBOARD: Sentence("may have been on the clipboard", {}),
+    CopyWay.PAPER: Sentence("may be on paper", {}),
+}
+FLASH = Sentence(
+    "Deleting takes the file’s name away. A stick may keep what was in it until something else is written there; that "
+    "stays under the bundle’s passphrase.",
+    {},
+)
+"""Why nothing is overwritten: flash memory puts new data elsewhere."""
+
+FLASH_OPEN = Sentence(
+    "Deleting takes the file’s name away. A stick may keep what was in it until something else is written there. "
+    "If it holds a secret without a passphrase, keep the stick or destroy it.",
+    {},
+)
+"""The same for a file of an own template, which need not be under the passphrase."""
+
+_FOUND = {
+    Found.OURS: "It is still there, just as it was written.",
+    Found.PARTLY: "A part of it is still there, just as it was written.",
+    Found.CHANGED: "Something else of that name is there now. It is left alone; look at it yourself.",
+    Found.GONE: "It is not there any more.",
+    Found.AWAY: "The place cannot be reached now. If it is a stick, plug it in.",
+    Found.ELSEWHERE: "Where it is now cannot be looked at from here.",
+}
+
+
+def form(one: Copy) -> Sentence:
+    """What it is."""
+    if one.form.startswith(_TEMPLATE):
+        return Sentence("your own “{name}”", {"name": one.form.removeprefix(_TEMPLATE)})
+    parts = [FORMS.get(part, part) for part in one.form.split("+")]
+    return Sentence(parts[0], {}) if len(parts) == 1 else Sentence("one of {forms}", {"forms": tuple(parts)})
+
+
+def where(one: Told) -> Sentence:
+    """Where it is, or may be."""
+    table = _PERHAPS if one.standing is Standing.PERHAPS else _WHERE
+    return Sentence(table[one.copy.way].template, {"place": one.copy.place})
+
+
+def standing(one: Told) -> Sentence:
+    """What can be said of it now."""
+    if one.standing is Standing.TIDIED and one.copy.tidied is not None:
+        return Sentence("gone since {day}", {"day": day(one.copy.tidied)})
+    if one.standing is Standing.HARMLESS:
+        revoked = one.of.reason not in {None, Reason.CERTIFICATE_HOLD}
+        since = one.of.since if revoked and one.of.since is not None else one.of.not_after
+        words = "opens nothing: revoked on {day}" if revoked else "opens nothing: the pass ended on {day}"
+        return Sentence(words, {"day": day(since)})
+    if one.standing is Standing.PERHAPS:
+        return Sentence("not known whether it left", {})
+    return Sentence("not known to be gone", {})
+
+
+def found(what: Found) -> Sentence:
+    """What a look found."""
+    return Sentence(_FOUND[what], {})
+
+
+def on_flash(one: Copy) -> Sentence:
+    """What deleting does and does not do."""
+    return FLASH_OPEN if one.form.startswith(_TEMPLATE) else FLASH
+
+
+def _which(one: Told) -> str:
+    return f"of {one.of.title}, made on {day(one.copy.made)}, {where(one)}"
+
+
+def said_gone(one: Told) -> str:
+    """For the diary: the householder says so."""
+    return f"The copy {_which(one)}, is gone, as was said here."
+
+
+def deleted(one: Told, count: int) -> str:
+    """For the diary: the app deleted it, or found it gone."""
+    how = "was deleted here" if count else "was looked for and is not there any more"
+    return f"The copy {_which(one)}, {how}."
+
+
+def not_gone(one: Told) -> str:
+    """For the diary: it was taken back."""
+    return f"The copy {_which(one)}, is not gone after all."
