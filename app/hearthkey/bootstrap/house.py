@@ -16,6 +16,7 @@ from hearthkey.bootstrap.copies import CopyRoom
 from hearthkey.bootstrap.gateway import GatewayRooms
 from hearthkey.bootstrap.makers import MakersRoom
 from hearthkey.bootstrap.sealed import SealedRoom
+from hearthkey.bootstrap.sheets import SheetRoom
 from hearthkey.bootstrap.tickets import TicketRoom
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import FILE, KEYRING
@@ -36,7 +37,7 @@ if TYPE_CHECKING:
     from hearthkey.services.stopping import Stopping
 
 
-class House(MakersRoom, GatewayRooms, CopyRoom, SealedRoom, TicketRoom):
+class House(MakersRoom, GatewayRooms, CopyRoom, SealedRoom, SheetRoom, TicketRoom):
     """All parts of one household, wired together.
 
     Args:

@@ -23,6 +23,7 @@ VERBS = {
     "show": "Show one device, or the household.",
     "export": "Rehearse a waiting bundle and write it.",
     "ticket": "Let a device at home pick a waiting bundle up by a link, once.",
+    "sheet": "Write the sheet that goes with a device, the card with its passphrase, or the two messages.",
     "hand-over": "Erase a key here, because the device has it now.",
     "stop": "Stop a device for now.",
     "let-in": "Let a stopped device back in.",

@@ -41,6 +41,7 @@ _MODULES = {
     "secrets": "templates",
     "copies": "copies",
     "diary": "board",
+    "sheet": "sheets",
     "seal": "sealed",
     "try": "sealed",
     "restore": "sealed",
@@ -96,6 +97,8 @@ def _writes(arguments: Namespace) -> bool:
         return arguments.forget or arguments.look or any(value is not None for value in chosen)
     if arguments.verb == "copies":
         return any(one is not None for one in (arguments.tidied, arguments.not_tidied, arguments.tidy))
+    if arguments.verb == "sheet":
+        return arguments.call is not None or arguments.language is not None
     if arguments.verb == "template":
         return arguments.act in {"keep", "write", "forget"}
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))

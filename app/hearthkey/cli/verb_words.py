@@ -203,6 +203,22 @@ def _rehearse(verb: argparse.ArgumentParser) -> None:
     )
 
 
+def _sheet(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("device", nargs="?", metavar="DEVICE", help="whose and which (Ines phone)")
+    verb.add_argument(
+        "--form", default=Form.PKCS12.value, choices=[one.value for one in Form], help="what it goes with"
+    )
+    verb.add_argument("--language", metavar="CODE", help="en, de or es; remembered for this person")
+    verb.add_argument("--paper", default="a4", metavar="PAPER", help="a4 (default) or letter")
+    verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="default: here")
+    verb.add_argument("--call", metavar="TEXT", help="whom to call, a name and a number; remembered; empty forgets it")
+    one = verb.add_mutually_exclusive_group()
+    one.add_argument("--card", action="store_true", help="the card with the passphrase alone, instead of the sheet")
+    one.add_argument(
+        "--messages", choices=["written", "spoken"], help="a message instead: to go with the file, or to be said"
+    )
+
+
 def _own_words(verb: argparse.ArgumentParser) -> None:
     verb.add_argument(
         "--own-passphrase",
@@ -276,6 +292,7 @@ WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "lists": _lists,
     "rehearse": _rehearse,
     "diary": _diary,
+    "sheet": _sheet,
     "seal": _seal,
     "try": _try,
     "restore": _restore,

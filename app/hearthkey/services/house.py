@@ -8,6 +8,7 @@ if TYPE_CHECKING:
     from contextlib import AbstractContextManager
     from pathlib import Path
 
+    from hearthkey.formats.laid_pdf import Draw
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
     from hearthkey.services.enrolling import Enrolling
@@ -24,9 +25,10 @@ if TYPE_CHECKING:
     from hearthkey.services.ports import Clock, Files, Pictures, Vault
     from hearthkey.services.rehearsing import Rehearsing
     from hearthkey.services.restoring import Restoring
-    from hearthkey.services.sealed_ports import SealedRegister
     from hearthkey.services.sealing import Sealing
     from hearthkey.services.settling import Settling
+    from hearthkey.services.sheet_ports import SheetRegister
+    from hearthkey.services.sheeting import Sheeting
     from hearthkey.services.sparing import Sparing
     from hearthkey.services.stopping import Stopping
     from hearthkey.services.targeting import Targeting
@@ -47,7 +49,7 @@ class House(Protocol):
         """The computer's clock."""
 
     @property
-    def register(self) -> SealedRegister:
+    def register(self) -> SheetRegister:
         """The household's file."""
 
     @property
@@ -145,6 +147,14 @@ class House(Protocol):
     @property
     def targeting(self) -> Targeting:
         """The verb "gateway"."""
+
+    @property
+    def sheeting(self) -> Sheeting:
+        """The verb "sheet"."""
+
+    @property
+    def draw_page(self) -> Draw:
+        """Draws one page as PDF, without a window."""
 
     @property
     def sealing(self) -> Sealing:

@@ -20,6 +20,7 @@ class Actions(QObject):
         next_region, previous_region: F6 and Shift+F6.
         undo: Ctrl+Z.
         hand_over: Ctrl+H, for whatever is selected.
+        paper: Ctrl+P, for whatever is selected.
         leave: Ctrl+Q.
     """
 
@@ -27,6 +28,7 @@ class Actions(QObject):
     previous_region = Signal()
     undo = Signal()
     hand_over = Signal()
+    paper = Signal()
     leave = Signal()
 
     def __init__(self, ways: Ways, menu: QMenu, window: QWidget) -> None:
@@ -36,6 +38,7 @@ class Actions(QObject):
         self.find = self._add(self.tr("Find"), "Ctrl+F", ways.find.emit)
         self.lost = self._add(self.tr("Lost or stolen"), "Ctrl+L", lambda: ways.lost.emit(""))
         self.hand_over_action = self._add(self.tr("Hand over"), "Ctrl+H", self.hand_over.emit)
+        self.paper_action = self._add(self.tr("Sheet, card and messages"), "Ctrl+P", self.paper.emit)
         self.gateway = self._add(self.tr("Gateway"), "Ctrl+G", ways.gateway.emit)
         self.deliver = self._add(self.tr("Deliver now"), "Ctrl+Shift+G", ways.deliver.emit)
         self.templates = self._add(self.tr("Your own template"), "Ctrl+T", ways.templates.emit)
@@ -49,7 +52,7 @@ class Actions(QObject):
         self.leave_action = self._add(self.tr("Close the window"), "Ctrl+Q", self.leave.emit)
         self._add(self.tr("Next part of the window"), "F6", self.next_region.emit)
         self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
-        menu.addActions([self.new_device, self.find, self.hand_over_action, self.lost])
+        menu.addActions([self.new_device, self.find, self.hand_over_action, self.paper_action, self.lost])
         menu.addSeparator()
         menu.addActions([self.gateway, self.deliver, self.templates])
         menu.addSeparator()
@@ -62,7 +65,7 @@ class Actions(QObject):
         founded = snapshot.household is not None
         for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock, self.gateway):
             action.setEnabled(founded)
-        for action in (self.templates, self.days, self.sealed):
+        for action in (self.templates, self.days, self.sealed, self.paper_action):
             action.setEnabled(founded)
         self.deliver.setEnabled(may_deliver(snapshot))
         self.new_device.setEnabled(founded and not snapshot.read_only)

@@ -23,8 +23,8 @@ from hearthkey.services.exporting import Exported
 from hearthkey.services.founding import FoundRequest
 from hearthkey.services.settling import SettleRequest
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.sheet_errands import SheetErrands
 from hearthkey.ui.tasks import Failed, Then
-from hearthkey.ui.ticket_errands import TicketErrands
 
 
 @dataclass(frozen=True)
@@ -35,7 +35,7 @@ class Certificate:
     text: str
 
 
-class Errands(TicketErrands):
+class Errands(SheetErrands):
     """What the window asks of the household.
 
     Every method returns at once; see `Lane` for `context`, `then` and `failed`.

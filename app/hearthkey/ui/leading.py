@@ -65,6 +65,7 @@ class Leading(QObject):
         ways.replace_device.connect(self._replace)
         ways.hand_over.connect(self._hand_over)
         ways.hand_over_by.connect(self._hand_over)
+        ways.paper.connect(self._paper)
         ways.find.connect(window.top.begin_find)
         ways.deliver.connect(self._deliver)
         ways.help.connect(self._help)
@@ -78,6 +79,7 @@ class Leading(QObject):
         ways.closed.connect(window.board.setFocus)
         window.board.house_opened.connect(self._house)
         window.hand_over.told.connect(window.footer.say)
+        window.paper.told.connect(window.footer.say)
         window.hand_over.folder_chosen.connect(window.outside.memory.keep_folder)
         pages.template.folder_chosen.connect(window.outside.memory.keep_folder)
 
@@ -89,6 +91,7 @@ class Leading(QObject):
         actions.previous_region.connect(lambda: self._walk(-1))
         actions.undo.connect(window.footer.undo)
         actions.hand_over.connect(self._hand_over_selected)
+        actions.paper.connect(self._paper_of_selected)
         actions.leave.connect(window.close)
 
     # What is
@@ -147,7 +150,7 @@ class Leading(QObject):
 
     def _open(self, page: Page) -> None:
         window = self._window
-        if window.pages.currentWidget() in {window.hand_over, window.closed}:
+        if window.pages.currentWidget() in {window.hand_over, window.paper, window.closed}:
             self._without = self._without or window.pages.currentWidget() is window.closed
             window.turn_to(window.sheet)
         if window.pages.currentWidget() is window.sheet:
@@ -198,6 +201,21 @@ class Leading(QObject):
         if one is not None and one.handed_over is None:
             self._hand_over(one.serial)
 
+    def _paper(self, serial: str) -> None:
+        self._window.drawer.shut()
+        self._window.turn_to(self._window.paper)
+        self._window.paper.open(serial)
+
+    def _paper_of_selected(self) -> None:
+        """Ctrl+P: print what is shown, or show what can be printed for the device that is selected."""
+        window, one = self._window, self._window.board.selected()
+        if window.pages.currentWidget() is window.paper:
+            window.paper.print()
+        elif window.pages.currentWidget() is window.hand_over and window.hand_over.leaving.chosen is not None:
+            self._paper(window.hand_over.leaving.chosen.serial)
+        elif one is not None:
+            self._paper(one.serial)
+
     def back(self) -> None:
         """Close what lies over the board, the last first."""
         window = self._window
@@ -208,6 +226,8 @@ class Leading(QObject):
             self._to_the_board()
         elif window.pages.currentWidget() is window.hand_over:
             window.hand_over.leaving.leave()
+            self._to_the_board()
+        elif window.pages.currentWidget() is window.paper:
             self._to_the_board()
         elif window.drawer.is_open:
             window.drawer.shut()

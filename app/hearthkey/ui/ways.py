@@ -22,6 +22,7 @@ class Ways(QObject):
         gateway_place: open the page that says where the gateway's files go.
         deliver: deliver to the gateway now.
         templates: open the page of the householder's own templates.
+        paper: open the page of sheet, card and messages for a device; the serial of its pass.
         days: open the list of what is to be done.
         sealed: open the page of the sealed copies.
         household: open the household's own page.
@@ -45,6 +46,7 @@ class Ways(QObject):
     gateway_place = Signal()
     deliver = Signal()
     templates = Signal()
+    paper = Signal(str)
     days = Signal()
     sealed = Signal()
     household = Signal()

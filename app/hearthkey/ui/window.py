@@ -22,6 +22,7 @@ from hearthkey.ui.pages.closed import ClosedPage
 from hearthkey.ui.pages.founding import FoundingPage
 from hearthkey.ui.pages.hand_over import HandOver
 from hearthkey.ui.preferences import Memory
+from hearthkey.ui.printing.paper_page import PaperPage
 from hearthkey.ui.runtime import Runtime
 from hearthkey.ui.scrolling import Scrolling
 from hearthkey.ui.strip import Strip
@@ -94,6 +95,7 @@ class Window(QMainWindow):
         self.hand_over = HandOver(
             theme, errands, self.ways, self.tray.drag, self.clipboard, self.sticks, folder=outside.home
         )
+        self.paper = PaperPage(theme, errands, self.ways, folder=outside.home)
         self.founding = FoundingPage(
             theme, errands, self.ways, practice=self.practice_wanted.emit, key_folder=str(outside.data / "keys")
         )
@@ -122,7 +124,7 @@ class Window(QMainWindow):
         for part in (self.headline, self.strip):
             column.addWidget(part)
         column.addLayout(beside, 1)
-        for page in (self.sheet, self.hand_over, self.founding, self.closed):
+        for page in (self.sheet, self.hand_over, self.paper, self.founding, self.closed):
             self.pages.addWidget(page)
         whole = QWidget()
         rows = QVBoxLayout(whole)

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
+from hearthkey.adapters.register.sheet_rows import SheetWrites
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Bug
 from hearthkey.core.household import Authority, Gateway, Household
@@ -42,8 +43,8 @@ def _settings(household: Household) -> tuple[str, ...]:
     )
 
 
-class SqliteChange(GatewayWrites, CopyWrites, SealedWrites):
-    """The port `services.sealed_ports.SealedChange`; begun and ended by the register."""
+class SqliteChange(GatewayWrites, CopyWrites, SealedWrites, SheetWrites):
+    """The port `services.sheet_ports.SheetChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:
         self._connection = connection

@@ -15,6 +15,7 @@ from hearthkey.adapters.register.copy_rows import CopyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
 from hearthkey.adapters.register.sealed_rows import SealedReads
+from hearthkey.adapters.register.sheet_rows import SheetReads
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.household import Authority, Gateway, Household
@@ -39,8 +40,8 @@ _CODES = {
 }
 
 
-class SqliteRegister(GatewayReads, CopyReads, SealedReads):
-    """The port `services.sealed_ports.SealedRegister` over SQLite.
+class SqliteRegister(GatewayReads, CopyReads, SealedReads, SheetReads):
+    """The port `services.sheet_ports.SheetRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a
     crash of the machine, and what is erased is overwritten in the file.

@@ -15,6 +15,7 @@ from hearthkey.core.sentences import (
     errors_sealed,
     errors_settings,
     errors_settling,
+    errors_sheets,
     errors_templates,
     errors_tickets,
     errors_tunnel,
@@ -32,13 +33,18 @@ REFUSED = (
     | errors_gateway.REFUSED
     | errors_sealed.REFUSED
     | errors_settling.REFUSED
+    | errors_sheets.REFUSED
     | errors_templates.REFUSED
     | errors_tickets.REFUSED
     | errors_tunnel.REFUSED
 )
 
 UNAVAILABLE = (
-    errors_world.UNAVAILABLE | errors_delivery.UNAVAILABLE | errors_gateway.UNAVAILABLE | errors_tickets.UNAVAILABLE
+    errors_world.UNAVAILABLE
+    | errors_delivery.UNAVAILABLE
+    | errors_gateway.UNAVAILABLE
+    | errors_sheets.UNAVAILABLE
+    | errors_tickets.UNAVAILABLE
 )
 
 

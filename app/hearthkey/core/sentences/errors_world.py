@@ -62,6 +62,10 @@ UNAVAILABLE: dict[str, tuple[str, str]] = {
 }
 
 BUG: dict[str, tuple[str, str]] = {
+    "both-channels": (
+        "The passphrase and what it opens were about to stand together, so nothing was shown.",
+        "Tell whoever looks after the app what you were doing.",
+    ),
     "authority-mismatch": ("The CA key does not belong to the CA certificate.", ""),
     "archive-member-unfit": ("An archive was to hold a file that does not belong there.", ""),
     "bundle-table-lost": ("A bundle lost a part while it was read.", ""),

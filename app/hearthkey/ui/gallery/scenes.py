@@ -88,6 +88,18 @@ def _passphrase(window: Window) -> None:
     window.hand_over.left.passphrase_button.click()
 
 
+def _paper(window: Window) -> None:
+    window.ways.paper.emit(_find(window, "Tomasz", "laptop").serial)
+
+
+def _paper_showing(what: str) -> Callable[[Window], None]:
+    def begin(window: Window) -> None:
+        window.paper.choices.paper_or_words.take(what)
+        window.paper.choices.changed.emit()
+
+    return begin
+
+
 def _settings(window: Window) -> None:
     window.ways.back.emit()
     window.ways.back.emit()
@@ -203,6 +215,10 @@ HOUSEHOLD = (
     Scene("pickup-visited", pickup_states.visited, PLAIN[:2]),
     Scene("pickup-quiet", pickup_states.quiet, PLAIN[:2]),
     Scene("pickup-over", pickup_states.picked_up, PLAIN[:2]),
+    Scene("paper", _paper, PLAIN + SPECIAL[:2]),
+    Scene("paper-card", _paper_showing("card"), PLAIN[:2]),
+    Scene("paper-written", _paper_showing("written"), PLAIN[:2]),
+    Scene("paper-spoken", _paper_showing("spoken"), PLAIN[:2]),
     Scene("settings", _settings, PLAIN[:2]),
     Scene("diary", _diary, PLAIN[:2]),
     Scene("days", _days, PLAIN + SPECIAL[:1]),

@@ -95,6 +95,7 @@ class HandOver(QWidget):
         self.head.back.clicked.connect(self._ways.back)
         left.rows.wanted.connect(self.go)
         left.passphrase_button.clicked.connect(self._passphrase)
+        left.paper_button.clicked.connect(lambda: self._ways.paper.emit(leaving.serial))
         left.has_it.asked.connect(self._aloud)
         left.has_it.confirmed.connect(self._hand_over)
         panel.codes.turned.connect(lambda _number: self._aloud(panel.codes.picture.accessibleName()))
@@ -199,8 +200,7 @@ class HandOver(QWidget):
         self.leaving.save(WayOut.STICK, drive.path, drive)
 
     def _again(self) -> None:
-        way = self.leaving.way
-        if way is None:
+        if (way := self.leaving.way) is None:
             self.leaving.show_passphrase()
         else:
             self.go(way)

@@ -78,6 +78,11 @@ class Leaving(QObject):
         self.pickup.ended.connect(self._over)
 
     @property
+    def serial(self) -> str:
+        """Of the pass; empty where none is chosen."""
+        return "" if self.chosen is None else self.chosen.serial
+
+    @property
     def busy(self) -> bool:
         """Whether an answer is awaited."""
         return self.screen.side is Side.WORKING

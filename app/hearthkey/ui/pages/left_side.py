@@ -64,6 +64,7 @@ class LeftSide(Tall):
         self._beside = Label(theme, Role.BODY, color="ink2", wrap=True)
         self.rows = WayRows(theme)
         self.passphrase_button = Button(theme, "")
+        self.paper_button = Button(theme, self.tr("Sheet and messages…"), hint=self.tr("Ctrl+P"))
         self.has_it = DeviceHasIt(theme)
         inside = QWidget()
         self._top = QHBoxLayout()
@@ -75,7 +76,12 @@ class LeftSide(Tall):
         column.addLayout(self._top)
         column.addWidget(self.rows)
         column.addWidget(self._note())
-        column.addWidget(self.passphrase_button)
+        under = QHBoxLayout()
+        under.setSpacing(6)
+        under.addWidget(self.passphrase_button)
+        under.addWidget(self.paper_button)
+        under.addStretch(1)
+        column.addLayout(under)
         column.addStretch(1)
         column.addWidget(self.has_it)
         self.hold(inside)
@@ -126,7 +132,7 @@ class LeftSide(Tall):
         if self.card is None or self._after is None:
             return
         buttons = [row.button for row in self.rows.all()]
-        stops = (self._after, self.card, *buttons, self.passphrase_button, *self.has_it.stops())
+        stops = (self._after, self.card, *buttons, self.passphrase_button, self.paper_button, *self.has_it.stops())
         for one_stop, next_stop in pairwise(stops):
             QWidget.setTabOrder(one_stop, next_stop)
 

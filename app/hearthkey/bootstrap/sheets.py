@@ -1,0 +1,50 @@
+"""The room of a household where sheets are set."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
+
+if TYPE_CHECKING:
+    from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.formats.laid_pdf import Draw
+    from hearthkey.services.bundling import Bundling
+    from hearthkey.services.ports import Clock
+    from hearthkey.services.sheeting import Sheeting
+
+
+class Rooms(Protocol):
+    """The rooms that this one stands on."""
+
+    @property
+    def clock(self) -> Clock:
+        """The computer's clock."""
+
+    @property
+    def register(self) -> SqliteRegister:
+        """The register."""
+
+    @property
+    def bundling(self) -> Bundling:
+        """Opens and writes bundles."""
+
+
+class SheetRoom(Rooms):
+    """The sheets' part of a house."""
+
+    @cached_property
+    def sheeting(self) -> Sheeting:
+        """The verb "sheet"."""
+        from hearthkey.formats import hand_over_steps
+        from hearthkey.services.sheeting import Sheeting
+
+        return Sheeting(self.register, self.bundling, self.clock, hand_over_steps.steps, hand_over_steps.kind_words)
+
+    @cached_property
+    def draw_page(self) -> Draw:
+        """Draws one page as PDF, without a window."""
+        from hearthkey.adapters.places import faces
+        from hearthkey.formats.laid_pdf import drawn
+        from hearthkey.formats.sheet_pdf import Fonts
+
+        return drawn(Fonts(*faces()))

@@ -1,0 +1,126 @@
+"""What goes along with a bundle: the sheet, the passphrase card, the two messages."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from hearthkey.core import names
+from hearthkey.core.bundle import Form
+from hearthkey.core.errors import Refused
+from hearthkey.core.hand_over_sheet import CardFacts, Messages, SheetFacts
+from hearthkey.core.languages import Language
+from hearthkey.core.passes import Pass
+from hearthkey.core.steps import Step
+from hearthkey.formats import hand_over_sheet
+from hearthkey.services.bundling import Bundling
+from hearthkey.services.ports import Clock
+from hearthkey.services.sheet_ports import SheetRegister
+
+LONGEST_CALL = 80
+"""Characters of whom to call."""
+
+StepsOf = Callable[[str, Form, Language], tuple[Step, ...]]
+"""The steps of a device kind for a form, in a language."""
+WordsOf = Callable[[str, Language], str]
+"""What a device kind is called in a language."""
+
+
+class Sheeting:
+    """The verb "sheet". Nothing here writes a file: shells draw what they get."""
+
+    def __init__(
+        self, register: SheetRegister, bundling: Bundling, clock: Clock, steps_of: StepsOf, words_of: WordsOf
+    ) -> None:
+        self._register = register
+        self._bundling = bundling
+        self._clock = clock
+        self._steps_of = steps_of
+        self._words_of = words_of
+
+    def language_of(self, person: str, otherwise: Language) -> Language:
+        """The language in which somebody's sheets are written.
+
+        Args:
+            otherwise: where nobody has chosen one yet.
+        """
+        kept = self._register.person_languages().get(person.casefold())
+        return otherwise if kept is None or kept not in set(Language) else Language(kept)
+
+    def choose_language(self, person: str, language: Language) -> None:
+        """Remember the language of somebody's sheets.
+
+        Raises:
+            Unavailable: as the register.
+        """
+        with self._register.change() as change:
+            change.keep_person_language(person, language.value)
+
+    def call(self) -> str:
+        """Whom to call, as the householder typed it; empty where nothing was."""
+        return self._register.whom_to_call()
+
+    def choose_call(self, text: str) -> None:
+        """Remember whom to call; empty forgets it.
+
+        Raises:
+            Refused: call-too-long, and as `names.display_name`.
+            Unavailable: as the register.
+        """
+        typed = text.strip()
+        if len(typed) > LONGEST_CALL:
+            raise Refused("call-too-long", length=len(typed), limit=LONGEST_CALL)
+        kept = names.display_name(typed, "whom to call") if typed else ""
+        with self._register.change() as change:
+            change.keep_whom_to_call(kept)
+
+    def sheet(self, chosen: Pass, form: Form, language: Language) -> SheetFacts:
+        """What the sheet of a device says; it needs neither key nor passphrase.
+
+        Raises:
+            Refused: no-household.
+        """
+        household = self._register.household()
+        if household is None:
+            raise Refused("no-household")
+        return SheetFacts(
+            person=chosen.person,
+            device=chosen.device,
+            kind=self._words_of(chosen.kind, language),
+            household=household.name,
+            made=self._clock.now(),
+            ends=chosen.not_after,
+            steps=self._steps_of(chosen.kind, form, language),
+            call=self.call(),
+            language=language,
+            practice=household.practice,
+        )
+
+    def card(self, chosen: Pass, language: Language) -> CardFacts:
+        """What the passphrase card of a waiting bundle says.
+
+        Raises:
+            Refused: pass-handed-over, passphrase-lost.
+            Unavailable: as the vault.
+        """
+        return CardFacts(chosen.person, self._bundling.passphrase(chosen), language)
+
+    def messages(self, chosen: Pass, language: Language) -> Messages:
+        """The two messages for somebody who is far away.
+
+        Raises:
+            Refused: pass-handed-over, passphrase-lost.
+            Unavailable: as the vault.
+        """
+        return hand_over_sheet.messages(chosen.person, chosen.device, self._bundling.passphrase(chosen), language)
+
+
+def language(text: str) -> Language:
+    """A language by its code.
+
+    Raises:
+        Refused: language-unknown.
+    """
+    wanted = text.strip().casefold()
+    if wanted not in set(Language):
+        raise Refused("language-unknown", text=text[:40], known=tuple(Language))
+    return Language(wanted)
