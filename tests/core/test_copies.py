@@ -71,7 +71,7 @@ def test_what_can_be_said_of_a_copy(copy: Copy, of: Pass, expected: Standing) ->
     assert standing(copy, of, NOW) is expected
     (one,) = told([copy], [of], NOW)
     assert (one in unaccounted([one])) is (expected in {Standing.OUT, Standing.PERHAPS})
-    for sentence in (sentences.form(copy), sentences.where(one), sentences.standing(one)):
+    for sentence in (sentences.form(copy), sentences.described(one, "codes"), sentences.standing(one)):
         assert "unknown" not in str(sentence)
         assert "{" not in str(sentence)
 

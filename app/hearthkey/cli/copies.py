@@ -41,10 +41,8 @@ def _list(house: House, arguments: Namespace, teller: Teller) -> None:
 
 def _line(one: Told) -> str:
     made = one.copy.made
-    return (
-        f"{one.copy.number:4}  {made:%Y-%m-%d %H:%M}  {sentences.form(one.copy)}, {sentences.where(one)}: "
-        f"{sentences.standing(one)}"
-    )
+    told = sentences.described(one, str(sentences.form(one.copy)))
+    return f"{one.copy.number:4}  {made:%Y-%m-%d %H:%M}  {told}: {sentences.standing(one)}"
 
 
 def _data(one: Told) -> dict[str, object]:

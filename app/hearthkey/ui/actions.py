@@ -44,6 +44,7 @@ class Actions(QObject):
         self.templates = self._add(self.tr("Your own template"), "Ctrl+T", ways.templates.emit)
         self.days = self._add(self.tr("What is to be done"), "F2", ways.days.emit)
         self.sealed = self._add(self.tr("Sealed copies"), "Ctrl+B", ways.sealed.emit)
+        self.copies = self._add(self.tr("Copies that left"), "Ctrl+K", lambda: ways.copies.emit(""))
         self.diary = self._add(self.tr("Diary"), "Ctrl+D", ways.diary.emit)
         self.settings = self._add(self.tr("Settings"), "Ctrl+,", ways.settings.emit)
         self.lock = self._add(self.tr("Lock the household"), "Ctrl+Shift+L", ways.lock.emit)
@@ -56,7 +57,7 @@ class Actions(QObject):
         menu.addSeparator()
         menu.addActions([self.gateway, self.deliver, self.templates])
         menu.addSeparator()
-        menu.addActions([self.days, self.sealed, self.diary, self.settings, self.help])
+        menu.addActions([self.days, self.sealed, self.copies, self.diary, self.settings, self.help])
         menu.addSeparator()
         menu.addActions([self.lock, self.leave_action])
 
@@ -65,7 +66,7 @@ class Actions(QObject):
         founded = snapshot.household is not None
         for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock, self.gateway):
             action.setEnabled(founded)
-        for action in (self.templates, self.days, self.sealed, self.paper_action):
+        for action in (self.templates, self.days, self.sealed, self.copies, self.paper_action):
             action.setEnabled(founded)
         self.deliver.setEnabled(may_deliver(snapshot))
         self.new_device.setEnabled(founded and not snapshot.read_only)

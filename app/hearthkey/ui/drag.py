@@ -12,6 +12,7 @@ from PySide6.QtGui import QDrag
 from PySide6.QtWidgets import QApplication
 
 from hearthkey.core.bundle import Form
+from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import HearthkeyError, Unavailable
 from hearthkey.services.exporting import Exported
 from hearthkey.ui.errands import Errands
@@ -108,6 +109,7 @@ class DragOut(QObject):
             timer.stop()
             timer.deleteLater()
         self._runtime.forget(serial)
+        self._errands.dragged(serial, taken=False)
 
     def _prepare(self, card: TicketCard) -> None:
         serial = card.one.serial
@@ -136,7 +138,7 @@ class DragOut(QObject):
             _say(card, self.tr("it cannot leave"))
             self._errands.trouble.emit(error)
 
-        self._errands.export(serial, Form.PKCS12, folder, self, ready, failed)
+        self._errands.export(serial, Form.PKCS12, folder, self, ready, failed, way=CopyWay.DRAG)
 
     def _start(self) -> None:
         card = self._card
@@ -159,6 +161,8 @@ class DragOut(QObject):
         taken = self._carry(drag)
         self._keep(serial, drag)
         _say(card, "")
+        if taken:
+            self._errands.dragged(serial, taken=True)
         self.ended.emit(serial, taken)
 
     def _keep(self, serial: str, drag: QDrag | None) -> None:

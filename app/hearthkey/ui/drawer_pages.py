@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Signal
 
+from hearthkey.ui.drawer.copies_page import CopiesPage
 from hearthkey.ui.drawer.days_page import DaysPage
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
@@ -41,6 +42,7 @@ class DrawerPages(QObject):
         errands, home = outside.errands, outside.home
         self.device = DevicePage(theme, errands, ways)
         self.enrol = EnrolPage(theme, errands, ways)
+        self.copies = CopiesPage(theme, errands)
         self.days = DaysPage(theme, errands, ways)
         self.diary = DiaryPage(theme, errands)
         self.household = HouseholdPage(theme, errands, ways)
@@ -68,6 +70,7 @@ class DrawerPages(QObject):
         spots: dict[Page, str] = {
             self.device: "device",
             self.enrol: "enrolling",
+            self.copies: "copies",
             self.days: "days",
             self.diary: "diary",
             self.settings: "settings",

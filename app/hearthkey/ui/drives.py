@@ -2,23 +2,18 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol, TypeVar
 
-from PySide6.QtCore import QObject, QProcess, QStorageInfo, QTimer
+from PySide6.QtCore import QObject, QStorageInfo
+from PySide6.QtDBus import QDBusConnection
 
 from hearthkey.ui.tasks import Failed, Then
+from hearthkey.ui.unmounting import Unmounting, system_bus
 
 T = TypeVar("T")
-
-UNMOUNT = "udisksctl"
-"""The desktop's own program for unmounting; where it is missing, the file manager does it by hand."""
-
-UNMOUNT_SECONDS = 30
-"""A slow stick may have much to write; after that the file manager is the better judge."""
 
 _OUTSIDE = ("/usb", "/mmc_host/", "/firewire")
 """Buses that end in a socket of the case."""
@@ -100,9 +95,9 @@ class Sticks(QObject):
     """Looks for drives and lets go of them, without ever keeping the window waiting.
 
     Args:
-        pool: runs the look elsewhere: a drive that hangs must not hang the window.
+        pool: runs the look elsewhere: a drive that hangs must not hang the window, nor a bus that does.
         look: what finds the drives.
-        unmount: the program that unmounts, or None where there is none.
+        bus: connects to the desktop's service for disks.
     """
 
     def __init__(
@@ -111,13 +106,12 @@ class Sticks(QObject):
         parent: QObject | None = None,
         *,
         look: Callable[[], tuple[Drive, ...]] = plugged_in,
-        unmount: str | None = shutil.which(UNMOUNT),
+        bus: Callable[[], QDBusConnection] = system_bus,
     ) -> None:
         super().__init__(parent)
         self._pool = pool
         self._look = look
-        self._unmount = unmount
-        self._running: list[QProcess] = []
+        self._bus = bus
 
     def look(self, context: QObject, then: Then[tuple[Drive, ...]], failed: Failed) -> None:
         """Find what is plugged in."""
@@ -130,26 +124,8 @@ class Sticks(QObject):
             free: called when it may be pulled.
             by_hand: called when the file manager has to do it.
         """
-        if self._unmount is None:
-            by_hand()
-            return
-        process = QProcess(self)
-        self._running.append(process)
-        patience = QTimer(process)
-        patience.setSingleShot(True)
-        patience.timeout.connect(process.kill)
 
-        def over(*_how: object) -> None:
-            if process not in self._running:
-                return
-            self._running.remove(process)
-            patience.stop()
-            ended = process.exitStatus() == QProcess.ExitStatus.NormalExit
-            gone = process.error() == QProcess.ProcessError.UnknownError and ended and process.exitCode() == 0
-            process.deleteLater()
-            (free if gone else by_hand)()
+        def connected(bus: QDBusConnection) -> None:
+            Unmounting(bus, drive.device, free, by_hand, self).begin()
 
-        process.finished.connect(over)
-        process.errorOccurred.connect(over)
-        process.start(self._unmount, ["unmount", "--block-device", drive.device, "--no-user-interaction"])
-        patience.start(UNMOUNT_SECONDS * 1000)
+        self._pool(self._bus, self, connected, lambda _error: by_hand())

@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject
 
 from hearthkey.core.bundle import Form
 from hearthkey.core.certificates import CertificateFacts
+from hearthkey.core.copies import CopyWay
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes, EnrolPlan, FoundPlan, LetInPlan, RevokePlan, StopPlan
 from hearthkey.core.revocation import Reason
@@ -166,12 +167,22 @@ class Errands(SheetErrands):
         self._ask(lambda: self._here().bundling.passphrase(self._waiting(serial)), context, then, failed)
 
     def export(
-        self, serial: str, form: Form, folder: Path, context: QObject, then: Then[Exported], failed: Failed | None
+        self,
+        serial: str,
+        form: Form,
+        folder: Path,
+        context: QObject,
+        then: Then[Exported],
+        failed: Failed | None,
+        *,
+        way: CopyWay = CopyWay.FOLDER,
+        place: str = "",
     ) -> None:
-        """Rehearse a form and write it to a folder."""
+        """Rehearse a form and write it to a folder; way and place as in `services.exporting`."""
 
         def work() -> Exported:
-            return self._here().exporting.export(self._waiting(serial), form, folder, progress=self._progress)
+            chosen = self._waiting(serial)
+            return self._here().exporting.export(chosen, form, folder, progress=self._progress, way=way, place=place)
 
         self._ask(work, context, then, failed)
 

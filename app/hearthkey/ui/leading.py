@@ -18,6 +18,7 @@ from hearthkey.ui.courier import Courier
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer_pages import DrawerPages
 from hearthkey.ui.going_back import GoingBack
+from hearthkey.ui.mounts import Mounts
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.session_lock import SessionLock
 from hearthkey.ui.text import caution, mended, said
@@ -57,6 +58,9 @@ class Leading(QObject):
         timer.timeout.connect(errands.look_at_lock)
         timer.start()
         window.leaving.connect(timer.stop)
+        self.mounts = Mounts(self)
+        self.mounts.changed.connect(self.pages.device.ask_about_copies)
+        window.leaving.connect(self.mounts.close)
 
     def _connect_ways(self) -> None:
         window, ways, pages = self._window, self._window.ways, self.pages
@@ -66,6 +70,7 @@ class Leading(QObject):
         ways.hand_over.connect(self._hand_over)
         ways.hand_over_by.connect(self._hand_over)
         ways.paper.connect(self._paper)
+        ways.copies.connect(self._copies)
         ways.find.connect(window.top.begin_find)
         ways.deliver.connect(self._deliver)
         ways.help.connect(self._help)
@@ -166,6 +171,10 @@ class Leading(QObject):
     def _device(self, identity: str) -> None:
         self.pages.device.show_device(identity)
         self._open(self.pages.device)
+
+    def _copies(self, identity: str) -> None:
+        self.pages.copies.show_device(identity)
+        self._open(self.pages.copies)
 
     def _act(self, identity: str, begin: Callable[[], None]) -> None:
         self._device(identity)

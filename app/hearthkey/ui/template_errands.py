@@ -7,6 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
+from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
@@ -105,8 +106,11 @@ class TemplateErrands(GatewayErrands):
         context: QObject,
         then: Then[Changes],
         failed: Failed,
+        *,
+        way: CopyWay = CopyWay.FOLDER,
+        place: str = "",
     ) -> None:
-        """Check a template and write what it renders to into a folder."""
+        """Check a template and write what it renders to into a folder; way and place as in `WritingTemplates`."""
 
         def work() -> Changes:
             house = self._here()
@@ -118,7 +122,7 @@ class TemplateErrands(GatewayErrands):
                 ending=template.ending,
                 text=template.text,
             )
-            return writing.write(proper, self._pass(serial), folder)
+            return writing.write(proper, self._pass(serial), folder, way=way, place=place)
 
         self._ask(work, context, then, failed)
 

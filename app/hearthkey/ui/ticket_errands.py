@@ -17,8 +17,8 @@ from hearthkey.formats import link_code
 from hearthkey.formats.codes import Matrix
 from hearthkey.services import looking
 from hearthkey.services.ticket_desk import OpenTicket
+from hearthkey.ui.copy_errands import CopyErrands
 from hearthkey.ui.tasks import Failed, Then
-from hearthkey.ui.template_errands import TemplateErrands
 from hearthkey.ui.text import said
 
 MOST_HEARD = 50
@@ -50,7 +50,7 @@ class Opened:
     firewall: str
 
 
-class TicketErrands(TemplateErrands):
+class TicketErrands(CopyErrands):
     """The tickets' part of the errands; see `Lane` for the shape of each."""
 
     def open_ticket(

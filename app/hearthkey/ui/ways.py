@@ -26,6 +26,7 @@ class Ways(QObject):
         days: open the list of what is to be done.
         sealed: open the page of the sealed copies.
         household: open the household's own page.
+        copies: open the list of copies that left, of a device by its identity, or with none of the household.
         diary, settings, help, lock, found: open those; help carries the name of the spot.
         back: close whatever lies over the board.
         closed: something with the focus has gone; the board takes it.
@@ -50,6 +51,7 @@ class Ways(QObject):
     days = Signal()
     sealed = Signal()
     household = Signal()
+    copies = Signal(str)
     diary = Signal()
     settings = Signal()
     help = Signal(str)

@@ -11,6 +11,7 @@ import shiboken6
 from PySide6.QtCore import QObject
 
 from hearthkey.core.certificates import CertificateFacts
+from hearthkey.core.copies import Copy, Found, told
 from hearthkey.core.errors import HearthkeyError, Refused
 from hearthkey.core.keysets import key_set
 from hearthkey.core.kinds import device_kind
@@ -29,6 +30,9 @@ from hearthkey.services.house import House
 from hearthkey.services.settling import SettleRequest, request_for
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.services.templating import Shown
+from hearthkey.services.tidying import Looked
+from hearthkey.ui.copy_errands import CopiesSeen
+from hearthkey.ui.drives import Drive
 from hearthkey.ui.errands import Certificate, Errands
 from hearthkey.ui.tasks import Failed, Tasks, Then
 from tests.ui.practice import made_pass, snapshot
@@ -51,6 +55,9 @@ class FakeErrands(Errands):
         cautions: what the next enrolment is warned of, and every preview of a template.
         kept: the templates that are kept.
         besides: identities that the narrowest spare list stops too.
+        left: copies that left.
+        drives: sticks that are plugged in.
+        lies: what a look at a copy finds.
     """
 
     def __init__(self, seen: Snapshot | None = None) -> None:
@@ -61,6 +68,9 @@ class FakeErrands(Errands):
         self.cautions: tuple[Caution, ...] = ()
         self.kept: tuple[Template, ...] = ()
         self.besides: frozenset[str] = frozenset()
+        self.left: tuple[Copy, ...] = ()
+        self.drives: tuple[Drive, ...] = ()
+        self.lies = Found.OURS
 
     def show(self, seen: Snapshot) -> None:
         """Be another snapshot from now on."""
@@ -279,6 +289,41 @@ class FakeErrands(Errands):
         self.asked.append(("preview", template.text, serial))
         if not self._fails("preview", context, failed):
             then(Shown("home.txt", template.text, self.cautions))
+
+    def copies(self, identity: str, context: QObject, then: Then[CopiesSeen]) -> None:
+        """Those that the test says have left."""
+        seen = self._now()
+        found = told(self.left, seen.passes, seen.at)
+        if shiboken6.isValid(context):
+            mine = tuple(one for one in found if identity in {"", one.of.identity})
+            then(CopiesSeen(mine, self.drives, seen.at))
+
+    def look_at_copy(self, number: int, context: QObject, then: Then[Looked], failed: Failed) -> None:
+        """Find what the test laid ready."""
+        self.asked.append(("look_at_copy", number))
+        seen = self._now()
+        if not self._fails("look_at_copy", context, failed):
+            (one,) = [one for one in told(self.left, seen.passes, seen.at) if one.copy.number == number]
+            then(Looked(one, self.lies, one.copy.folder))
+
+    def tidy_copy(self, number: int, context: QObject, then: Then[Changes], failed: Failed) -> None:
+        """Delete it."""
+        self._settle_copy("tidy_copy", number, context, then, failed)
+
+    def copy_is_gone(self, number: int, context: QObject, then: Then[Changes], failed: Failed) -> None:
+        """Believe it."""
+        self._settle_copy("copy_is_gone", number, context, then, failed)
+
+    def copy_is_not_gone(self, number: int, context: QObject, then: Then[Changes], failed: Failed) -> None:
+        """Take that back."""
+        self._settle_copy("copy_is_not_gone", number, context, then, failed)
+
+    def _settle_copy(self, verb: str, number: int, context: QObject, then: Then[Changes], failed: Failed) -> None:
+        self.asked.append((verb, number))
+        if not self._fails(verb, context, failed):
+            tidied = None if verb == "copy_is_not_gone" else self._now().at
+            self.left = tuple(replace(one, tidied=tidied) if one.number == number else one for one in self.left)
+            self._change(self._now().passes, Changes(f"Copy {number}: {verb}."), then)
 
     def certificate(self, serial: str, context: QObject, then: Then[Certificate], failed: Failed | None) -> None:
         """Show a certificate that says what a real one does."""

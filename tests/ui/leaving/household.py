@@ -15,6 +15,7 @@ from PySide6.QtCore import QObject
 
 from hearthkey.adapters import pictures
 from hearthkey.core.bundle import Form
+from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
@@ -26,6 +27,7 @@ from hearthkey.services.bundling import Written
 from hearthkey.services.exporting import Exported
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.clipboard import SecretClipboard
+from hearthkey.ui.copy_errands import CopiesSeen
 from hearthkey.ui.drag import DragOut
 from hearthkey.ui.drives import Drive, Sticks
 from hearthkey.ui.errands import Errands
@@ -80,6 +82,8 @@ class FakeErrands(Errands):
         hold: keep answers back until `answer`.
         refuse: by verb, the error that it ends in.
         own: the kept templates for devices.
+        left_by: ways and places of what was written.
+        drags: serials of drags, and whether somebody took the file.
     """
 
     def __init__(self, seen: Snapshot | None = None) -> None:
@@ -89,6 +93,8 @@ class FakeErrands(Errands):
         self.hold = False
         self.refuse: dict[str, HearthkeyError] = {}
         self.own: tuple[OwnForm, ...] = ()
+        self.left_by: list[tuple[CopyWay, str]] = []
+        self.drags: list[tuple[str, bool]] = []
         self._held: list[Callable[[], None]] = []
 
     def asked(self, verb: str) -> list[object]:
@@ -143,6 +149,9 @@ class FakeErrands(Errands):
         context: QObject,
         then: Then[Changes],
         failed: Failed,
+        *,
+        way: CopyWay = CopyWay.FOLDER,
+        place: str = "",
     ) -> None:
         """Write a real file."""
 
@@ -151,10 +160,20 @@ class FakeErrands(Errands):
             path.write_text(template.text, encoding="utf-8")
             then(Changes("", files=(str(path),)))
 
+        self.left_by.append((way, place))
         self._give("write", (template.name, serial, folder), context, give, failed)
 
     def export(
-        self, serial: str, form: Form, folder: Path, context: QObject, then: Then[Exported], failed: Failed | None
+        self,
+        serial: str,
+        form: Form,
+        folder: Path,
+        context: QObject,
+        then: Then[Exported],
+        failed: Failed | None,
+        *,
+        way: CopyWay = CopyWay.FOLDER,
+        place: str = "",
     ) -> None:
         """Write a real file, as the disk adapter does: for its owner alone."""
 
@@ -167,7 +186,16 @@ class FakeErrands(Errands):
                 os.close(handle)
             then(Exported(Changes("", (serial,), files=(str(path),)), Rehearsal(form.value, ())))
 
+        self.left_by.append((way, place))
         self._give("export", (serial, form, folder), context, give, failed)
+
+    def dragged(self, serial: str, *, taken: bool) -> None:
+        """Remember how a drag ended."""
+        self.drags.append((serial, taken))
+
+    def copies(self, identity: str, context: QObject, then: Then[CopiesSeen]) -> None:
+        """None has left."""
+        del identity, context, then
 
     def hand_over(self, serial: str, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
         """The key is gone, and the pass in use."""
@@ -189,7 +217,7 @@ class FakeSticks(Sticks):
     """Drives as the test puts them in; unmounting ends when the test says how."""
 
     def __init__(self, *drives: Drive) -> None:
-        super().__init__(at_once, unmount=None)
+        super().__init__(at_once)
         self.drives = drives
         self.let_go_of: list[tuple[Drive, Callable[[], None], Callable[[], None]]] = []
 

@@ -8,8 +8,10 @@ from typing import TypeVar
 
 import pytest
 from PySide6.QtCore import QObject
+from PySide6.QtDBus import QDBusConnection
 from pytestqt.qtbot import QtBot
 
+from hearthkey.core.errors import Unavailable
 from hearthkey.ui.drives import Drive, Sticks, plugged_in, removable
 from hearthkey.ui.tasks import Failed, Then
 from tests.ui.leaving.household import STICK, at_once
@@ -82,40 +84,35 @@ def test_drives_are_looked_for_elsewhere() -> None:
         asked.append("pool")
         at_once(work, context, then, failed)
 
-    sticks = Sticks(pool, look=lambda: (STICK,), unmount=None)
+    sticks = Sticks(pool, look=lambda: (STICK,))
     sticks.look(QObject(), found.append, lambda _error: None)
     assert asked == ["pool"]
     assert found == [(STICK,)]
 
 
-@pytest.mark.parametrize(("ends", "expected"), [(0, "free"), (1, "by hand")])
-def test_a_stick_may_be_pulled_only_after_it_was_unmounted(
-    qtbot: QtBot, tmp_path: Path, ends: int, expected: str
-) -> None:
-    """If this failed, "you may pull it now" would be said of a stick that is still being written."""
+def test_a_bus_is_reached_elsewhere(qtbot: QtBot) -> None:
+    """If this failed, a bus that hangs would hang the window; what happens on it is in test_unmounting.py."""
+    asked: list[str] = []
     told: list[str] = []
-    program = tmp_path / "unmount"
-    seen = tmp_path / "seen"
-    program.write_text(f'#!/bin/sh\necho "$@" > {seen}\nexit {ends}\n', encoding="ascii")
-    program.chmod(0o755)
-    sticks = Sticks(at_once, unmount=str(program))
+
+    def pool(work: Callable[[], T], context: QObject, then: Then[T], failed: Failed) -> None:
+        asked.append("pool")
+        at_once(work, context, then, failed)
+
+    sticks = Sticks(pool, bus=lambda: QDBusConnection("nowhere"))
     sticks.let_go(STICK, lambda: told.append("free"), lambda: told.append("by hand"))
-    assert told == []
     qtbot.waitUntil(lambda: bool(told), timeout=20_000)
-    assert told == [expected]
-    assert seen.read_text(encoding="ascii").split() == [
-        "unmount",
-        "--block-device",
-        "/dev/sdb1",
-        "--no-user-interaction",
-    ]
+    assert (asked, told) == (["pool"], ["by hand"])
 
 
-@pytest.mark.parametrize("program", [None, "/nowhere/unmount"])
-def test_without_the_program_the_file_manager_does_it(qtbot: QtBot, program: str | None) -> None:
-    """If this failed, a desktop without that program would never hear what to do with the stick."""
+def test_a_bus_that_cannot_be_reached_at_all(qtbot: QtBot) -> None:
+    """If this failed, nobody would hear what to do with the stick."""
     told: list[str] = []
-    sticks = Sticks(at_once, unmount=program)
+
+    def none() -> QDBusConnection:
+        raise Unavailable("world", path="", seen="no bus")
+
+    sticks = Sticks(at_once, bus=none)
     sticks.let_go(STICK, lambda: told.append("free"), lambda: told.append("by hand"))
     qtbot.waitUntil(lambda: bool(told), timeout=20_000)
     assert told == ["by hand"]

@@ -10,21 +10,21 @@ from hearthkey.core.sentences.words import FORMS
 
 _TEMPLATE = "template:"
 
-_WHERE = {
-    CopyWay.FOLDER: Sentence("in the folder {place}", {}),
-    CopyWay.STICK: Sentence("on the stick “{place}”", {}),
-    CopyWay.TICKET: Sentence("picked up by {place}", {}),
-    CopyWay.DRAG: Sentence("dragged out of the window; where to, the desktop does not say", {}),
-    CopyWay.CLIPBOARD: Sentence("on the clipboard", {}),
-    CopyWay.PAPER: Sentence("on paper", {}),
+_MADE = {
+    CopyWay.FOLDER: "{form}, in the folder {place}",
+    CopyWay.STICK: "{form}, on the stick “{place}”",
+    CopyWay.TICKET: "{form}, picked up by {place}",
+    CopyWay.DRAG: "{form}, dragged out of the window; where to, the desktop does not say",
+    CopyWay.CLIPBOARD: "{form}, on the clipboard",
+    CopyWay.PAPER: "{form}, on paper",
 }
 _PERHAPS = {
-    CopyWay.FOLDER: Sentence("may lie in the folder {place}", {}),
-    CopyWay.STICK: Sentence("may lie on the stick “{place}”", {}),
-    CopyWay.TICKET: Sentence("offered for pick-up; whether a phone got it is not known", {}),
-    CopyWay.DRAG: Sentence("may have been dragged out of the window", {}),
-    CopyWay.CLIPBOARD: Sentence("may have been on the clipboard", {}),
-    CopyWay.PAPER: Sentence("may be on paper", {}),
+    CopyWay.FOLDER: "{form}, perhaps in the folder {place}",
+    CopyWay.STICK: "{form}, perhaps on the stick “{place}”",
+    CopyWay.TICKET: "{form}, offered for pick-up; whether a phone got it is not known",
+    CopyWay.DRAG: "{form}, perhaps dragged out of the window",
+    CopyWay.CLIPBOARD: "{form}, perhaps on the clipboard",
+    CopyWay.PAPER: "{form}, perhaps on paper",
 }
 FLASH = Sentence(
     "Deleting takes the file’s name away. A stick may keep what was in it until something else is written there; that "
@@ -58,10 +58,14 @@ def form(one: Copy) -> Sentence:
     return Sentence(parts[0], {}) if len(parts) == 1 else Sentence("one of {forms}", {"forms": tuple(parts)})
 
 
-def where(one: Told) -> Sentence:
-    """Where it is, or may be."""
-    table = _PERHAPS if one.standing is Standing.PERHAPS else _WHERE
-    return Sentence(table[one.copy.way].template, {"place": one.copy.place})
+def described(one: Told, form_words: str) -> Sentence:
+    """What it is, and where it is or may be.
+
+    Args:
+        form_words: what `form` says, in the language of whoever reads it.
+    """
+    table = _PERHAPS if one.standing is Standing.PERHAPS else _MADE
+    return Sentence(table[one.copy.way], {"form": form_words, "place": one.copy.place})
 
 
 def standing(one: Told) -> Sentence:
@@ -89,20 +93,20 @@ def on_flash(one: Copy) -> Sentence:
 
 
 def _which(one: Told) -> str:
-    return f"of {one.of.title}, made on {day(one.copy.made)}, {where(one)}"
+    return f"of {one.of.title} from {day(one.copy.made)} ({described(one, str(form(one.copy)))})"
 
 
 def said_gone(one: Told) -> str:
     """For the diary: the householder says so."""
-    return f"The copy {_which(one)}, is gone, as was said here."
+    return f"The copy {_which(one)} is gone, as was said here."
 
 
 def deleted(one: Told, count: int) -> str:
     """For the diary: the app deleted it, or found it gone."""
     how = "was deleted here" if count else "was looked for and is not there any more"
-    return f"The copy {_which(one)}, {how}."
+    return f"The copy {_which(one)} {how}."
 
 
 def not_gone(one: Told) -> str:
     """For the diary: it was taken back."""
-    return f"The copy {_which(one)}, is not gone after all."
+    return f"The copy {_which(one)} is not gone after all."

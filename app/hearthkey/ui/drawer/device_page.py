@@ -25,6 +25,7 @@ from hearthkey.ui.drawer.device_words import DeviceWords, Step, device_words
 from hearthkey.ui.drawer.figures import Facts, in_groups
 from hearthkey.ui.drawer.life_line import LifeLine
 from hearthkey.ui.drawer.page import Page
+from hearthkey.ui.drawer.stick_question import StickQuestion
 from hearthkey.ui.drawer.stops import stops
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.text import caution, said
@@ -58,9 +59,13 @@ class DevicePage(Page):
         self.life = LifeLine(theme)
         self.facts = Facts(theme)
         self.certificate = CertificateView(theme, errands)
+        self.stick = StickQuestion(theme, errands)
+        self.copies_button = Button(theme, self.tr("Copies that left…"), kind=Kind.WORD)
         self.older = Prose(theme, Role.STATE, color="ink2", lines=1.5)
         self._build_body()
         self._build_foot()
+        self.copies_button.clicked.connect(lambda: ways.copies.emit(self._identity))
+        self.stick.settled.connect(lambda: self.first().setFocus())
         self.follow(errands.seen, self.show_snapshot)
         self.deed.opened.connect(self._row.hide)
         self.deed.done.connect(self._done)
@@ -93,12 +98,14 @@ class DevicePage(Page):
         self.life.setAccessibleName(life.text())
         self.body.setSpacing(10)
         self.put(self.sentence, self.note)
+        self.body.addWidget(self.stick)
         self.body.addWidget(self.deed)
         self.body.addWidget(self._row)
         self.put(Rule(self.theme, color="rule"), life)
         self.body.addSpacing(-8)
         self.put(self.life, Rule(self.theme, color="rule"), self.facts)
         self.body.addWidget(self.certificate)
+        self.body.addWidget(self.copies_button, 0, Qt.AlignmentFlag.AlignLeft)
         self.put(self.older)
         self.body.addStretch(1)
         self.note.hide()
@@ -124,6 +131,7 @@ class DevicePage(Page):
         if identity != self._identity:
             self._identity = identity
             self.deed.forget()
+            self.stick.forget()
             self.note.hide()
             self.certificate.fold()
             self.roll.verticalScrollBar().setValue(0)
@@ -150,6 +158,16 @@ class DevicePage(Page):
         self._tell_facts(newest)
         self._tell_older(now)
         self.certificate.about(newest.serial)
+        self.ask_about_copies()
+
+    def opened(self) -> None:
+        """A stick may have been plugged in meanwhile."""
+        self.ask_about_copies()
+
+    def ask_about_copies(self) -> None:
+        """Where a stick was written to, ask whether it was wiped; not while the page cannot be seen."""
+        if self.isVisible() and self._identity:
+            self._errands.copies(self._identity, self.stick, self.stick.show_copies)
 
     def _offer(self, words: DeviceWords, snapshot: Snapshot) -> None:
         for step, button in self.steps.items():

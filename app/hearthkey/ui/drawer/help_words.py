@@ -184,6 +184,20 @@ HELP = {
         ),
         (("Esc", "close the drawer"),),
     ),
+    "copies": Help(
+        "Copies that left",
+        (
+            "Every file, stick, pick-up and drag by which a bundle left stands here, the newest of each device first.",
+            "An open ring means: nobody knows whether that copy is gone.",
+            "Look now reads the place again. Only a file that is still exactly what was written can be deleted here.",
+            (
+                "A stick may keep what was deleted until something else is written there. That is why the passphrase "
+                "never travels with the bundle."
+            ),
+            "A copy of a pass that was revoked or has ended opens nothing any more.",
+        ),
+        (("Ctrl+K", "this page"), ("Up, Down", "choose a copy"), ("Esc", "close the drawer")),
+    ),
     "diary": Help(
         "The diary",
         (

@@ -12,7 +12,7 @@ from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.enrol_page import EnrolPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
-from hearthkey.ui.gallery import gateway_states, pickup_states, template_states
+from hearthkey.ui.gallery import copies_states, gateway_states, pickup_states, template_states
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
 from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.window import Window
@@ -234,6 +234,11 @@ HOUSEHOLD = (
     Scene("template-mistake", template_states.mistaken, PLAIN + SPECIAL[1:]),
     Scene("template-key", template_states.warned, PLAIN[:2]),
     Scene("hand-over-own", template_states.handing_over, PLAIN[:2] + SPECIAL[1:]),
+    Scene("copies-none", copies_states.page(0), PLAIN[:2]),
+    Scene("copies", copies_states.page(3, whole=False), PLAIN + SPECIAL),
+    Scene("copies-many", copies_states.page(300), PLAIN[:2] + SPECIAL[:2]),
+    Scene("copies-found", copies_states.looked_at, PLAIN[:2]),
+    Scene("device-stick", copies_states.stick, PLAIN + SPECIAL[:2]),
     Scene("nobody-yet", _nobody, PLAIN[:2]),
     Scene("keyring-locked", _keyring_locked),
     Scene("keyring-silent", _keyring_silent, PLAIN[:2]),

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
+from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
@@ -192,10 +193,13 @@ class Leaving(QObject):
                 )
 
         failed = self._failed(question)
+        by, place = (CopyWay.FOLDER, "") if drive is None else (CopyWay.STICK, drive.name)
         if isinstance(way, OwnWay):
-            self._errands.write(way.template, chosen.serial, folder, self, came, failed)
+            self._errands.write(way.template, chosen.serial, folder, self, came, failed, way=by, place=place)
         else:
-            self._errands.export(chosen.serial, way.form, folder, self, lambda done: came(done.changes), failed)
+            self._errands.export(
+                chosen.serial, way.form, folder, self, lambda done: came(done.changes), failed, way=by, place=place
+            )
 
     # How answers arrive
 
