@@ -8,7 +8,6 @@ import pytest
 from PySide6.QtGui import QDrag
 from pytestqt.qtbot import QtBot
 
-from hearthkey.core.bundle import Form
 from hearthkey.core.copies import CopyWay
 from hearthkey.core.templates import DEVICE, Template
 from hearthkey.services.templating import Holds

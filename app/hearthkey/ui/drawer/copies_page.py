@@ -42,6 +42,9 @@ class CopiesPage(Page):
             self.tr("Which copies"),
             ((ALL, self.tr("All")), (OPEN_ONES, self.tr("Not known to be gone"))),
         )
+        room = self.shown.sizePolicy()
+        room.setRetainSizeWhenHidden(True)  # without any part of a fixed height, the sentence would drift down the page
+        self.shown.setSizePolicy(room)
         self.whole = Button(theme, self.tr("Show the whole household"), kind=Kind.WORD, height=26)
         self.model = CopiesModel(self)
         self.list = CopiesList(theme, self.model)

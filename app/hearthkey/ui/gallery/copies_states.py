@@ -6,6 +6,8 @@ from collections.abc import Callable
 from datetime import timedelta
 from pathlib import Path
 
+from PySide6.QtCore import QObject, QTimer
+
 from hearthkey.core.copies import Came, Copy, CopyFile, CopyWay, Found, told
 from hearthkey.core.passes import Pass, State
 from hearthkey.services.tidying import Looked
@@ -14,6 +16,9 @@ from hearthkey.ui.drawer.copies_page import CopiesPage
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drives import Drive
 from hearthkey.ui.window import Window
+
+_BEAT = 20
+"""Milliseconds between two looks at whether the household has answered."""
 
 _WAYS = (
     (CopyWay.STICK, "QUINCE", "/media/ines/QUINCE", "pkcs12"),
@@ -56,38 +61,49 @@ def _in_use(passes: tuple[Pass, ...], window: Window) -> Pass:
     return next(one for one in passes if one.state(seen.at) is State.IN_USE)
 
 
+def _once_quiet(window: Window, shown: QObject, show: Callable[[], None]) -> None:
+    """Show something in the place of what the real household answers, which has no copies."""
+    if window.outside.tasks.waiting:
+        QTimer.singleShot(_BEAT, shown, lambda: _once_quiet(window, shown, show))
+    else:
+        show()
+
+
+def _page(window: Window, found: CopiesSeen, *, whole: bool) -> CopiesPage:
+    window.ways.back.emit()
+    window.ways.copies.emit("" if whole or not found.found else found.found[0].of.identity)
+    shown = window.drawer.page()
+    assert isinstance(shown, CopiesPage)  # noqa: S101 - as above
+    return shown
+
+
 def page(count: int, *, whole: bool = True) -> Callable[[Window], None]:
     """The page with that many copies, one of them chosen."""
 
     def begin(window: Window) -> None:
         found = _copies(window, count)
-        window.ways.back.emit()
-        window.ways.copies.emit("" if whole or not found.found else found.found[0].of.identity)
-        shown = window.drawer.page()
-        assert isinstance(shown, CopiesPage)  # noqa: S101 - as above
-
-        def come(_seen: CopiesSeen) -> None:
-            shown.show_copies(found)
-            if found.found:
-                shown.list.setCurrentIndex(shown.model.index(0))
-
-        # Behind the page's own question, which the real household answers with none.
-        window.outside.errands.copies("", shown, come)
+        shown = _page(window, found, whole=whole)
+        _once_quiet(window, shown, lambda: _fill(shown, found))
 
     return begin
+
+
+def _fill(shown: CopiesPage, found: CopiesSeen) -> None:
+    shown.show_copies(found)
+    if found.found:
+        shown.list.setCurrentIndex(shown.model.index(0))
 
 
 def looked_at(window: Window) -> None:
     """A look has found the chosen file still there."""
     found = _copies(window, 3)
-    page(3, whole=False)(window)
-    shown = window.drawer.page()
-    assert isinstance(shown, CopiesPage)  # noqa: S101 - as above
+    shown = _page(window, found, whole=False)
 
-    def come(_seen: CopiesSeen) -> None:
+    def show() -> None:
+        _fill(shown, found)
         shown.show_looked(Looked(found.found[0], Found.OURS, "/media/ines/QUINCE"))
 
-    window.outside.errands.copies("", shown, come)
+    _once_quiet(window, shown, show)
 
 
 def stick(window: Window) -> None:
@@ -97,4 +113,4 @@ def stick(window: Window) -> None:
     window.ways.device.emit(found.found[0].of.identity)
     shown = window.drawer.page()
     assert isinstance(shown, DevicePage)  # noqa: S101 - as above
-    window.outside.errands.copies("", shown, lambda _seen: shown.stick.show_copies(found))
+    _once_quiet(window, shown, lambda: shown.stick.show_copies(found))
