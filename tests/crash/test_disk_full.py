@@ -94,7 +94,7 @@ def test_enrolling(settled_home: Home, small_disk: Path) -> None:
 
 
 def test_exporting(settled_home: Home, small_disk: Path) -> None:
-    """If this fails, a full stick holds half a bundle that looks like a whole one."""
+    """If this fails, a stick that is too small holds half a bundle, or is found out only in the middle of writing."""
     home, said = settled_home, set()
     for room in ROOM_KIB:
         home.put_back()
@@ -104,7 +104,7 @@ def test_exporting(settled_home: Home, small_disk: Path) -> None:
         assert not any(path.name.startswith(".") for path in home.folder.iterdir())
         filler.unlink()
         assert home.run("export").refusal is None
-    assert said == {"disk-full", None}
+    assert said == {"no-room-for-copy", None}
 
 
 @pytest.mark.parametrize("verb", ["start", "add"])
