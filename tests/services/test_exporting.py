@@ -103,7 +103,7 @@ def test_a_stick_pulled_half_way_holds_no_half_bundle(home: Home, tmp_path: Path
 def test_the_codes_that_leave_are_those_that_were_rehearsed(home: Home) -> None:
     """Broken if it fails: SVG codes leave that nobody ever read, because another encryption was rehearsed."""
     pictures = SeenPictures()
-    bundling = Bundling(home.house.register, home.house.vault, home.house.clock, pictures)
+    bundling = Bundling(home.house.register, home.house.vault, home.house.clock, pictures, bytes)
     bundle = home.house.bundling.open(home.newest("Ines phone"))
     leaves, proof = bundling.write_for_proof(bundle, Form.CODES, picture="svg")
     assert pictures.drawn["svg"] == pictures.drawn["png"] != []

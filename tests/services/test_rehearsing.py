@@ -17,7 +17,7 @@ from hearthkey.services import secret_names
 from hearthkey.services.bundling import Written
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.opening import the_authority
-from hearthkey.services.rehearsing import recognise
+from hearthkey.services.reading_forms import recognise
 from tests.fakes.clock import NOW
 from tests.fakes.home import Home
 from tests.pki import quince

@@ -165,8 +165,10 @@ class House(MakersRoom, GatewayRooms, CopyRoom, SealedRoom, SheetRoom, TicketRoo
     def bundling(self) -> Bundling:
         """Opens and writes bundles."""
         from hearthkey.services.bundling import Bundling
+        from hearthkey.services.signing_profiles import ProfileSigning
 
-        return Bundling(self.register, self.vault, self.clock, self.pictures, self.workshop)
+        signing = ProfileSigning(self.register, self.vault, self.keyholder)
+        return Bundling(self.register, self.vault, self.clock, self.pictures, signing.sign, self.workshop)
 
     @cached_property
     def rehearsing(self) -> Rehearsing:

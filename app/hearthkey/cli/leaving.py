@@ -9,16 +9,18 @@ from pathlib import Path
 from hearthkey.cli import asking
 from hearthkey.cli.teller import Teller
 from hearthkey.core.bundle import Form
+from hearthkey.core.connect_choices import BY_CA, choices
 from hearthkey.core.errors import Refused
 from hearthkey.core.network import Caution
 from hearthkey.core.rehearsal import Rehearsal, RehearsalFailed
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import plans
 from hearthkey.core.sentences.words import FORMS
-from hearthkey.services import looking
+from hearthkey.services import choosing_connect, looking
 from hearthkey.services.bundling import Written
 from hearthkey.services.house import House
-from hearthkey.services.rehearsing import LARGEST, recognise
+from hearthkey.services.reading_forms import recognise
+from hearthkey.services.rehearsing import LARGEST
 
 _MOST_FILES = 99
 
@@ -27,8 +29,16 @@ def export_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Rehearse a form and write it."""
     chosen = looking.waiting(looking.find(house.register.passes(), arguments.device))
     form = Form(arguments.form)
+    _choose(house, arguments)
+    if form is Form.PROFILE and house.register.connect_choices().signer == BY_CA:
+        asking.unlock(house, arguments, teller)
     done = house.exporting.export(chosen, form, arguments.into, picture=arguments.picture, progress=teller.progress)
-    teller.cautions([Caution("employer", "")])
+    told = [Caution("employer", "")]
+    if form is Form.PROFILE and house.register.connect_choices().own_wifi:
+        told.append(Caution("wifi-names-readable", ""))
+    if form is Form.SCRIPT:
+        told.append(Caution("script-not-run", ""))
+    teller.cautions(told)
     title = f"{chosen.person} {chosen.device}"
     teller.result(
         [
@@ -43,6 +53,17 @@ def export_verb(house: House, arguments: Namespace, teller: Teller) -> None:
             "rehearsal": _steps(done.rehearsal),
         },
     )
+
+
+def _choose(house: House, arguments: Namespace) -> None:
+    """Remember what was said about profiles; what was not said stays as it is."""
+    before = house.register.connect_choices()
+    chosen = choices(
+        by_itself=before.by_itself if arguments.by_itself is None else arguments.by_itself,
+        own_wifi=before.own_wifi if arguments.own_wifi is None else arguments.own_wifi,
+        signer=before.signer if arguments.signed_by is None else arguments.signed_by,
+    )
+    choosing_connect.keep(house.register, house.clock, chosen)
 
 
 def hand_over_verb(house: House, arguments: Namespace, teller: Teller) -> None:

@@ -6,7 +6,9 @@ import argparse
 from collections.abc import Callable
 from pathlib import Path
 
+from hearthkey.cli.verb_words_keeping import KEEPING
 from hearthkey.core.bundle import Form
+from hearthkey.core.connect_choices import SIGNERS
 from hearthkey.core.keysets import KEY_SETS
 from hearthkey.core.kinds import KINDS, OLD, STRONG
 from hearthkey.core.revocation import FINAL_REASONS
@@ -100,6 +102,18 @@ def _export(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--form", required=True, choices=[form.value for form in Form], help="how to write it")
     verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="where to (default: here)")
     verb.add_argument("--picture", default="png", metavar="KIND", help="for codes: png (default) or svg")
+    verb.add_argument(
+        "--by-itself",
+        action=argparse.BooleanOptionalAction,
+        help="for profiles: connect on mobile data and on any Wi-Fi but the household’s own; remembered",
+    )
+    verb.add_argument(
+        "--own-wifi",
+        action="append",
+        metavar="NAME",
+        help="a Wi-Fi at home; it stands readable in the profile; repeatable, remembered",
+    )
+    verb.add_argument("--signed-by", choices=SIGNERS, help="for profiles: whose key signs them; remembered")
 
 
 def _ticket(verb: argparse.ArgumentParser) -> None:
@@ -108,7 +122,7 @@ def _ticket(verb: argparse.ArgumentParser) -> None:
     verb.add_argument(
         "--form",
         action="append",
-        choices=[form.value for form in Form if form is not Form.CODES],
+        choices=[form.value for form in Form if form not in {Form.CODES, Form.SCRIPT, Form.PEM}],
         help="what to offer (default: pkcs12); repeat to let the device’s own system decide",
     )
     verb.add_argument("--plan", action="store_true", help="say where it would be opened, and show every address")
@@ -170,16 +184,6 @@ def _secrets(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--yes", action="store_true", help="do it without asking")
 
 
-def _copies(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument("device", nargs="?", metavar="DEVICE", help="of one device; without it, of the household")
-    act = verb.add_mutually_exclusive_group()
-    act.add_argument("--look", type=int, metavar="N", help="look whether the copy N is still where it was written")
-    act.add_argument("--tidy", type=int, metavar="N", help="delete the copy N, if it is still exactly what was written")
-    act.add_argument("--tidied", type=int, metavar="N", help="the copy N is gone")
-    act.add_argument("--not-tidied", type=int, metavar="N", help="it is not gone after all")
-    verb.add_argument("--yes", action="store_true", help="delete without asking")
-
-
 def _dates(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--into", type=Path, metavar="DIR", help="write them as a calendar file (RFC 5545)")
 
@@ -201,49 +205,6 @@ def _rehearse(verb: argparse.ArgumentParser) -> None:
         metavar="FILE",
         help="files from disk instead; repeat for codes",
     )
-
-
-def _sheet(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument("device", nargs="?", metavar="DEVICE", help="whose and which (Ines phone)")
-    verb.add_argument(
-        "--form", default=Form.PKCS12.value, choices=[one.value for one in Form], help="what it goes with"
-    )
-    verb.add_argument("--language", metavar="CODE", help="en, de or es; remembered for this person")
-    verb.add_argument("--paper", default="a4", metavar="PAPER", help="a4 (default) or letter")
-    verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="default: here")
-    verb.add_argument("--call", metavar="TEXT", help="whom to call, a name and a number; remembered; empty forgets it")
-    one = verb.add_mutually_exclusive_group()
-    one.add_argument("--card", action="store_true", help="the card with the passphrase alone, instead of the sheet")
-    one.add_argument(
-        "--messages", choices=["written", "spoken"], help="a message instead: to go with the file, or to be said"
-    )
-
-
-def _own_words(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument(
-        "--own-passphrase",
-        type=Path,
-        metavar="FILE",
-        help="sealed copies have a passphrase of their own: FILE’s first line",
-    )
-
-
-def _seal(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument("--into", type=Path, metavar="DIR", help="a folder or a stick (default: the data folder)")
-    verb.add_argument("--list", action="store_true", help="only list the copies that were made")
-    _own_words(verb)
-
-
-def _try(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy (default: the newest)")
-    _own_words(verb)
-
-
-def _restore(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument("file", type=Path, metavar="FILE", help="a sealed copy")
-    verb.add_argument("--key-file", action="store_true", help="keep secrets as files, where there is no keyring")
-    _own_words(verb)
-    _agreed(verb)
 
 
 def _tour(verb: argparse.ArgumentParser) -> None:
@@ -270,7 +231,7 @@ def _diary(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--last", type=int, metavar="N", help="only the newest N entries")
 
 
-WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = KEEPING | {
     "window": _window,
     "found": _found,
     "settle": _settle,
@@ -285,17 +246,12 @@ WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "gateway": _gateway,
     "deliver": _deliver,
     "pack": _pack,
-    "copies": _copies,
     "dates": _dates,
     "template": _template,
     "secrets": _secrets,
     "lists": _lists,
     "rehearse": _rehearse,
     "diary": _diary,
-    "sheet": _sheet,
-    "seal": _seal,
-    "try": _try,
-    "restore": _restore,
     "tour": _tour,
 }
 """What gives each verb its words; `list` has none."""

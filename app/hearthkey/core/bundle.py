@@ -16,6 +16,9 @@ class Form(StrEnum):
     PKCS12 = "pkcs12"
     ARCHIVE = "archive"
     CODES = "codes"
+    PROFILE = "profile"
+    SCRIPT = "script"
+    PEM = "pem"
 
 
 @dataclass(frozen=True)

@@ -48,6 +48,25 @@ def public_of(certificate: bytes) -> bytes:
     return key.public_bytes(Encoding.DER, PublicFormat.SubjectPublicKeyInfo)
 
 
+def common_name(certificate: bytes) -> str:
+    """The common name of the subject (RFC 5280 section 4.1.2.6); empty where it has none.
+
+    Raises:
+        Refused: certificate-unreadable.
+    """
+    found = load(certificate).subject.get_attributes_for_oid(x509.NameOID.COMMON_NAME)
+    return str(found[0].value) if found else ""
+
+
+def short_print(certificate: bytes) -> str:
+    """SHA-1 of the certificate, upper-case hex: a name by which some systems find it again, and no protection.
+
+    Raises:
+        Refused: certificate-unreadable.
+    """
+    return load(certificate).fingerprint(hashes.SHA1()).hex().upper()  # noqa: S303 - a name, see above
+
+
 def certificate_facts(certificate: bytes) -> CertificateFacts:
     """Read what the app shows and checks.
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import base64
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from hearthkey.core.bundle import Bundle, Credential, Form, InlineBundle, Settings
@@ -11,13 +13,14 @@ from hearthkey.core.keysets import key_set
 from hearthkey.core.kinds import STRONG
 from hearthkey.core.passes import Pass
 from hearthkey.core.secret import Secret
-from hearthkey.formats import archive, bundle_file, codes, pem
-from hearthkey.pki import pkcs8, pkcs12
+from hearthkey.formats import archive, bundle_file, codes, connect_script, pem, pem_set, profile
+from hearthkey.pki import pkcs8, pkcs12, read
 from hearthkey.services import secret_names
 from hearthkey.services.opening import the_authority
 from hearthkey.services.ports import Clock, Pictures, Register, SealJob, Vault, Workshop
 
 PNG, SVG = "png", "svg"
+_BY_ONE_VALUE = frozenset({Form.PROFILE, Form.SCRIPT, Form.PEM})
 
 
 @dataclass(frozen=True)
@@ -37,8 +40,15 @@ class Bundling:
     """Makes the one `Bundle` value, and the forms from it."""
 
     def __init__(
-        self, register: Register, vault: Vault, clock: Clock, pictures: Pictures, workshop: Workshop | None = None
+        self,
+        register: Register,
+        vault: Vault,
+        clock: Clock,
+        pictures: Pictures,
+        sign_profile: Callable[[bytes], bytes],
+        workshop: Workshop | None = None,
     ) -> None:
+        self._sign_profile = sign_profile
         self._workshop = workshop
         self._register = register
         self._vault = vault
@@ -90,7 +100,7 @@ class Bundling:
             picture: for codes, ``png`` or ``svg``.
 
         Raises:
-            Refused: picture-unknown.
+            Refused: picture-unknown; for a profile that is to be signed, as `ProfileSigning.sign`.
         """
         if form is Form.BUNDLE:
             return [Written(bundle_file.file_name(bundle.settings), self._inline(bundle))]
@@ -98,6 +108,8 @@ class Bundling:
             return [Written(archive.pkcs12_name(bundle.settings), self._container(bundle))]
         if form is Form.ARCHIVE:
             return [Written(archive.file_name(bundle.settings), self._archive(bundle))]
+        if form in _BY_ONE_VALUE:
+            return [Written(name, data) for name, data in self._later_forms(bundle, form).items()]
         return self._drawn(bundle, self._frames(bundle), picture)
 
     def write_for_proof(self, bundle: Bundle, form: Form, *, picture: str = PNG) -> tuple[list[Written], list[Written]]:
@@ -113,6 +125,31 @@ class Bundling:
             return self._drawn(bundle, frames, SVG), self._drawn(bundle, frames, PNG)
         files = self.write(bundle, form, picture=picture)
         return files, files
+
+    def _later_forms(self, bundle: Bundle, form: Form) -> Mapping[str, bytes]:
+        settings, container_name = bundle.settings, archive.pkcs12_name(bundle.settings)
+        if form is Form.PEM:
+            key = pkcs8.seal_key(bundle.key, bundle.passphrase)
+            return pem_set.write(settings, pem_set.PemSet(key, bundle.certificate, bundle.authorities))
+        container = self._container(bundle)
+        if form is Form.PROFILE:
+            written = profile.write(
+                settings,
+                container,
+                bundle.authorities,
+                self._register.connect_choices(),
+                issuer=read.common_name(bundle.authorities[0]),
+                container_name=container_name,
+            )
+            return {profile.file_name(settings): self._sign_profile(written)}
+        script = connect_script.write(
+            settings,
+            container_name=container_name,
+            ca_base64=base64.b64encode(bundle.authorities[0]).decode("ascii"),
+            ca_print=read.short_print(bundle.authorities[0]),
+            device_print=read.short_print(bundle.certificate),
+        )
+        return {connect_script.file_name(settings): script, container_name: container}
 
     def _inline(self, bundle: Bundle) -> bytes:
         return bundle_file.write(

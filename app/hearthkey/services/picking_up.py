@@ -25,7 +25,7 @@ from hearthkey.services.ticket_desk import Door, OpenTicket
 from hearthkey.services.ticket_ports import Addresses, Servers
 from hearthkey.services.writing_diary import note
 
-_MANY_FILES = {Form.CODES}
+_MANY_FILES = {Form.CODES, Form.SCRIPT, Form.PEM}
 
 
 @dataclass(frozen=True)

@@ -15,6 +15,7 @@ from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Entry, Reason, SignedList
 from hearthkey.core.secret import Secret
+from hearthkey.services.choice_ports import ChoiceChange, ChoiceRegister
 from hearthkey.services.copy_ports import CopyChange, CopyFiles, CopyRegister
 
 if TYPE_CHECKING:  # the register is opened for a list without loading a cryptographic library
@@ -71,7 +72,7 @@ class NewPass:
     sealed: bytes
 
 
-class Change(CopyChange, Protocol):
+class Change(ChoiceChange, CopyChange, Protocol):
     """One transaction on the register: all of it happens, or nothing."""
 
     def found(self, household: Household, authority: Authority, subject: str, now: datetime) -> None:
@@ -108,7 +109,7 @@ class Change(CopyChange, Protocol):
         """A secret in the vault belongs to nothing any more and is to be forgotten."""
 
 
-class Register(CopyRegister, Protocol):
+class Register(ChoiceRegister, CopyRegister, Protocol):
     """The household's file. Every method raises Unavailable: register-..., disk-full, folder-read-only."""
 
     @property

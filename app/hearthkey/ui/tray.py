@@ -264,7 +264,8 @@ class Tray(QWidget):
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         menu.addAction(self.tr("Hand over …"), lambda: self._enter(serial))
         menu.addSeparator()
-        for way in WayOut:
+        one = self.chosen()
+        for way in WayOut if one is None else ways_out.fitting(one):
             menu.addAction(ways_out.short(way), partial(self._go, serial, way))
         menu.popup(place)
 

@@ -7,6 +7,7 @@ import sqlite3
 from datetime import datetime
 from typing import TYPE_CHECKING
 
+from hearthkey.adapters.register.choice_rows import ChoiceWrites
 from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
@@ -43,7 +44,7 @@ def _settings(household: Household) -> tuple[str, ...]:
     )
 
 
-class SqliteChange(GatewayWrites, CopyWrites, SealedWrites, SheetWrites):
+class SqliteChange(GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites):
     """The port `services.sheet_ports.SheetChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from hearthkey.adapters.register import rows
 from hearthkey.adapters.register.change import SqliteChange
+from hearthkey.adapters.register.choice_rows import ChoiceReads
 from hearthkey.adapters.register.copy_rows import CopyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
@@ -40,7 +41,7 @@ _CODES = {
 }
 
 
-class SqliteRegister(GatewayReads, CopyReads, SealedReads, SheetReads):
+class SqliteRegister(GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads):
     """The port `services.sheet_ports.SheetRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a

@@ -49,6 +49,9 @@ _CAUTIONS = {
     "write-it-down": "Write the passphrase down and keep it where the family’s papers are. Without it and without a "
     "sealed copy, nothing can be renewed or stopped. A sealed copy is written to {subject} after every change; keep "
     "one away from this computer: hearthkey seal --into DIR.",
+    "wifi-names-readable": "The names of your Wi-Fis stand readable in the profile. Whoever sees it learns them.",
+    "script-not-run": "This script was checked, but nobody has run it on Windows yet. Read it first; it undoes what it "
+    "does with -Undo.",
     "no-copy": "No sealed copy was made this time. What you did counts all the same.",
     "one-computer": "From now on {subject} lives on this computer. If the old one comes back to life, stop using the "
     "app there: two of them would contradict each other.",

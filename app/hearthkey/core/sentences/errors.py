@@ -9,6 +9,7 @@ from hearthkey.core.sentences import (
     errors_bundles,
     errors_copies,
     errors_delivery,
+    errors_forms,
     errors_gateway,
     errors_host,
     errors_household,
@@ -30,6 +31,7 @@ REFUSED = (
     | errors_bundles.REFUSED
     | errors_copies.REFUSED
     | errors_delivery.REFUSED
+    | errors_forms.REFUSED
     | errors_gateway.REFUSED
     | errors_sealed.REFUSED
     | errors_settling.REFUSED

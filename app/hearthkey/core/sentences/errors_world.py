@@ -62,6 +62,8 @@ UNAVAILABLE: dict[str, tuple[str, str]] = {
 }
 
 BUG: dict[str, tuple[str, str]] = {
+    "profile-transform-unknown": ("A profile cannot say what protects this tunnel ({seen}).", ""),
+    "script-transform-unknown": ("A script cannot say what protects this tunnel ({seen}).", ""),
     "both-channels": (
         "The passphrase and what it opens were about to stand together, so nothing was shown.",
         "Tell whoever looks after the app what you were doing.",

@@ -10,6 +10,9 @@ FORMS = {
     "pkcs12": "a PKCS#12 file",
     "archive": "an archive",
     "codes": "codes",
+    "profile": "a configuration profile",
+    "script": "a set-up script with its PKCS#12 file",
+    "pem": "PEM files",
 }
 """How each `core.bundle.Form` is called."""
 

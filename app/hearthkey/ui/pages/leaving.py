@@ -19,7 +19,7 @@ from hearthkey.ui.drives import Drive, Sticks
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.own_ways import OwnWay
 from hearthkey.ui.pages.two_channels import Screen, Side
-from hearthkey.ui.pages.ways_out import Way, WayOut
+from hearthkey.ui.pages.ways_out import Way, WayOut, ticket_form
 from hearthkey.ui.pickup.pickup import Pickup
 
 
@@ -153,7 +153,7 @@ class Leaving(QObject):
             else:
                 self.pickup.close()
 
-        self.pickup.open(chosen, WayOut.TICKET.form, address, came, self._failed(question))
+        self.pickup.open(chosen, ticket_form(chosen), address, came, self._failed(question))
 
     def close_pickup(self) -> None:
         """Close the ticket before anybody picked it up."""

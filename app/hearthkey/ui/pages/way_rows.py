@@ -97,9 +97,10 @@ class WayRows(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(Rule(theme, color="ink"))
-        for number, row in enumerate(self.rows.values()):
-            if number:
-                column.addWidget(Rule(theme))
+        self._rules = {way: Rule(theme) for way in list(self.rows)[1:]}
+        for way, row in self.rows.items():
+            if way in self._rules:
+                column.addWidget(self._rules[way])
             column.addWidget(row)
             self._answer(row)
         self._more = QVBoxLayout()
@@ -143,8 +144,13 @@ class WayRows(QWidget):
 
     def show_pass(self, one: Pass, codes: int = 0) -> None:
         """Say for one pass who can open what."""
+        able = ways_out.fitting(one)
         for row in self.all():
             row.show_pass(one, codes)
+        for way, row in self.rows.items():
+            row.setVisible(way in able)
+            if way in self._rules:
+                self._rules[way].setVisible(way in able)
 
     def take(self, way: Way | None) -> None:
         """Mark the way that was taken, or none."""

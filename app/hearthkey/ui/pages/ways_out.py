@@ -21,6 +21,9 @@ class WayOut(StrEnum):
     TICKET = "ticket"
     STICK = "stick"
     FILE = "file"
+    PROFILE = "profile"
+    SCRIPT = "script"
+    PEM = "pem"
     BUNDLE = "bundle"
     ARCHIVE = "archive"
     CODES = "codes"
@@ -32,6 +35,9 @@ class WayOut(StrEnum):
             WayOut.TICKET: Form.PKCS12,
             WayOut.STICK: Form.PKCS12,
             WayOut.FILE: Form.PKCS12,
+            WayOut.PROFILE: Form.PROFILE,
+            WayOut.SCRIPT: Form.SCRIPT,
+            WayOut.PEM: Form.PEM,
             WayOut.BUNDLE: Form.BUNDLE,
             WayOut.ARCHIVE: Form.ARCHIVE,
             WayOut.CODES: Form.CODES,
@@ -42,6 +48,25 @@ Way = WayOut | OwnWay
 """One of ours, or a text of the householder's own."""
 
 
+_PROFILES, _SCRIPTS = ("iphone", "mac"), ("windows",)
+"""Beginnings of the names of device kinds whose systems install property lists, or run PowerShell."""
+
+
+def fitting(one: Pass) -> tuple[WayOut, ...]:
+    """The ways that the device can do something with."""
+    unfit = set()
+    if not one.kind.startswith(_PROFILES):
+        unfit.add(WayOut.PROFILE)
+    if not one.kind.startswith(_SCRIPTS):
+        unfit.add(WayOut.SCRIPT)
+    return tuple(way for way in WayOut if way not in unfit)
+
+
+def ticket_form(one: Pass) -> Form:
+    """What a ticket offers: what sets itself up where the device takes that, else the file it can open."""
+    return Form.PROFILE if WayOut.PROFILE in fitting(one) else Form.PKCS12
+
+
 def title(way: Way) -> str:
     """What a way is called."""
     if isinstance(way, OwnWay):
@@ -50,6 +75,9 @@ def title(way: Way) -> str:
         WayOut.TICKET: _tr("WaysOut", "Ticket"),
         WayOut.STICK: _tr("WaysOut", "USB stick"),
         WayOut.FILE: _tr("WaysOut", "File"),
+        WayOut.PROFILE: _tr("WaysOut", "Profile"),
+        WayOut.SCRIPT: _tr("WaysOut", "Script"),
+        WayOut.PEM: _tr("WaysOut", "PEM files"),
         WayOut.BUNDLE: _tr("WaysOut", "Bundle file"),
         WayOut.ARCHIVE: _tr("WaysOut", "Archive"),
         WayOut.CODES: _tr("WaysOut", "Codes"),
@@ -64,6 +92,9 @@ def occasion(way: Way, one: Pass) -> str:
         WayOut.TICKET: _tr("WaysOut", "at home, on the Wi-Fi"),
         WayOut.STICK: _tr("WaysOut", "no network"),
         WayOut.FILE: _tr("WaysOut", "for this {device}").format(device=one.device),
+        WayOut.PROFILE: _tr("WaysOut", "sets itself up"),
+        WayOut.SCRIPT: _tr("WaysOut", "sets itself up"),
+        WayOut.PEM: _tr("WaysOut", "for anything else"),
         WayOut.BUNDLE: _tr("WaysOut", "settings included"),
         WayOut.ARCHIVE: _tr("WaysOut", "everything in one"),
         WayOut.CODES: _tr("WaysOut", "nothing on a disk"),
@@ -94,6 +125,13 @@ def _of_ours(way: WayOut, one: Pass, codes: int) -> str:
         ),
         WayOut.STICK: _tr("WaysOut", "{file}, written, read back and unmounted."),
         WayOut.FILE: _tr("WaysOut", "{file}."),
+        WayOut.PROFILE: _tr(
+            "WaysOut", "Settings, identity and CA in one file that the {device} installs; it asks for the passphrase."
+        ),
+        WayOut.SCRIPT: _tr(
+            "WaysOut", "A PowerShell script and its PKCS#12 file; run as administrator, and undone with -Undo."
+        ),
+        WayOut.PEM: _tr("WaysOut", "Key, certificate and CA as text files, and what to type in."),
         WayOut.BUNDLE: _tr(
             "WaysOut", "Key, certificates and settings in one text file, for programs that know its form."
         ),
@@ -111,6 +149,9 @@ def button(way: Way) -> str:
         WayOut.TICKET: _tr("WaysOut", "Open a pick-up"),
         WayOut.STICK: _tr("WaysOut", "Write a stick"),
         WayOut.FILE: _tr("WaysOut", "Save the file"),
+        WayOut.PROFILE: _tr("WaysOut", "Save the profile"),
+        WayOut.SCRIPT: _tr("WaysOut", "Save the script"),
+        WayOut.PEM: _tr("WaysOut", "Save PEM files"),
         WayOut.BUNDLE: _tr("WaysOut", "Save the bundle"),
         WayOut.ARCHIVE: _tr("WaysOut", "Save archive"),
         WayOut.CODES: _tr("WaysOut", "Show codes"),
@@ -123,6 +164,9 @@ def short(way: WayOut) -> str:
         WayOut.TICKET: _tr("WaysOut", "Ticket"),
         WayOut.STICK: _tr("WaysOut", "USB stick"),
         WayOut.FILE: _tr("WaysOut", "Save file"),
+        WayOut.PROFILE: _tr("WaysOut", "Profile"),
+        WayOut.SCRIPT: _tr("WaysOut", "Script"),
+        WayOut.PEM: _tr("WaysOut", "PEM files"),
         WayOut.BUNDLE: _tr("WaysOut", "Bundle file"),
         WayOut.ARCHIVE: _tr("WaysOut", "Archive"),
         WayOut.CODES: _tr("WaysOut", "Codes"),
@@ -138,6 +182,14 @@ def what_now(way: Way, one: Pass) -> str:
             "WaysOut",
             "Bring it to the {device} and unpack it there with 7-Zip. The file in it that says read me tells the "
             "rest. Then delete the archive here.",
+        ).format(device=one.device)
+    if way is WayOut.PROFILE:
+        return _tr(
+            "WaysOut", "Open it on the {device} and install it in the settings; the passphrase is asked there."
+        ).format(device=one.device)
+    if way is WayOut.SCRIPT:
+        return _tr(
+            "WaysOut", "Bring both files to the {device} and read the script first: nobody has run it on Windows yet."
         ).format(device=one.device)
     if way is WayOut.BUNDLE:
         return _tr("WaysOut", "Bring it to the {device} and read it there. Then delete it here.").format(

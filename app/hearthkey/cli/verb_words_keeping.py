@@ -1,0 +1,72 @@
+"""The words of the verbs about what goes along with a bundle, what became of it, and what is kept."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable
+from pathlib import Path
+
+from hearthkey.core.bundle import Form
+
+
+def _copies(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("device", nargs="?", metavar="DEVICE", help="of one device; without it, of the household")
+    act = verb.add_mutually_exclusive_group()
+    act.add_argument("--look", type=int, metavar="N", help="look whether the copy N is still where it was written")
+    act.add_argument("--tidy", type=int, metavar="N", help="delete the copy N, if it is still exactly what was written")
+    act.add_argument("--tidied", type=int, metavar="N", help="the copy N is gone")
+    act.add_argument("--not-tidied", type=int, metavar="N", help="it is not gone after all")
+    verb.add_argument("--yes", action="store_true", help="delete without asking")
+
+
+def _sheet(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("device", nargs="?", metavar="DEVICE", help="whose and which (Ines phone)")
+    verb.add_argument(
+        "--form", default=Form.PKCS12.value, choices=[one.value for one in Form], help="what it goes with"
+    )
+    verb.add_argument("--language", metavar="CODE", help="en, de or es; remembered for this person")
+    verb.add_argument("--paper", default="a4", metavar="PAPER", help="a4 (default) or letter")
+    verb.add_argument("--into", type=Path, default=Path(), metavar="DIR", help="default: here")
+    verb.add_argument("--call", metavar="TEXT", help="whom to call, a name and a number; remembered; empty forgets it")
+    one = verb.add_mutually_exclusive_group()
+    one.add_argument("--card", action="store_true", help="the card with the passphrase alone, instead of the sheet")
+    one.add_argument(
+        "--messages", choices=["written", "spoken"], help="a message instead: to go with the file, or to be said"
+    )
+
+
+def _own_words(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument(
+        "--own-passphrase",
+        type=Path,
+        metavar="FILE",
+        help="sealed copies have a passphrase of their own: FILE’s first line",
+    )
+
+
+def _seal(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--into", type=Path, metavar="DIR", help="a folder or a stick (default: the data folder)")
+    verb.add_argument("--list", action="store_true", help="only list the copies that were made")
+    _own_words(verb)
+
+
+def _try(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy (default: the newest)")
+    _own_words(verb)
+
+
+def _restore(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("file", type=Path, metavar="FILE", help="a sealed copy")
+    verb.add_argument("--key-file", action="store_true", help="keep secrets as files, where there is no keyring")
+    _own_words(verb)
+    verb.add_argument("--yes", action="store_true", help="do it without asking")
+    verb.add_argument("--plan", action="store_true", help="say what would happen, and do nothing")
+
+
+KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+    "copies": _copies,
+    "sheet": _sheet,
+    "seal": _seal,
+    "try": _try,
+    "restore": _restore,
+}
