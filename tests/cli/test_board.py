@@ -56,9 +56,25 @@ def test_every_state_has_its_word(cottage: Cottage) -> None:
     rows = [" ".join(line.split()) for line in cottage.run("list").out.splitlines()[2:5]]
     assert rows == [
         "Ines phone stopped 25 November 2026 24 November 2028",
-        "Tomasz laptop in use 24 November 2028",
+        "Tomasz laptop in use, never proved 24 November 2028",
         "Odile tablet revoked 25 November 2026 final",
     ]
+
+
+def test_a_proof_stands_beside_the_state(cottage: Cottage) -> None:
+    """Broken if it fails: nobody sees which devices were ever seen to get in."""
+    cottage.run("hand-over", "Tomasz laptop", "--yes")
+    cottage.run("prove", "Tomasz laptop", "--told", "--yes")
+    cottage.run("prove", "Ines phone", "--told", "--yes")
+    rows = [" ".join(line.split()) for line in cottage.run("list").out.splitlines()[2:5]]
+    assert rows == [
+        "Ines phone waiting, proved 25 November 2026 24 November 2028",
+        "Tomasz laptop in use, proved 25 November 2026 24 November 2028",
+        "Odile tablet waiting 24 November 2028",
+    ]
+    told = {one["name"]: (one["proved"], one["proved_by"]) for one in cottage.run("list", "--json").told["devices"]}
+    assert told["laptop"] == ("2026-11-25T13:00:00Z", "told")
+    assert told["tablet"] == (None, None)
 
 
 def test_machines_get_every_pass(cottage: Cottage) -> None:
@@ -69,6 +85,6 @@ def test_machines_get_every_pass(cottage: Cottage) -> None:
     assert {tuple(one) for one in told["devices"]} == {
         (
             *("name", "person", "kind", "state", "identity", "serial", "key_set", "container", "guest"),
-            *("not_before", "not_after", "handed_over", "on_list_since", "reason"),
+            *("not_before", "not_after", "handed_over", "proved", "proved_by", "on_list_since", "reason"),
         )
     }

@@ -132,6 +132,11 @@ def test_withdrawing(settled: dict[str, Home], verb: str) -> None:
     kill_at_every_moment(settled[KEYRING], verb)
 
 
+def test_proving(settled: dict[str, Home]) -> None:
+    """If this fails, a power cut leaves a proof that the diary does not know, or an entry about none."""
+    kill_at_every_moment(settled[FILE], "prove")
+
+
 def last_moment(home: Home, verb: str, name: str) -> int:
     """The number of the last moment of a name, in a run that nobody kills."""
     home.put_back()

@@ -97,6 +97,11 @@ def revoke(house: House, _folder: Path) -> None:
     house.stopping.revoke(lost)
 
 
+def prove(house: House, _folder: Path) -> None:
+    """Write down that Tomasz's laptop was said to get in."""
+    house.proving.told(house.proving.preview_told(_passes(house, "Tomasz laptop")[-1]))
+
+
 def export(house: House, folder: Path) -> None:
     """Write Ines's phone's bundle to a folder as codes, which are several files."""
     house.exporting.export(_passes(house, "Ines phone")[-1], Form.CODES, folder)
@@ -132,6 +137,7 @@ VERBS: dict[str, Callable[[House, Path], None]] = {
     "spares": spares,
     "let-in": let_in,
     "revoke": revoke,
+    "prove": prove,
     "export": export,
     "settle": settle,
     "seal-away": seal_away,

@@ -17,6 +17,7 @@ from hearthkey.adapters.register import FILE_NAME, SqliteRegister
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Bug, Refused, Unavailable
 from hearthkey.core.passes import State
+from hearthkey.core.proofs import Proof, Way
 from hearthkey.core.revocation import Reason, SignedList
 from hearthkey.services.ports import NewPass
 from tests.fakes.clock import NOW
@@ -109,6 +110,21 @@ def test_a_second_pass_of_a_device_is_welcome(register: SqliteRegister) -> None:
     with register.change() as change:
         change.add_pass(again, NOW)
     assert [one.serial for one in register.passes() if one.identity == first.identity] == [first.serial, "0abc"]
+
+
+def test_proofs_come_with_their_pass(register: SqliteRegister) -> None:
+    """Broken if it fails: a proof stands beside another device, or in another order than it happened."""
+    first, second = (one.serial for one in register.passes()[:2])
+    seen = [Proof(NOW + timedelta(days=day), Way.TUNNEL, "203.0.113.10") for day in (3, 1, 2)]
+    with register.change() as change:
+        for one in seen:
+            change.add_proof(first, one)
+        change.add_proof(second, Proof(NOW, Way.TOLD))
+    found = {one.serial: one.proofs for one in register.passes()}
+    assert found[first] == (seen[1], seen[2], seen[0])
+    assert found[second] == (Proof(NOW, Way.TOLD),)
+    with pytest.raises(Refused), register.change() as change:
+        change.add_proof("0f0f", seen[0])
 
 
 def test_a_handed_over_row_proves_the_erasure(register: SqliteRegister) -> None:

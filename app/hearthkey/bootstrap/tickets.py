@@ -1,4 +1,4 @@
-"""The room of a household where tickets are opened."""
+"""The room of a household where tickets and proofs are opened."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.picking_up import PickingUp
     from hearthkey.services.ports import Clock, Dice
+    from hearthkey.services.proving import Proving
     from hearthkey.services.rehearsing import Rehearsing
 
 
@@ -48,11 +49,7 @@ class TicketRoom(Rooms):
         """The verb "ticket"."""
         from hearthkey.adapters.firewall import firewall
         from hearthkey.adapters.home_addresses import home_addresses
-        from hearthkey.adapters.ticket_server import TicketServer
         from hearthkey.services.picking_up import PickingUp
-
-        def bind(address: ipaddress.IPv4Address | ipaddress.IPv6Address) -> TicketServer:
-            return TicketServer(address, self.clock)
 
         return PickingUp(
             self.register,
@@ -61,6 +58,19 @@ class TicketRoom(Rooms):
             self.clock,
             self.dice,
             home_addresses,
-            bind,
+            self._bind,
             firewall,
         )
+
+    @cached_property
+    def proving(self) -> Proving:
+        """The verb "prove"."""
+        from hearthkey.adapters.home_addresses import home_addresses
+        from hearthkey.services.proving import Proving
+
+        return Proving(self.register, self.clock, self.dice, home_addresses, self._bind)
+
+    def _bind(self, address: ipaddress.IPv4Address | ipaddress.IPv6Address) -> TicketServer:
+        from hearthkey.adapters.ticket_server import TicketServer
+
+        return TicketServer(address, self.clock)

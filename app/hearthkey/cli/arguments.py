@@ -9,7 +9,7 @@ from pathlib import Path
 from hearthkey import __version__
 
 WRITING = frozenset(
-    {"found", "settle", "add", "export", "ticket", "hand-over"}
+    {"found", "settle", "add", "export", "ticket", "hand-over", "prove"}
     | {"stop", "let-in", "revoke", "deliver", "pack", "secrets", "seal", "try", "restore"}
 )
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
@@ -25,6 +25,7 @@ VERBS = {
     "ticket": "Let a device at home pick a waiting bundle up by a link, once.",
     "sheet": "Write the sheet that goes with a device, the card with its passphrase, or the two messages.",
     "hand-over": "Erase a key here, because the device has it now.",
+    "prove": "Let a device outside show that it gets in, by a link that only opens from inside.",
     "stop": "Stop a device for now.",
     "let-in": "Let a stopped device back in.",
     "revoke": "Revoke a device for good.",

@@ -31,6 +31,8 @@ def pass_data(one: Pass, now: datetime) -> dict[str, object]:
         "not_before": one.not_before,
         "not_after": one.not_after,
         "handed_over": one.handed_over,
+        "proved": one.proved,
+        "proved_by": one.proofs[-1].way.value if one.proofs else None,
         "on_list_since": one.since,
         "reason": None if one.reason is None else one.reason.rfc_name,
     }
@@ -67,10 +69,19 @@ def list_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         since = f" {day(one.since)}" if one.since is not None and state in {State.STOPPED, State.REVOKED} else ""
         until = "final" if state is State.REVOKED else day(one.not_after)
         guest = ", guest" if one.guest and state in {State.WAITING, State.IN_USE} else ""
-        lines.append(f"{who:{wide[0]}}  {one.device:{wide[1]}}  {state.value + since + guest:26}  {until}")
+        lines.append(
+            f"{who:{wide[0]}}  {one.device:{wide[1]}}  {state.value + since + guest + _proved(one, state):33}  {until}"
+        )
     lines += ["" if found else "Nobody gets in yet. Who should? hearthkey add PERSON DEVICE --kind KIND"]
     lines.append(f"Revocation list {newest.number}, good until {day(newest.next_update)}")
     teller.result(lines, {})
+
+
+def _proved(one: Pass, state: State) -> str:
+    """Whether a device that can get in was seen to."""
+    if one.proved is not None and state in {State.WAITING, State.IN_USE}:
+        return f", proved {day(one.proved)}"
+    return ", never proved" if state is State.IN_USE else ""
 
 
 def diary_verb(house: House, arguments: Namespace, teller: Teller) -> None:

@@ -28,6 +28,7 @@ _MODULES = {
     "export": "leaving",
     "hand-over": "leaving",
     "ticket": "ticket",
+    "prove": "prove",
     "rehearse": "leaving",
     "stop": "withdrawing",
     "let-in": "withdrawing",

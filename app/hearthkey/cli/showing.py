@@ -11,6 +11,7 @@ from hearthkey.core.kinds import device_kind
 from hearthkey.core.network import Caution
 from hearthkey.core.passes import State
 from hearthkey.core.sentences import doors
+from hearthkey.core.sentences import proofs as sentences
 from hearthkey.core.sentences.diary import day
 from hearthkey.formats import pem
 from hearthkey.pki.read import certificate_facts
@@ -53,6 +54,7 @@ def _device(house: House, arguments: Namespace, teller: Teller) -> None:
         ]
         if one.handed_over is not None:
             lines.append(f"  handed over    {day(one.handed_over)}; its key exists on the device alone")
+        lines += [f"  proved         {day(proof.at)}, {sentences.way(proof)}" for proof in one.proofs[-1:]]
         if one.reason is not None and one.since is not None:
             lines.append(f"  on the list    since {day(one.since)}, {one.reason.rfc_name}")
         lines.append(f"  next           {_next(state, one.title)}")

@@ -128,6 +128,17 @@ def _ticket(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--plan", action="store_true", help="say where it would be opened, and show every address")
 
 
+def _prove(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--address", metavar="ADDRESS", help="of this computer, or an interface (default: the best one)")
+    verb.add_argument(
+        "--gateway-inside",
+        metavar="ADDRESS",
+        help="the gateway’s own address at home, where it hides devices",
+    )
+    verb.add_argument("--told", action="store_true", help="write down that somebody told it works, on mobile data")
+    _agreed(_device(verb))
+
+
 def _lists(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--sign", action="store_true", help="sign the next list now")
     verb.add_argument("--into", type=Path, metavar="DIR", help="write a list as PEM and DER")
@@ -240,6 +251,7 @@ WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = KEEPING | {
     "export": _export,
     "ticket": _ticket,
     "hand-over": _one_device,
+    "prove": _prove,
     "stop": _stop,
     "let-in": _one_device,
     "revoke": _revoke,

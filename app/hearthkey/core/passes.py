@@ -7,6 +7,7 @@ from datetime import datetime
 from enum import StrEnum
 
 from hearthkey.core.household import possessive
+from hearthkey.core.proofs import Proof
 from hearthkey.core.revocation import Reason
 
 
@@ -43,6 +44,7 @@ class Pass:
         handed_over: when the key left for its device, else None.
         reason: why it stands on the newest list, else None.
         since: when it was put on the list, else None.
+        proofs: each time it was seen to get in, the first of them first.
     """
 
     person: str
@@ -58,6 +60,12 @@ class Pass:
     handed_over: datetime | None
     reason: Reason | None
     since: datetime | None
+    proofs: tuple[Proof, ...] = ()
+
+    @property
+    def proved(self) -> datetime | None:
+        """When it was last seen to get in, or None."""
+        return self.proofs[-1].at if self.proofs else None
 
     @property
     def title(self) -> str:

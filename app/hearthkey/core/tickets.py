@@ -128,9 +128,8 @@ class Ticket:
 
     @property
     def origin(self) -> str:
-        """Address and port as a Host field has them (RFC 3986 section 3.2.2)."""
-        host = f"[{self.address}]" if self.address.version == 6 else str(self.address)
-        return f"{host}:{self.port}"
+        """Address and port as a Host field has them."""
+        return origin(self.address, self.port)
 
     @property
     def link(self) -> Secret[str]:
@@ -212,7 +211,7 @@ def ask(ticket: Ticket, asked: Asked, now: datetime) -> Outcome:
     if not _is_near(ticket, asked.address):
         ticket, told = _once(ticket, Happened.OUTSIDE, asked.address, now)
         return Outcome(ticket, Verdict.OUTSIDE, delay=WRONG_DELAY, events=events + told)
-    guess = _token_in(ticket, asked)
+    guess = token_in(asked, ticket.origin)
     if guess == ticket.token:
         return _right(ticket, asked, now, events)
     if guess is not None:
@@ -258,13 +257,18 @@ def _is_near(ticket: Ticket, text: str) -> bool:
     return any(address.version == one.version and address in one for one in ticket.near)
 
 
-def _token_in(ticket: Ticket, asked: Asked) -> Secret[str] | None:
+def origin(address: ipaddress.IPv4Address | ipaddress.IPv6Address, port: int) -> str:
+    """Address and port as a Host field has them (RFC 3986 section 3.2.2)."""
+    return f"[{address}]:{port}" if address.version == 6 else f"{address}:{port}"
+
+
+def token_in(asked: Asked, origin: str) -> Secret[str] | None:
     """The token that a request tries, or None where it could never have been right.
 
-    A Host field that is not the ticket's own is a page of somebody else's that lets the phone's browser ask here.
+    A Host field that is not our own origin is a page of somebody else's that lets the phone's browser ask here.
     """
     found = _TOKEN_LIKE.fullmatch(asked.target)
-    if asked.method != "GET" or asked.host.lower() != ticket.origin or found is None:
+    if asked.method != "GET" or asked.host.lower() != origin or found is None:
         return None
     return Secret(found.group(1))
 

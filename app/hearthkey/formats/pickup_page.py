@@ -129,13 +129,13 @@ def pick_up(about: PickUp, *, seen: Family, language: str, minutes: int) -> byte
             f"<dt>{escape(text('server', language))}</dt><dd>{escape(about.server)}</dd>",
             f"<dt>{escape(text('identity', language))}</dt><dd>{escape(about.identity)}</dd></dl>",
         ]
-    return _page(name, language, "".join(rows))
+    return page(name, language, "".join(rows))
 
 
 def notice(verdict: Verdict, language: str) -> bytes:
     """A page that says why there is nothing to pick up: closed, wrong or outside."""
     head, more = text(verdict.value, language), text(f"{verdict.value}-more", language)
-    return _page(head, language, f"<h1>{escape(head)}</h1><p>{escape(more)}</p>")
+    return page(head, language, f"<h1>{escape(head)}</h1><p>{escape(more)}</p>")
 
 
 def _warning(expected: Family, seen: Family, language: str) -> str:
@@ -157,7 +157,14 @@ def _steps(family: Family, language: str) -> tuple[str, ...]:
     return tuple(text(key, language) for key in (opened, "words", "back"))
 
 
-def _page(title: str, language: str, body: str) -> bytes:
+def page(title: str, language: str, body: str) -> bytes:
+    """A whole page.
+
+    Args:
+        title: shown by the browser, not escaped yet.
+        language: of its texts.
+        body: HTML.
+    """
     # The empty icon keeps a browser from asking for /favicon.ico.
     return (
         f'<!doctype html><html lang="{language}"><head><meta charset="utf-8"><title>{escape(title)}</title>'

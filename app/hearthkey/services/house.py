@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from hearthkey.services.packing import Packing
     from hearthkey.services.picking_up import PickingUp
     from hearthkey.services.ports import Clock, Files, Pictures, Vault
+    from hearthkey.services.proving import Proving
     from hearthkey.services.rehearsing import Rehearsing
     from hearthkey.services.restoring import Restoring
     from hearthkey.services.sealing import Sealing
@@ -95,6 +96,10 @@ class House(Protocol):
     @property
     def picking_up(self) -> PickingUp:
         """The verb "ticket"."""
+
+    @property
+    def proving(self) -> Proving:
+        """The verb "prove"."""
 
     @property
     def handing_over(self) -> HandingOver:

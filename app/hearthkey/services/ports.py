@@ -13,6 +13,7 @@ from hearthkey.core.bundle import Credential
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.passes import Pass
+from hearthkey.core.proofs import Proof
 from hearthkey.core.revocation import Entry, Reason, SignedList
 from hearthkey.core.secret import Secret
 from hearthkey.services.choice_ports import ChoiceChange, ChoiceRegister
@@ -89,6 +90,9 @@ class Change(ChoiceChange, CopyChange, Protocol):
 
     def hand_over(self, serial: str, now: datetime) -> None:
         """Erase the key of a pass and note when it left."""
+
+    def add_proof(self, serial: str, proof: Proof) -> None:
+        """Write down, for good, that a pass was seen to get in."""
 
     def withdraw(self, serial: str, reason: Reason, since: datetime) -> None:
         """Put a pass on the list, or change the reason it stands there for."""

@@ -16,6 +16,7 @@ from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Bug
 from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.passes import Pass
+from hearthkey.core.proofs import Proof
 from hearthkey.core.revocation import Reason, SignedList
 
 if TYPE_CHECKING:  # who only reads the register needs no ports, and making them takes 1 ms of a start
@@ -148,6 +149,16 @@ class SqliteChange(GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetW
         if changed.rowcount != 1:
             raise Bug("pass-not-waiting", serial=serial)
         self._do("UPDATE certificate SET sealed = NULL WHERE serial = ?", serial)
+
+    def add_proof(self, serial: str, proof: Proof) -> None:
+        """See the port."""
+        self._do(
+            "INSERT INTO proof (serial, at, way, address) VALUES (?, ?, ?, ?)",
+            serial,
+            _seconds(proof.at),
+            proof.way.value,
+            proof.address,
+        )
 
     def withdraw(self, serial: str, reason: Reason, since: datetime) -> None:
         """See the port."""

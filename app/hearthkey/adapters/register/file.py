@@ -126,7 +126,8 @@ class SqliteRegister(GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetRea
     def passes(self) -> list[Pass]:
         """See the port."""
         with _told(self.path):
-            return rows.passes(self._connection.execute(rows.PASSES))
+            proved = rows.proofs(self._connection.execute(rows.PROOFS))
+            return rows.passes(self._connection.execute(rows.PASSES), proved)
 
     def certificate(self, serial: str) -> bytes:
         """See the port."""

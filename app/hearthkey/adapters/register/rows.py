@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from datetime import UTC, datetime
 from typing import Any
 
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.household import Authority, Gateway
 from hearthkey.core.passes import Pass
+from hearthkey.core.proofs import Proof, Way
 from hearthkey.core.revocation import Entry, Reason, SignedList
 
 Row = tuple[Any, ...]
@@ -32,6 +33,9 @@ FROM withdrawal JOIN serial ON serial.serial = withdrawal.serial WHERE withdrawa
 LISTS = "SELECT number, der, this_update, next_update FROM revocation_list"
 DIARY = "SELECT number, at, verb, sentence, link FROM diary"
 
+PROOFS = "SELECT serial, at, way, address FROM proof ORDER BY at, id"
+
+_WAYS = {way.value: way for way in Way}
 _REASONS = {reason.value: reason for reason in Reason}
 
 
@@ -59,8 +63,16 @@ def gateway(row: Row) -> Gateway:
     return Gateway(host, serial, certificate, sealed_key, moment(not_after))
 
 
-def passes(found: Iterable[Row]) -> list[Pass]:
-    """Rows of `PASSES`."""
+def proofs(found: Iterable[Row]) -> dict[str, tuple[Proof, ...]]:
+    """Rows of `PROOFS` by the serial that they are about."""
+    made: dict[str, tuple[Proof, ...]] = {}
+    for serial, at, way, address in found:
+        made[serial] = (*made.get(serial, ()), Proof(moment(at), _WAYS[way], address))
+    return made
+
+
+def passes(found: Iterable[Row], proved: Mapping[str, tuple[Proof, ...]]) -> list[Pass]:
+    """Rows of `PASSES`, each with its proofs."""
     at = datetime.fromtimestamp
     return [
         Pass(
@@ -69,6 +81,7 @@ def passes(found: Iterable[Row]) -> list[Pass]:
             None if handed is None else at(handed, UTC),
             None if reason is None else _REASONS[reason],
             None if since is None else at(since, UTC),
+            proved.get(serial, ()),
         )
         for (person, device, kind, identity, serial, key_set, container,
              guest, begin, end, handed, reason, since) in found

@@ -12,7 +12,7 @@ REFUSED: dict[str, tuple[str, str]] = {
         "Name one of those, or its interface.",
     ),
     "ticket-address-unfit": (
-        "Nothing can be picked up at {address} ({standing}).",
+        "Nothing is offered at {address} ({standing}).",
         "Choose an address in the home network.",
     ),
     "ticket-form-unfit": (
@@ -29,7 +29,7 @@ REFUSED: dict[str, tuple[str, str]] = {
 UNAVAILABLE: dict[str, tuple[str, str]] = {
     "ticket-address-gone": (
         "The address {address} could not be used ({seen}).",
-        "Check that this computer is still in the network, then open the ticket again.",
+        "Check that this computer is still in the network, then try again.",
     ),
     "addresses-unknown": (
         "This computer’s addresses could not be read ({seen}).",
