@@ -103,7 +103,7 @@ def test_only_the_tunnel_proves(net: Networks, family: int) -> None:
         claims = (f"X-Forwarded-For: {DEVICE[family]}", f"Forwarded: for={DEVICE[family]}")
         assert "You are at home" in get(way, net.home, family, *claims, source=PHONE_AT_HOME[family])
         assert "You are in" in get(way, net.road, family, f"X-Forwarded-For: {STRANGER[family]}")
-        told = way.heard()
+        told = way.heard(2)
     assert [(one.what, one.address, one.ending) for one in told] == [
         (Happened.AT_HOME, PHONE_AT_HOME[family], None),
         (Happened.CLOSED, DEVICE[family], Ending.PROVED),
@@ -118,7 +118,7 @@ def test_a_strangers_network_gets_what_a_wrong_link_gets(net: Networks, family: 
         answer = get(way, net.away, family, f"X-Forwarded-For: {DEVICE[family]}")
         assert answer.startswith("HTTP/1.1 404")
         assert "Nothing is here" in answer
-        assert [(one.what, one.address) for one in way.heard()] == [(Happened.ELSEWHERE, STRANGER[family])]
+        assert [(one.what, one.address) for one in way.heard(1)] == [(Happened.ELSEWHERE, STRANGER[family])]
 
 
 @pytest.mark.parametrize("named", [False, True])
@@ -128,7 +128,7 @@ def test_behind_a_gateway_that_hides_devices(net: Networks, *, named: bool) -> N
     with doorway(net, 4, ground(4, hides=True, named=named)) as way:
         at_home = get(way, net.home, 4, source=PHONE_AT_HOME[4])
         through = get(way, net.road, 4)
-        told = [(one.what, one.address) for one in way.heard()]
+        told = [(one.what, one.address) for one in way.heard(2)]
     assert ("You are at home" in at_home) is named
     assert ("You are in" in through) is named
     assert ("Nothing is proved yet" in through) is not named

@@ -72,9 +72,10 @@ class Doorway:
         """The right one."""
         return self.door.door.link.reveal()
 
-    def heard(self) -> list[Event]:
-        """Everything that was told by now."""
-        return [self.door.events.get_nowait() for _ in range(self.door.events.qsize())]
+    def heard(self, count: int) -> list[Event]:
+        """So many things that are told, and whatever else was told by then."""
+        first = [self.door.events.get(timeout=20) for _ in range(count)]
+        return first + [self.door.events.get_nowait() for _ in range(self.door.events.qsize())]
 
 
 @contextmanager

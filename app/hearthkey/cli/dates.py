@@ -50,4 +50,6 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
         sealed.due(house.register.sealed_copies(), house.register.diary()[0].at),
     )
     passes = house.register.passes()
-    return household, duties.forecast(dates, passes, {one.serial for one in passes}, house.clock.now())
+    return household, duties.forecast(
+        dates, passes, {one.serial for one in passes if one.proved is not None}, house.clock.now()
+    )

@@ -11,7 +11,7 @@ from typing import Self
 
 from hearthkey.core import proof_doors
 from hearthkey.core.passes import Pass
-from hearthkey.core.proof_doors import Ending, Event, ProofDoor
+from hearthkey.core.proof_doors import Ending, Event, ProofDoor, Verdict
 from hearthkey.core.proofs import Proof, Way
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import proofs as sentences
@@ -20,6 +20,9 @@ from hearthkey.formats import proof_page, visitor
 from hearthkey.services.ports import Clock, Register
 from hearthkey.services.ticket_ports import Answer, Server
 from hearthkey.services.writing_diary import note
+
+PATIENCE = 2.0
+"""Seconds that a device has to take its page before the proof is told; whoever hears of it may close the server."""
 
 
 class Door:
@@ -30,6 +33,8 @@ class Door:
         self._door = door
         self._clock = clock
         self._began = clock.monotonic()
+        self._held: list[Event] = []
+        self._held_since = 0.0
         self.events: queue.SimpleQueue[Event] = queue.SimpleQueue()
 
     def _now(self) -> datetime:
@@ -39,7 +44,15 @@ class Door:
     def _keep(self, door: ProofDoor, events: Sequence[Event]) -> None:
         self._door = door
         for one in events:
-            self.events.put(one)
+            if one.ending is Ending.PROVED:
+                self._held.append(one)
+                self._held_since = self._clock.monotonic()
+            else:
+                self.events.put(one)
+
+    def _let_go(self) -> None:
+        while self._held:
+            self.events.put(self._held.pop(0))
 
     def answer(self, asked: Asked) -> Answer:
         """See the port."""
@@ -48,15 +61,22 @@ class Door:
             self._keep(outcome.door, outcome.events)
         language = visitor.language_of(asked.languages)
         body = proof_page.page(outcome.verdict, language)
-        return Answer(proof_page.status(outcome.verdict), proof_page.headers(language), body, delay=outcome.delay)
+        seen = outcome.verdict is Verdict.IN
+        status, headers = proof_page.status(outcome.verdict), proof_page.headers(language)
+        return Answer(status, headers, body, delay=outcome.delay, download=seen)
 
     def sent(self, *, whole: bool) -> None:
-        """See the port; nothing here is a download."""
+        """See the port. The request alone is the proof; that the page was read too only says when to tell of it."""
+        del whole
+        with self._lock:
+            self._let_go()
 
     def over(self) -> bool:
         """See the port."""
         with self._lock:
             self._keep(*proof_doors.tick(self._door, self._now()))
+            if self._clock.monotonic() - self._held_since >= PATIENCE:
+                self._let_go()
             return self._door.over(self._now())
 
     def extend(self) -> datetime:
@@ -68,6 +88,7 @@ class Door:
     def withdraw(self) -> None:
         """Close it from here."""
         with self._lock:
+            self._let_go()
             self._keep(*proof_doors.close(self._door, Ending.WITHDRAWN, self._now()))
 
     @property

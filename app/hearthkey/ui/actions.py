@@ -21,6 +21,7 @@ class Actions(QObject):
         undo: Ctrl+Z.
         hand_over: Ctrl+H, for whatever is selected.
         paper: Ctrl+P, for whatever is selected.
+        prove: Ctrl+E, for whatever is selected.
         leave: Ctrl+Q.
     """
 
@@ -29,6 +30,7 @@ class Actions(QObject):
     undo = Signal()
     hand_over = Signal()
     paper = Signal()
+    prove = Signal()
     leave = Signal()
 
     def __init__(self, ways: Ways, menu: QMenu, window: QWidget) -> None:
@@ -39,6 +41,7 @@ class Actions(QObject):
         self.lost = self._add(self.tr("Lost or stolen"), "Ctrl+L", lambda: ways.lost.emit(""))
         self.hand_over_action = self._add(self.tr("Hand over"), "Ctrl+H", self.hand_over.emit)
         self.paper_action = self._add(self.tr("Sheet, card and messages"), "Ctrl+P", self.paper.emit)
+        self.prove_action = self._add(self.tr("Prove it"), "Ctrl+E", self.prove.emit)
         self.gateway = self._add(self.tr("Gateway"), "Ctrl+G", ways.gateway.emit)
         self.deliver = self._add(self.tr("Deliver now"), "Ctrl+Shift+G", ways.deliver.emit)
         self.templates = self._add(self.tr("Your own template"), "Ctrl+T", ways.templates.emit)
@@ -53,7 +56,8 @@ class Actions(QObject):
         self.leave_action = self._add(self.tr("Close the window"), "Ctrl+Q", self.leave.emit)
         self._add(self.tr("Next part of the window"), "F6", self.next_region.emit)
         self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
-        menu.addActions([self.new_device, self.find, self.hand_over_action, self.paper_action, self.lost])
+        about = [self.hand_over_action, self.paper_action, self.prove_action]
+        menu.addActions([self.new_device, self.find, *about, self.lost])
         menu.addSeparator()
         menu.addActions([self.gateway, self.deliver, self.templates])
         menu.addSeparator()
@@ -68,6 +72,7 @@ class Actions(QObject):
             action.setEnabled(founded)
         for action in (self.templates, self.days, self.sealed, self.copies, self.paper_action):
             action.setEnabled(founded)
+        self.prove_action.setEnabled(founded and not snapshot.read_only)
         self.deliver.setEnabled(may_deliver(snapshot))
         self.new_device.setEnabled(founded and not snapshot.read_only)
 

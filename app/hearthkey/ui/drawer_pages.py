@@ -16,6 +16,7 @@ from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.page import Page
+from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.sealed_page import SealedPage
 from hearthkey.ui.drawer.settings_page import SettingsPage
 from hearthkey.ui.drawer.template_page import TemplatePage
@@ -46,6 +47,7 @@ class DrawerPages(QObject):
         self.days = DaysPage(theme, errands, ways)
         self.diary = DiaryPage(theme, errands)
         self.household = HouseholdPage(theme, errands, ways)
+        self.proof = ProofPage(theme, errands)
         self.sealed = SealedPage(theme, errands, home)
         self.settings = SettingsPage(theme, chosen, outside.data, prefer)
         self.gateway = GatewayPage(theme, errands, ways, home)
@@ -75,6 +77,7 @@ class DrawerPages(QObject):
             self.diary: "diary",
             self.settings: "settings",
             self.household: "household",
+            self.proof: "proving",
             self.sealed: "sealed",
             self.gateway: "gateway",
             self.gateway_place: "gateway",

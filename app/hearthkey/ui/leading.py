@@ -13,6 +13,7 @@ from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import gateway as words
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.about_one import AboutOne
 from hearthkey.ui.actions import Actions
 from hearthkey.ui.courier import Courier
 from hearthkey.ui.drawer.page import Page
@@ -42,6 +43,7 @@ class Leading(QObject):
         self.actions = Actions(ways, window.menu, window)
         self.courier = Courier(errands, self)
         self.going_back = GoingBack(errands, window.footer, self)
+        self.about = AboutOne(window, self.pages, self.actions, self._open)
         self._connect_ways()
         self._connect_keys()
         errands.seen.connect(self.show_snapshot)
@@ -69,7 +71,6 @@ class Leading(QObject):
         ways.replace_device.connect(self._replace)
         ways.hand_over.connect(self._hand_over)
         ways.hand_over_by.connect(self._hand_over)
-        ways.paper.connect(self._paper)
         ways.copies.connect(self._copies)
         ways.find.connect(window.top.begin_find)
         ways.deliver.connect(self._deliver)
@@ -96,7 +97,6 @@ class Leading(QObject):
         actions.previous_region.connect(lambda: self._walk(-1))
         actions.undo.connect(window.footer.undo)
         actions.hand_over.connect(self._hand_over_selected)
-        actions.paper.connect(self._paper_of_selected)
         actions.leave.connect(window.close)
 
     # What is
@@ -209,21 +209,6 @@ class Leading(QObject):
         one = self._window.board.selected()
         if one is not None and one.handed_over is None:
             self._hand_over(one.serial)
-
-    def _paper(self, serial: str) -> None:
-        self._window.drawer.shut()
-        self._window.turn_to(self._window.paper)
-        self._window.paper.open(serial)
-
-    def _paper_of_selected(self) -> None:
-        """Ctrl+P: print what is shown, or show what can be printed for the device that is selected."""
-        window, one = self._window, self._window.board.selected()
-        if window.pages.currentWidget() is window.paper:
-            window.paper.print()
-        elif window.pages.currentWidget() is window.hand_over and window.hand_over.leaving.chosen is not None:
-            self._paper(window.hand_over.leaving.chosen.serial)
-        elif one is not None:
-            self._paper(one.serial)
 
     def back(self) -> None:
         """Close what lies over the board, the last first."""

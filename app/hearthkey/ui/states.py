@@ -24,4 +24,6 @@ def sign_of(one: Pass, now: datetime) -> Sign:
         return Sign.DUE
     if one.guest and state in {State.WAITING, State.IN_USE}:
         return Sign.GUEST
+    if state is State.IN_USE and one.proofs:
+        return Sign.IN_USE
     return _SIGNS[state]

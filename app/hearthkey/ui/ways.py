@@ -16,6 +16,7 @@ class Ways(QObject):
         hand_over_by: the same, and begin with a way out: its serial, and the key of the way.
         lost: open "lost or stolen"; text already typed, or empty.
         let_in, stop, revoke: ask for the plan of a device; its identity.
+        prove: open the page on which a pass is proved; its serial.
         draft: a device that is being typed in: person, device, end (datetime or None); empty to forget it.
         find: put the cursor into Find.
         gateway: open the gateway's page.
@@ -42,6 +43,7 @@ class Ways(QObject):
     stop = Signal(str)
     revoke = Signal(str)
     draft = Signal(str, str, object)
+    prove = Signal(str)
     find = Signal()
     gateway = Signal()
     gateway_place = Signal()

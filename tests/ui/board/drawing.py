@@ -25,7 +25,14 @@ STROKES = {
     Stroke.FINE_DOTS: "..",
     Stroke.PAST: "──",
 }
-SHAPES = {Shape.MADE: "o", Shape.HANDED_OVER: "◇", Shape.END: "|", Shape.SMALL_END: "'", Shape.FINAL: "‖"}
+SHAPES = {
+    Shape.MADE: "o",
+    Shape.HANDED_OVER: "◇",
+    Shape.PROOF: "+",
+    Shape.END: "|",
+    Shape.SMALL_END: "'",
+    Shape.FINAL: "‖",
+}
 
 
 def drawing(row: Row) -> str:

@@ -7,24 +7,26 @@ from datetime import UTC, datetime
 
 import pytest
 
+from hearthkey.core.proofs import Proof, Way
 from hearthkey.core.revocation import Reason
 from hearthkey.services.opening import Door
 from hearthkey.ui.board.house import house_row
-from hearthkey.ui.board.life import draft_row, pass_row
+from hearthkey.ui.board.life import MOST_TICKS, draft_row, pass_row
+from hearthkey.ui.board.rows import Step
 from hearthkey.ui.entries import Draft, people
 from tests.ui.board.drawing import drawing
 from tests.ui.practice import NOW, PASSES, made_pass, snapshot
 
 SHEET = (
-    "Ines  phone  ◌ never proved, in use since 12 April  9 May 2028  [o╌╌◇══|] INK",
+    "Ines  phone  ◌ never proved, in use since 12 April  9 May 2028  → Prove it  [o╌╌◇══|] INK",
     "Ines  tablet  ▲ 3 weeks left, then it ends  2 Jun 2026  [o╌╌◇══|] DUE",
     "Ines  old phone  ⯂ revoked 11 April, final  final  [o──◇──‖] PAST",
     "Tomasz  laptop  ◔ waiting, in the tray  11 May 2028  → Hand over  [o╌╌|] INK",
-    "Tomasz  work laptop  ◌ never proved, in use since 21 April  19 Apr 2028  [o╌╌◇══|] INK",
+    "Tomasz  work laptop  ◌ never proved, in use since 21 April  19 Apr 2028  → Prove it  [o╌╌◇══|] INK",
     "Tomasz  old phone  ⯃ stopped 3 March, can be let back in  8 Nov 2026  → Let back in  [o╌╌◇══|··'] HELD",
-    "Odile  phone  ◌ never proved, in use since 31 October 2025  30 Oct 2027  [o╌╌◇══|] INK",
+    "Odile  phone  ◌ never proved, in use since 31 October 2025  30 Oct 2027  → Prove it  [o╌╌◇══|] INK",
     "Odile  reader  ◪ ended 31 January  31 Jan 2026  [o──◇──|] PAST",
-    "Boiler engineer  phone  ⧗ guest, ends Friday 15 May  15 May 2026  [o╌╌◇══|] INK",
+    "Boiler engineer  phone  ⧗ guest, ends Friday 15 May  15 May 2026  → Prove it  [o╌╌◇══|] INK",
 )
 
 HOUSE = {
@@ -44,6 +46,43 @@ def test_state_is_drawn(number: int, drawn: str) -> None:
 def test_house_is_drawn(key: str, drawn: str) -> None:
     """The rows that let everybody in would say something else than is known."""
     assert drawing(house_row(key, snapshot())) == drawn
+
+
+PROVED = (
+    (
+        (Proof(datetime(2026, 4, 20, tzinfo=UTC), Way.TUNNEL, "203.0.113.10"),),
+        "Ines  phone  ● in use, proved 20 April  9 May 2028  [o╌╌◇══+━━|] INK",
+    ),
+    (
+        (
+            Proof(datetime(2026, 4, 20, tzinfo=UTC), Way.TUNNEL, "203.0.113.10"),
+            Proof(datetime(2026, 5, 2, tzinfo=UTC), Way.TOLD),
+        ),
+        "Ines  phone  ● in use, said to work, 2 May  9 May 2028  [o╌╌◇══+━━|] INK",
+    ),
+)
+
+
+@pytest.mark.parametrize(("proofs", "drawn"), PROVED)
+def test_a_proof_makes_the_line_solid(proofs: tuple[Proof, ...], drawn: str) -> None:
+    """Broken if it fails: what was seen to get in looks like what nobody has seen; or hearsay looks like a proof."""
+    row = pass_row(replace(PASSES[0], proofs=proofs), NOW)
+    assert drawing(row) == drawn
+    assert row.spoken.startswith("Ines, phone: in use, ")
+    told = [event.text for event in row.events]
+    assert told.count("proved") + told.count("said to work") == len(proofs)
+
+
+def test_a_proof_before_the_key_is_erased_here_still_wants_the_hand_over() -> None:
+    """Broken if it fails: a device that picked its bundle up and works leaves its key here for good."""
+    row = pass_row(replace(PASSES[3], proofs=PROVED[0][0]), NOW)
+    assert (row.word, row.fact, row.step) == ("waiting", "proved 20 April, its key is still here", Step.HAND_OVER)
+
+
+def test_a_thousand_proofs_draw_a_few_ticks() -> None:
+    """Broken if it fails: a device that is proved every day makes its row slow."""
+    proof = PROVED[0][0][0]
+    assert len(pass_row(replace(PASSES[0], proofs=(proof,) * 1000), NOW).marks) == 3 + MOST_TICKS
 
 
 def _day(year: int, month: int, day: int) -> datetime:

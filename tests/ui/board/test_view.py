@@ -171,7 +171,7 @@ def test_right_click_takes_the_row(board: BoardView) -> None:
 @pytest.mark.parametrize(
     ("number", "words"),
     [
-        (0, "Show Ines’s phone|Stop…|New pass for this device…|New device for Ines…|-|Revoke for good…"),
+        (0, "Show Ines’s phone|Prove it…|Stop…|New pass for this device…|New device for Ines…|-|Revoke for good…"),
         (2, "Show Ines’s old phone|New pass for this device…|New device for Ines…"),
         (5, "Show Tomasz’s old phone|Let back in…|New pass for this device…|New device for Tomasz…|-|Revoke for good…"),
     ],

@@ -6,11 +6,13 @@ from collections.abc import Callable
 from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
+from typing import cast
 
 from pytestqt.qtbot import QtBot
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.network import Caution
+from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.templates import DEVICE, DEVICE_MARK, Template
@@ -23,10 +25,13 @@ from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.page import Page
+from hearthkey.ui.drawer.proof_page import ProofPage
+from hearthkey.ui.drawer.proof_steps import Stage
 from hearthkey.ui.drawer.sealed_page import SealedPage
 from hearthkey.ui.drawer.settings_page import SettingsPage
 from hearthkey.ui.drawer.template_page import TemplatePage
 from hearthkey.ui.gallery.gateway_states import DOOR, KEY, PLAN, STATES, UNREACHABLE
+from hearthkey.ui.gallery.proof_states import CABLE, WIFI
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -211,6 +216,26 @@ def template(theme: Theme, errands: FakeErrands, _ways: Ways) -> TemplatePage:
     return TemplatePage(theme, errands, Path("/home/ines"), pick=_no_folder)
 
 
+def proving(stage: Stage) -> Make:
+    """The page that proves Ines's phone, at a step, behind a gateway that hides devices."""
+
+    def make(theme: Theme, errands: FakeErrands, _ways: Ways) -> ProofPage:
+        assert errands.last is not None
+        errands.show(replace(errands.last, pack_options=PackOptions(masquerade=True)))
+        page = ProofPage(theme, errands)
+        page.show_pass(errands.last.passes[0])
+        page.go(stage)
+        page.place.offer((WIFI, CABLE))
+        return page
+
+    return make
+
+
+def _proof_told(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    (page := cast("ProofPage", proving(Stage.CONNECT)(theme, errands, ways))).told.ask()
+    return page
+
+
 def _no_folder(_parent: object, _title: str, _start: Path, _then: object) -> None:
     """Nobody chooses one."""
 
@@ -261,6 +286,10 @@ PAGES: dict[str, Make] = {
     "household moving": moving,
     "household moving while locked": _moving_locked,
     "household not fitting": _not_fitting,
+    "proving, first step": proving(Stage.WIFI),
+    "proving, link": proving(Stage.LINK),
+    "proving, last step": proving(Stage.READ),
+    "proving, told": _proof_told,
     "template": template,
     "template warned of": _template_warned,
     "template with a mistake": _template_mistaken,

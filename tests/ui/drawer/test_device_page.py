@@ -12,15 +12,18 @@ from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from hearthkey.core.errors import Refused
+from hearthkey.core.proofs import Proof, Way
 from hearthkey.core.revocation import Reason
 from hearthkey.ui.controls.buttons import Kind
 from hearthkey.ui.drawer.device_page import DevicePage
+from hearthkey.ui.drawer.device_words import Step
 from hearthkey.ui.theme.signs import Sign
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 from tests.ui.drawer.conftest import Room
 from tests.ui.drawer.household import PASSPHRASE, FakeErrands
 from tests.ui.drawer.pages import identity_of, lock
+from tests.ui.practice import NOW
 
 
 @pytest.fixture
@@ -43,13 +46,13 @@ def names(errands: FakeErrands) -> list[object]:
 
 
 BUTTONS = {
-    ("Ines", "phone"): ["Replace…", "Stop now", "Revoke for good…"],
+    ("Ines", "phone"): ["Prove it!", "Replace…", "Stop now", "Revoke for good…"],
     ("Ines", "tablet"): ["A new pass!", "Stop now", "Revoke for good…"],
     ("Ines", "old phone"): ["A new pass!"],
     ("Tomasz", "laptop"): ["Hand over!", "Stop now", "Revoke for good…"],
     ("Tomasz", "old phone"): ["Let back in!", "A new pass", "Revoke for good…"],
     ("Odile", "reader"): ["A new pass!"],
-    ("Boiler engineer", "phone"): ["Replace…", "Stop now", "Revoke for good…"],
+    ("Boiler engineer", "phone"): ["Prove it!", "Replace…", "Stop now", "Revoke for good…"],
 }
 
 
@@ -74,7 +77,7 @@ def test_hand_over_leads_to_its_page(page: DevicePage, errands: FakeErrands, way
     assert asked.args == [next(one.serial for one in errands.last.passes if one.device == "laptop")]
 
 
-@pytest.mark.parametrize("whose", [("Ines", "phone"), ("Odile", "reader"), ("Ines", "tablet")])
+@pytest.mark.parametrize("whose", [("Odile", "reader"), ("Ines", "tablet")])
 def test_a_new_pass_leads_to_its_page(
     whose: tuple[str, str], page: DevicePage, errands: FakeErrands, ways: Ways, qtbot: QtBot
 ) -> None:
@@ -83,6 +86,22 @@ def test_a_new_pass_leads_to_its_page(
     with qtbot.waitSignal(ways.replace_device) as asked:
         page.first().click()  # type: ignore[attr-defined]  # the first control is a button
     assert asked.args == [identity_of(errands, *whose)]
+
+
+def test_what_was_never_proved_wants_to_be(page: DevicePage, errands: FakeErrands, ways: Ways, qtbot: QtBot) -> None:
+    """Broken: a device that nobody has seen get in looks as good as one that was."""
+    with qtbot.waitSignal(ways.prove) as asked:
+        page.first().click()  # type: ignore[attr-defined]  # the first control is a button
+    assert errands.last is not None
+    phone = errands.last.passes[0]
+    assert asked.args == [phone.serial]
+    proofs = (Proof(NOW - timedelta(days=10), Way.TUNNEL, "203.0.113.10"), Proof(NOW, Way.TOLD))
+    errands.show(replace(errands.last, passes=(replace(phone, proofs=proofs), *errands.last.passes[1:])))
+    assert page.sign.sign is Sign.IN_USE
+    assert page.sentence.text().startswith("In use, said to work on 12 May 2026.")
+    assert page.steps[Step.PROVE].kind is Kind.PLAIN
+    with qtbot.waitSignal(ways.replace_device):
+        page.steps[Step.REPLACE].click()
 
 
 def test_stopping_is_one_click(page: DevicePage, errands: FakeErrands) -> None:

@@ -19,8 +19,8 @@ ALL = {(one.person, one.device): one for one in PASSES}
 SAID: dict[tuple[str, str], tuple[Sign, str, Step | None, tuple[Step, ...], str]] = {
     ("Ines", "phone"): (
         Sign.NEVER_PROVED,
-        "In use. It gets in until 9 May 2028. The key exists on the phone alone.",
-        None,
+        "In use, never proved. It gets in until 9 May 2028. The key exists on the phone alone.",
+        Step.PROVE,
         (Step.REPLACE,),
         "stop revoke",
     ),
@@ -62,7 +62,7 @@ SAID: dict[tuple[str, str], tuple[Sign, str, Step | None, tuple[Step, ...], str]
     ("Boiler engineer", "phone"): (
         Sign.GUEST,
         "Guest. It gets in until Friday 15 May. Then it ends by itself.",
-        None,
+        Step.PROVE,
         (Step.REPLACE,),
         "stop revoke",
     ),

@@ -6,6 +6,7 @@ from datetime import datetime
 
 from hearthkey.core.outlook import Ends, Outlook, is_due
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.proofs import Way
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
 
@@ -71,10 +72,20 @@ def _living_words(one: Pass, now: datetime, *, waits: bool) -> tuple[Sentence, S
         return Sentence("guest", {}), Sentence(rest, {"day": weekday(one.not_after)})
     if is_due(one, now):
         return _left((one.not_after - now).days), Sentence("then it ends", {})
+    if one.proved is not None:
+        return _proved_words(one, _date(one.proved, now), waits=waits)
     if waits:
         return Sentence("waiting", {}), Sentence("in the tray", {})
     handed = "" if one.handed_over is None else _date(one.handed_over, now)
     return Sentence("never proved", {}), Sentence("in use since {day}", {"day": handed})
+
+
+def _proved_words(one: Pass, when: str, *, waits: bool) -> tuple[Sentence, Sentence]:
+    if waits:
+        return Sentence("waiting", {}), Sentence("proved {day}, its key is still here", {"day": when})
+    if one.proofs[-1].way is Way.TOLD:
+        return Sentence("in use", {}), Sentence("said to work, {day}", {"day": when})
+    return Sentence("in use", {}), Sentence("proved {day}", {"day": when})
 
 
 def _date(moment: datetime, now: datetime) -> str:

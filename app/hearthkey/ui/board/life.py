@@ -9,6 +9,7 @@ from PySide6.QtCore import QCoreApplication
 
 from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.proofs import Way
 from hearthkey.core.sentences import board as words
 from hearthkey.core.sentences.diary import day
 from hearthkey.ui.board.rows import Event, Mark, Row, Segment, Shape, Step, Stroke, Tone
@@ -18,6 +19,9 @@ from hearthkey.ui.text import said
 from hearthkey.ui.theme.signs import Sign
 
 _STEPS = {State.WAITING: Step.HAND_OVER, State.STOPPED: Step.LET_IN}
+
+MOST_TICKS = 12
+"""Proofs that are shown on a line, the newest ones; more of them say nothing new."""
 
 
 def made(one: Pass) -> datetime:
@@ -49,7 +53,7 @@ def pass_row(one: Pass, now: datetime, *, read_only: bool = False) -> Row:
         word=word,
         fact=fact,
         until=until,
-        step=None if read_only else _STEPS.get(state),
+        step=None if read_only else _step(one, state, due=due),
         tone=_tone(state, due=due),
         segments=segments,
         marks=marks,
@@ -88,6 +92,13 @@ def draft_row(draft: Draft, now: datetime) -> Row:
     )
 
 
+def _step(one: Pass, state: State, *, due: bool) -> Step | None:
+    """The next step; who ends soon needs a new pass rather than a proof of the old one."""
+    if state is State.IN_USE and not one.proofs and not due:
+        return Step.PROVE
+    return _STEPS.get(state)
+
+
 def _tone(state: State, *, due: bool) -> Tone:
     if due:
         return Tone.DUE
@@ -105,10 +116,10 @@ def _line(one: Pass, state: State) -> tuple[tuple[Segment, ...], tuple[Mark, ...
     if given is None:
         segments.append(Segment(Stroke.PAST if past else Stroke.DASHES, begin, stop))
     else:
-        # No proof exists yet, so nobody has seen this device get in: its bar is hollow.
         segments.append(Segment(Stroke.PAST if past else Stroke.DASHES, begin, given))
-        segments.append(Segment(Stroke.PAST if past else Stroke.HOLLOW, given, stop))
+        segments += _used(one, given, stop, past=past)
         marks.append(Mark(Shape.HANDED_OVER, given))
+    marks += [Mark(Shape.PROOF, proof.at) for proof in one.proofs[-MOST_TICKS:]]
     marks.append(Mark(Shape.FINAL if state is State.REVOKED else Shape.END, stop))
     if state is State.STOPPED:
         segments.append(Segment(Stroke.DOTS, stop, one.not_after))
@@ -116,10 +127,25 @@ def _line(one: Pass, state: State) -> tuple[tuple[Segment, ...], tuple[Mark, ...
     return tuple(segments), tuple(marks)
 
 
+def _used(one: Pass, given: datetime, stop: datetime, *, past: bool) -> list[Segment]:
+    """In use: hollow until somebody has seen it get in, solid from then on."""
+    if past:
+        return [Segment(Stroke.PAST, given, stop)]
+    if not one.proofs:
+        return [Segment(Stroke.HOLLOW, given, stop)]
+    seen = min(max(one.proofs[0].at, given), stop)
+    hollow = [Segment(Stroke.HOLLOW, given, seen)] if seen > given else []
+    return [*hollow, Segment(Stroke.SOLID, seen, stop)]
+
+
 def _events(one: Pass, state: State, now: datetime, word: str) -> tuple[Event, ...]:
     events = [Event(made(one), tr("made"))]
     if one.handed_over is not None:
         events.append(Event(one.handed_over, tr("handed over")))
+    events += [
+        Event(proof.at, tr("said to work") if proof.way is Way.TOLD else tr("proved"))
+        for proof in one.proofs[-MOST_TICKS:]
+    ]
     if one.since is not None and state is State.REVOKED:
         events.append(Event(one.since, tr("revoked, final")))
     if one.since is not None and state is State.STOPPED:

@@ -12,8 +12,11 @@ from hearthkey.ui.theme.signs import paint_sign
 NEAR, NEAR_ROUND = 10, 17
 """No bar stands nearer to the middle of the bead than the first, no ring or lozenge than the second; pixels."""
 
+TALL = 8
+"""How high the tick of a proof stands on its line."""
+
 APART = 10
-"""The ring "made" is left out where "handed over" stands nearer than this."""
+"""The ring "made" and the tick of a proof are left out where "handed over" stands nearer than this."""
 
 
 def paint_life(painter: QPainter, row: Row, y: float, ruling: Ruling, wash: str | None) -> None:
@@ -103,6 +106,8 @@ def _shown(row: Row, ruling: Ruling) -> list[Mark]:
             continue
         if mark.shape is Shape.MADE and given is not None and abs(given - x) < APART:
             continue
+        if mark.shape is Shape.PROOF and given is not None and abs(given - x) < APART:
+            continue
         found.append(mark)
     return found
 
@@ -118,6 +123,8 @@ def _mark(painter: QPainter, mark: Mark, row: Row, y: float, ruling: Ruling, was
         else:
             corners = ((x - 5, y), (x, y - 5), (x + 5, y), (x, y + 5))
             painter.drawPolygon(QPolygonF([QPointF(*corner) for corner in corners]))
+    elif mark.shape is Shape.PROOF:
+        painter.fillRect(QRectF(round(x) - 1, y - TALL, 2, TALL), ink)
     elif mark.shape is Shape.FINAL:
         strong = ruling.theme.color("ink")
         painter.fillRect(QRectF(x - 5.5, y - 7, 1.2, 14), strong)

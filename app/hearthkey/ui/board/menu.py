@@ -28,6 +28,8 @@ def actions(one: Pass, now: datetime, ways: Ways, *, read_only: bool) -> list[Ac
         return found
     if state is State.WAITING:
         found.append((tr("Hand over…"), lambda: ways.hand_over.emit(one.serial)))
+    if state is State.IN_USE:
+        found.append((tr("Prove it…"), lambda: ways.prove.emit(one.serial)))
     if state is State.STOPPED:
         found.append((tr("Let back in…"), lambda: ways.let_in.emit(one.identity)))
     if state in {State.WAITING, State.IN_USE}:

@@ -35,6 +35,7 @@ class Shape(Enum):
 
     MADE = "made"
     HANDED_OVER = "handed over"
+    PROOF = "proof"
     END = "end"
     SMALL_END = "small end"
     FINAL = "final"
@@ -70,6 +71,7 @@ class Step(Enum):
 
     HAND_OVER = "Hand over"
     LET_IN = "Let back in"
+    PROVE = "Prove it"
 
 
 @dataclass(frozen=True, slots=True)

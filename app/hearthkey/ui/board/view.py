@@ -287,6 +287,8 @@ class BoardView(QWidget):
             self._ways.hand_over.emit(entry.source.serial)
         elif isinstance(entry.source, Pass) and row.step is Step.LET_IN:
             self._ways.let_in.emit(entry.source.identity)
+        elif isinstance(entry.source, Pass) and row.step is Step.PROVE:
+            self._ways.prove.emit(entry.source.serial)
 
     def _ask(self, entry: Entry, place: QPoint) -> None:
         snapshot = self._snapshot

@@ -29,6 +29,7 @@ class Mark(Enum):
 
     MADE = "made"
     HANDED_OVER = "handed over"
+    PROOF = "proved"
     STOPPED = "stopped"
     RENEW = "a good time to renew"
     END = "ends"
@@ -114,6 +115,9 @@ def _bars(painter: QPainter, mark: Mark, color: str) -> None:
     if mark is Mark.END:
         painter.setPen(_pen(color, 2))
         painter.drawLine(QPointF(0, -6), QPointF(0, 6))
+    elif mark is Mark.PROOF:
+        painter.setPen(_pen(color, 2))
+        painter.drawLine(QPointF(0, -8), QPointF(0, 0))
     elif mark is Mark.FINAL:
         painter.setPen(_pen(color, 1.2))
         painter.drawLine(QPointF(-4.4, -6), QPointF(-4.4, 6))

@@ -49,7 +49,7 @@ def days(snapshot: Snapshot) -> Days | None:
         return None
     list_end, gateway_end = house_ends(snapshot.gateway_state.note, newest, gateway.not_after)
     house = House(list_end, gateway_end, authority.not_after, sealed.due(snapshot.sealed_copies, snapshot.diary[0].at))
-    proved = {one.serial for one in snapshot.passes}
+    proved = {one.serial for one in snapshot.passes if one.proved is not None}
     found = duties.forecast(house, snapshot.passes, proved, snapshot.at)
     now = tuple(one for one in found if one.overdue(snapshot.at))
     later = tuple(one for one in found if not one.overdue(snapshot.at))
@@ -147,11 +147,11 @@ class DaysPage(Page):
         }[duty.act]
 
     def _go(self, duty: Duty) -> Callable[[], None]:
-        identity = "" if duty.chosen is None else duty.chosen.identity
+        identity, serial = ("", "") if duty.chosen is None else (duty.chosen.identity, duty.chosen.serial)
         return {
             Act.RENEW_PASS: lambda: self._ways.replace_device.emit(identity),
             Act.GUEST_LEAVES: lambda: self._ways.device.emit(identity),
-            Act.PROVE: lambda: self._ways.device.emit(identity),
+            Act.PROVE: lambda: self._ways.prove.emit(serial),
             Act.TRY_COPY: self._ways.sealed.emit,
         }.get(duty.act, self._ways.household.emit)
 

@@ -77,6 +77,7 @@ class DevicePage(Page):
         words = {
             Step.HAND_OVER: self.tr("Hand over"),
             Step.LET_IN: self.tr("Let back in"),
+            Step.PROVE: self.tr("Prove it"),
             Step.ANEW: self.tr("A new pass"),
             Step.REPLACE: self.tr("Replace…"),
         }
@@ -141,6 +142,10 @@ class DevicePage(Page):
     def identity(self) -> str:
         """The device that is shown."""
         return self._identity
+
+    def newest(self) -> Pass | None:
+        """The newest of its passes, which is the one that is shown."""
+        return self._passes[-1] if self._passes else None
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show the device as it is now; one that is gone leaves the page as it was."""
@@ -225,6 +230,8 @@ class DevicePage(Page):
             self._ways.hand_over.emit(self._passes[-1].serial)
         elif step is Step.LET_IN:
             self._begin(Verb.LET_IN)
+        elif step is Step.PROVE:
+            self._ways.prove.emit(self._passes[-1].serial)
         else:
             self._ways.replace_device.emit(self._identity)
 

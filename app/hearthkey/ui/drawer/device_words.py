@@ -8,6 +8,7 @@ from enum import Enum
 
 from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.proofs import Way
 from hearthkey.core.sentences.board import state_words, weekday
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
@@ -23,6 +24,7 @@ class Step(Enum):
     LET_IN = "let in"
     ANEW = "new pass"
     REPLACE = "replace"
+    PROVE = "prove"
 
 
 @dataclass(frozen=True)
@@ -77,15 +79,35 @@ _GUEST = "It gets in until {day}. Then it ends by itself."
 _DUE = "It gets in until {day}, then it ends. A new pass takes over without a gap."
 
 
+def _proving(one: Pass, others: tuple[Step, ...]) -> tuple[Step | None, tuple[Step, ...]]:
+    """What was never proved wants to be; what was may be once more."""
+    return (None, (*others, Step.PROVE)) if one.proofs else (Step.PROVE, others)
+
+
+def _use(one: Pass) -> Sentence:
+    if one.proved is None:
+        return Sentence("In use, never proved.", {})
+    facts = {"day": day(one.proved)}
+    if one.proofs[-1].way is Way.TOLD:
+        return Sentence("In use, said to work on {day}.", facts)
+    return Sentence("In use, proved on {day}.", facts)
+
+
 def _living(one: Pass, now: datetime, sign: Sign, *, waits: bool) -> DeviceWords:
     facts = {"device": one.device, "day": weekday(one.not_after) if one.guest else day(one.not_after)}
     told = Sentence("Guest." if one.guest else "Waiting." if waits else "In use.", {})
-    rest, step, others = (_WAITING, Step.HAND_OVER, ()) if waits else (_IN_USE, None, (Step.REPLACE,))
+    rest = _WAITING if waits else _IN_USE
+    step: Step | None = Step.HAND_OVER if waits else None
+    others: tuple[Step, ...] = () if waits else (Step.REPLACE,)
     if one.guest and not waits:
         rest = _GUEST
+        step, others = _proving(one, others)
     elif is_due(one, now):
         word, _ = state_words(one, now)
         told = Sentence(word.template[:1].upper() + word.template[1:] + ".", word.facts)
         if not waits:
             rest, step, others = _DUE, Step.ANEW, ()
+    elif not waits:
+        told = _use(one)
+        step, others = _proving(one, others)
     return DeviceWords(sign, told, Sentence(rest, facts), step, others, stops=True, revokes=True)

@@ -57,6 +57,26 @@ HELP = {
         ),
         (("Esc", "close the drawer"),),
     ),
+    "proving": Help(
+        "Prove it",
+        (
+            (
+                "A test in the Wi-Fi at home shows little. What counts is the way in from outside: Wi-Fi off, connect, "
+                "open the link."
+            ),
+            (
+                "Whoever opens the link from inside the tunnel reads “You are in”, and the proof is written down with "
+                "its time and address."
+            ),
+            (
+                "The address says that it came through the tunnel. It does not say which device it was, nor that Wi-Fi "
+                "was off; whoever holds the device knows that."
+            ),
+            "The link is good for ten minutes and opens nothing else. It is closed with the page.",
+            "What was only told is kept as told. No proof can be taken back.",
+        ),
+        (("Ctrl+E", "prove the selected device"), ("Esc", "close the drawer and the link")),
+    ),
     "enrolling": Help(
         "A new device",
         (

@@ -18,7 +18,7 @@ SIGNS = (
     (Sign.DRAFT, "draft", "not made yet, a thin ring"),
     (Sign.WAITING, "waiting", "made, in the tray, a quarter filled"),
     (Sign.NEVER_PROVED, "never proved", "in use, seen from nowhere yet, a broken ring"),
-    (Sign.IN_USE, "in force", "gateway, list and CA, a solid disc"),
+    (Sign.IN_USE, "in use, in force", "proved; gateway, list and CA; a solid disc"),
     (Sign.DUE, "due soon", "wants you, a triangle, the only red sign"),
     (Sign.GUEST, "guest", "for days, not years, an hourglass"),
     (Sign.STOPPED, "stopped", "on hold, may come back, a hollow octagon"),
@@ -28,7 +28,8 @@ SIGNS = (
 """Signs that the sheet can show today, with their words."""
 
 LINES = (
-    (Run.HOLLOW, Mark.HANDED_OVER, Mark.END, "in use", "hollow bar, a lozenge where it was handed over"),
+    (Run.HOLLOW, Mark.HANDED_OVER, Mark.END, "never proved", "hollow bar, a lozenge where it was handed over"),
+    (Run.SOLID, Mark.PROOF, Mark.END, "proved", "solid bar, a tick for each time it was seen to get in"),
     (Run.DASHES, Mark.MADE, Mark.END, "waiting", "dashes, a small ring where it was made"),
     (Run.DUE, Mark.EARLIER, Mark.END, "due soon", "red; an arrowhead: it began before the sheet does"),
     (Run.DOTS, Mark.EARLIER, Mark.END, "stopped", "bar to the stop, dots to where it would have run"),

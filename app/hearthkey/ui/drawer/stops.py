@@ -7,12 +7,16 @@ from datetime import datetime, timedelta
 
 from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.sentences.proofs import way
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.sentences.words import REASONS
 from hearthkey.ui.controls.strokes import Mark, Run
 
 RENEW_BEFORE = timedelta(days=55)
 """How long before its end a pass is best renewed: time enough to meet whoever carries it."""
+
+MOST_PROOFS = 3
+"""Proofs that are shown, the newest ones."""
 
 BACKDATED = timedelta(days=1)
 """A certificate begins this long before it was made (RFC 5280 section 4.1.2.5 allows any beginning)."""
@@ -46,17 +50,31 @@ def stops(one: Pass, now: datetime, *, replaced: bool = False) -> tuple[Stop, ..
     state = one.state(now)
     made = "made, takes over from the older pass" if replaced else "made"
     found = [Stop(Mark.MADE, one.not_before + BACKDATED, Sentence(made, {}), Run.DASHES)]
-    lived = Run.PAST if state in {State.REVOKED, State.ENDED} else Run.DUE if is_due(one, now) else Run.HOLLOW
+    lived = _lived(one, state, now)
     if one.handed_over is not None:
         found.append(Stop(Mark.HANDED_OVER, one.handed_over, Sentence("handed over", {}), lived))
     elif state is not State.WAITING:
         found[0] = Stop(Mark.MADE, found[0].at, found[0].words, lived)
+    found += _proofs(one, lived, found[-1])
     ending = {
         State.STOPPED: _stopped,
         State.REVOKED: _revoked,
         State.ENDED: _ended,
     }.get(state, _living)
     return (*found, *ending(one, now, found[-1].run))
+
+
+def _lived(one: Pass, state: State, now: datetime) -> Run:
+    """How the line runs from the hand-over on, until a proof."""
+    if state in {State.REVOKED, State.ENDED}:
+        return Run.PAST
+    return Run.DUE if is_due(one, now) else Run.HOLLOW
+
+
+def _proofs(one: Pass, lived: Run, before: Stop) -> list[Stop]:
+    """The newest proofs. From the first one on a line that was hollow is solid."""
+    run = Run.SOLID if lived is Run.HOLLOW and one.handed_over is not None else before.run
+    return [Stop(Mark.PROOF, max(proof.at, before.at), way(proof), run) for proof in one.proofs[-MOST_PROOFS:]]
 
 
 def _today(one: Pass, now: datetime, run: Run) -> Stop:

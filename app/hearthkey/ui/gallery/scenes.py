@@ -12,7 +12,8 @@ from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.enrol_page import EnrolPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
-from hearthkey.ui.gallery import copies_states, gateway_states, pickup_states, template_states
+from hearthkey.ui.drawer.proof_steps import Stage
+from hearthkey.ui.gallery import copies_states, gateway_states, pickup_states, proof_states, template_states
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
 from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.window import Window
@@ -239,6 +240,14 @@ HOUSEHOLD = (
     Scene("copies-many", copies_states.page(300), PLAIN[:2] + SPECIAL[:2]),
     Scene("copies-found", copies_states.looked_at, PLAIN[:2]),
     Scene("device-stick", copies_states.stick, PLAIN + SPECIAL[:2]),
+    Scene("proof-wifi", proof_states.step(Stage.WIFI), PLAIN[:2]),
+    Scene("proof-link", proof_states.step(Stage.LINK), PLAIN + SPECIAL),
+    Scene("proof-at-home", proof_states.at_home, PLAIN[:2]),
+    Scene("proof-hidden", proof_states.hidden, PLAIN[:2]),
+    Scene("proof-refused", proof_states.refused, PLAIN[:2]),
+    Scene("proof-told", proof_states.told, PLAIN[:2]),
+    Scene("proof-proved", proof_states.proved, PLAIN + SPECIAL[:1]),
+    Scene("device-proved", proof_states.device, PLAIN + SPECIAL[:1]),
     Scene("nobody-yet", _nobody, PLAIN[:2]),
     Scene("keyring-locked", _keyring_locked),
     Scene("keyring-silent", _keyring_silent, PLAIN[:2]),
