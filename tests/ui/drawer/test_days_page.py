@@ -20,7 +20,7 @@ def test_every_line_leads_somewhere(theme: Theme, errands: FakeErrands, ways: Wa
     """Broken: somebody is told what to do, and has to look for where."""
     page = page_of(theme, errands, ways)
     room.open(page)
-    heard = [QSignalSpy(one) for one in (ways.replace_device, ways.device, ways.sealed, ways.household)]
+    heard = [QSignalSpy(one) for one in (ways.replace_device, ways.device, ways.prove, ways.sealed, ways.household)]
     for button in page.buttons:
         button.click()
     assert sum(spy.count() for spy in heard) == len(page.buttons) > 5
