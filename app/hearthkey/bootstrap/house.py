@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from hearthkey.bootstrap.copies import CopyRoom
 from hearthkey.bootstrap.gateway import GatewayRooms
+from hearthkey.bootstrap.kinds import KindRoom
 from hearthkey.bootstrap.makers import MakersRoom
 from hearthkey.bootstrap.sealed import SealedRoom
 from hearthkey.bootstrap.sheets import SheetRoom
@@ -37,7 +38,7 @@ if TYPE_CHECKING:
     from hearthkey.services.stopping import Stopping
 
 
-class House(MakersRoom, GatewayRooms, CopyRoom, SealedRoom, SheetRoom, TicketRoom):
+class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom, TicketRoom):
     """All parts of one household, wired together.
 
     Args:
@@ -159,7 +160,8 @@ class House(MakersRoom, GatewayRooms, CopyRoom, SealedRoom, SheetRoom, TicketRoo
         """The verb "add"."""
         from hearthkey.services.enrolling import Enrolling
 
-        return Enrolling(self.register, self.vault, self.keyholder, self.clock, self.dice, self.words, self.workshop)
+        parts = (self.register, self.vault, self.keyholder, self.clock, self.dice, self.words, self.workshop)
+        return Enrolling(*parts, self.kinds)
 
     @cached_property
     def bundling(self) -> Bundling:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Protocol
 
 if TYPE_CHECKING:
     from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.core.kinds import Kinds
     from hearthkey.formats.laid_pdf import Draw
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.ports import Clock
@@ -25,6 +26,10 @@ class Rooms(Protocol):
         """The register."""
 
     @property
+    def kinds(self) -> Kinds:
+        """All device kinds."""
+
+    @property
     def bundling(self) -> Bundling:
         """Opens and writes bundles."""
 
@@ -35,10 +40,9 @@ class SheetRoom(Rooms):
     @cached_property
     def sheeting(self) -> Sheeting:
         """The verb "sheet"."""
-        from hearthkey.formats import hand_over_steps
         from hearthkey.services.sheeting import Sheeting
 
-        return Sheeting(self.register, self.bundling, self.clock, hand_over_steps.steps, hand_over_steps.kind_words)
+        return Sheeting(self.register, self.bundling, self.clock, self.kinds)
 
     @cached_property
     def draw_page(self) -> Draw:

@@ -10,6 +10,7 @@ if TYPE_CHECKING:
 
     from hearthkey.adapters.register import SqliteRegister
     from hearthkey.adapters.ticket_server import TicketServer
+    from hearthkey.core.kinds import Kinds
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.picking_up import PickingUp
     from hearthkey.services.ports import Clock, Dice
@@ -37,6 +38,10 @@ class Rooms(Protocol):
         """Opens and writes bundles."""
 
     @property
+    def kinds(self) -> Kinds:
+        """All device kinds."""
+
+    @property
     def rehearsing(self) -> Rehearsing:
         """The verb "rehearse"."""
 
@@ -60,6 +65,7 @@ class TicketRoom(Rooms):
             home_addresses,
             self._bind,
             firewall,
+            self.kinds,
         )
 
     @cached_property

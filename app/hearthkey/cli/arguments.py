@@ -38,6 +38,7 @@ VERBS = {
     "dates": "Show the days on which something has to be done, or write them as a calendar.",
     "lists": "Show the revocation lists, sign the next, write one to a folder.",
     "rehearse": "Try bundles as device and gateway will, without letting them out.",
+    "kinds": "Show what is known of each kind of device; correct one, or add your own.",
     "diary": "Read what was done, and check that nobody altered it.",
     "seal": "Write a sealed copy of everything, for the day on which this computer dies.",
     "try": "Open a sealed copy for real, and see whether it is whole.",

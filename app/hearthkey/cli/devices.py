@@ -9,6 +9,7 @@ from pathlib import Path
 
 from hearthkey.cli import asking
 from hearthkey.cli.board import pass_data
+from hearthkey.cli.kinds import left_out
 from hearthkey.cli.teller import Teller
 from hearthkey.core.certificates import end_of_day
 from hearthkey.core.errors import Refused
@@ -23,6 +24,7 @@ _LONGEST_TABLE = 1_000_000
 def add_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Enrol one device, or a table of them."""
     requests = _requests(house, arguments)
+    left_out(house.kinds, teller)
     planned = house.enrolling.preview_all(requests)
     sentences = [str(plans.enrol(plan)) for plan in planned]
     cautions = [caution for plan in planned for caution in plan.cautions]

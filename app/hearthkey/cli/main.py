@@ -41,6 +41,7 @@ _MODULES = {
     "template": "templates",
     "secrets": "templates",
     "copies": "copies",
+    "kinds": "kinds",
     "diary": "board",
     "sheet": "sheets",
     "seal": "sealed",

@@ -13,7 +13,6 @@ from hearthkey.core.names import file_stem
 from hearthkey.core.passes import Pass
 from hearthkey.formats import hand_over_sheet, hand_over_texts
 from hearthkey.formats.laid_sheet import Mark, Measure
-from hearthkey.formats.visitor import family_of_kind
 from hearthkey.services import looking
 from hearthkey.services.house import House
 from hearthkey.services.sheeting import language
@@ -53,7 +52,7 @@ def _messages(house: House, chosen: Pass, tongue: Language, arguments: Namespace
 
 def _paper(house: House, chosen: Pass, tongue: Language, arguments: Namespace, teller: Teller) -> None:
     paper = _paper_named(arguments.paper)
-    form = Form(arguments.form)
+    form = None if arguments.form is None else Form(arguments.form)
     facts = house.sheeting.sheet(chosen, form, tongue)
     stem = file_stem(chosen.title, chosen.identity)
     if arguments.card:
@@ -65,10 +64,9 @@ def _paper(house: House, chosen: Pass, tongue: Language, arguments: Namespace, t
         )
         name = f"{stem}-card.pdf"
     else:
-        laptop = hand_over_sheet.is_laptop(family_of_kind(chosen.kind))
 
         def lay(measure: Measure) -> tuple[Mark, ...]:
-            return hand_over_sheet.sheet(facts, paper, measure, laptop=laptop)
+            return hand_over_sheet.sheet(facts, paper, measure)
 
         title = hand_over_texts.text("device", tongue, person=chosen.person, device=chosen.device)
         letters = f"{chosen.person}{chosen.device}{facts.household}{facts.call}{facts.kind}"

@@ -7,7 +7,6 @@ from argparse import Namespace
 from hearthkey.cli.board import pass_data
 from hearthkey.cli.teller import Teller
 from hearthkey.core.errors import Refused
-from hearthkey.core.kinds import device_kind
 from hearthkey.core.network import Caution
 from hearthkey.core.passes import State
 from hearthkey.core.sentences import doors
@@ -40,12 +39,14 @@ def _device(house: House, arguments: Namespace, teller: Teller) -> None:
     data: list[dict[str, object]] = []
     for one in found:
         facts = certificate_facts(house.register.certificate(one.serial))
-        kind = device_kind(one.kind)
+        kind = house.kinds.of(one.kind)
+        if one.kind not in house.kinds:
+            teller.cautions([Caution("kind-gone", one.kind)])
         state = one.state(now)
         lines += [
             f"{one.title}: {state.value}, until {day(one.not_after)}",
-            f"  kind           {kind.words}",
-            f"  why            {kind.why}",
+            f"  kind           {kind.words()}",
+            f"  why            {kind.why()}",
             f"  identity       {one.identity}",
             f"  key            {facts.key_type}, key set {one.key_set}, {one.container} container",
             f"  serial         {one.serial}",

@@ -10,7 +10,8 @@ from hearthkey.cli.verb_words_keeping import KEEPING
 from hearthkey.core.bundle import Form
 from hearthkey.core.connect_choices import SIGNERS
 from hearthkey.core.keysets import KEY_SETS
-from hearthkey.core.kinds import KINDS, OLD, STRONG
+from hearthkey.core.kinds import OLD, STRONG
+from hearthkey.core.languages import Language
 from hearthkey.core.revocation import FINAL_REASONS
 
 
@@ -77,7 +78,7 @@ def _settle(verb: argparse.ArgumentParser) -> None:
 def _add(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("person", nargs="?", metavar="PERSON", help="whose")
     verb.add_argument("device", nargs="?", metavar="DEVICE", help="which, for instance phone")
-    verb.add_argument("--kind", metavar="KIND", help=_joined(tuple(kind.name for kind in KINDS)))
+    verb.add_argument("--kind", metavar="KIND", help="what it is, for instance iphone; hearthkey kinds shows them all")
     end = verb.add_mutually_exclusive_group()
     end.add_argument("--until", metavar="DATE", help="the last day, for instance 2027-05-01 (UTC)")
     end.add_argument("--days", type=int, metavar="N", help="ends in N days")
@@ -238,6 +239,17 @@ def _revoke(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--reason", required=True, metavar="REASON", help=f"one of {reasons} (RFC 5280)")
 
 
+def _kinds(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("name", nargs="?", metavar="NAME", help="everything about one kind, with its sources")
+    languages = [one.value for one in Language]
+    verb.add_argument("--language", choices=languages, default=languages[0], help="in which words (en)")
+    act = verb.add_mutually_exclusive_group()
+    act.add_argument("--check", type=Path, metavar="FILE", help="say whether a file of your own is whole")
+    act.add_argument("--add", type=Path, metavar="FILE", help="keep it; one of the same name is corrected by it")
+    act.add_argument("--remove", metavar="NAME", help="take one of your own away")
+    act.add_argument("--start", nargs=2, metavar=("NAME", "FILE"), help="write a copy of one, to be corrected")
+
+
 def _diary(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--last", type=int, metavar="N", help="only the newest N entries")
 
@@ -263,6 +275,7 @@ WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = KEEPING | {
     "secrets": _secrets,
     "lists": _lists,
     "rehearse": _rehearse,
+    "kinds": _kinds,
     "diary": _diary,
     "tour": _tour,
 }

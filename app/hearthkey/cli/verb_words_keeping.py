@@ -22,7 +22,7 @@ def _copies(verb: argparse.ArgumentParser) -> None:
 def _sheet(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("device", nargs="?", metavar="DEVICE", help="whose and which (Ines phone)")
     verb.add_argument(
-        "--form", default=Form.PKCS12.value, choices=[one.value for one in Form], help="what it goes with"
+        "--form", choices=[one.value for one in Form], help="what it goes with (default: what suits the device best)"
     )
     verb.add_argument("--language", metavar="CODE", help="en, de or es; remembered for this person")
     verb.add_argument("--paper", default="a4", metavar="PAPER", help="a4 (default) or letter")

@@ -36,6 +36,7 @@ class SheetFacts:
         call: whom to call, as the householder typed it; may be empty.
         language: of everything on it.
         practice: nothing of it is real.
+        laptop: it has no mobile data of its own.
     """
 
     person: str
@@ -48,6 +49,7 @@ class SheetFacts:
     call: str
     language: Language
     practice: bool = False
+    laptop: bool = False
 
 
 @dataclass(frozen=True)

@@ -20,14 +20,10 @@ _LABELS = 108.0
 _NOTE_LINES = 3
 _LONG_TITLE = 48
 """Characters from which a title is set smaller, for it would take the page."""
-_LAPTOPS = frozenset({"windows", "mac", "linux"})
 
 
-def sheet(facts: SheetFacts, paper: Paper, measure: Measure, *, laptop: bool = False) -> tuple[Mark, ...]:
+def sheet(facts: SheetFacts, paper: Paper, measure: Measure) -> tuple[Mark, ...]:
     """Set the sheet.
-
-    Args:
-        laptop: the device has no mobile data of its own.
 
     Raises:
         Refused: sheet-too-long, sheet-too-many-steps.
@@ -37,7 +33,7 @@ def sheet(facts: SheetFacts, paper: Paper, measure: Measure, *, laptop: bool = F
         raise Refused("sheet-too-many-steps", count=len(facts.steps), limit=MOST_STEPS)
     for size, lines in (*((size, _NOTE_LINES) for size in SIZES), (SIZES[-1], 1), (SIZES[-1], 0)):
         column = Column(paper, measure)
-        _set_sheet(column, facts, size, lines, laptop=laptop)
+        _set_sheet(column, facts, size, lines)
         if column.fits:
             composed(Piece(one.text) for one in column.marks if isinstance(one, Run))
             return tuple(column.marks)
@@ -81,7 +77,7 @@ def messages(person: str, device: str, words: Secret[str], language: Language) -
     return Messages(written, Secret("\n\n".join(spoken)))
 
 
-def _set_sheet(column: Column, facts: SheetFacts, size: float, lines: int, *, laptop: bool) -> None:
+def _set_sheet(column: Column, facts: SheetFacts, size: float, lines: int) -> None:
     language = facts.language
     if facts.practice:
         column.say(text("practice", language), Face.STRONG, 11, ink=Ink.SECOND)
@@ -94,7 +90,7 @@ def _set_sheet(column: Column, facts: SheetFacts, size: float, lines: int, *, la
     for number, step in enumerate(facts.steps, 1):
         _set_step(column, number, step.do, step.sees, size, language)
     column.space(size * 0.7)
-    works = "works-laptop" if laptop else "works-more"
+    works = "works-laptop" if facts.laptop else "works-more"
     call = text("call-more", language, call=facts.call) if facts.call else text("call-nobody", language)
     for key, told in (("works", text(works, language)), ("call", call), ("lost", text("lost-more", language))):
         _row(column, text(key, language), told, size)
@@ -149,8 +145,3 @@ def _oxford(column: Column) -> None:
     column.rule(2.4)
     column.space(3.6)
     column.rule(0.8)
-
-
-def is_laptop(family: str) -> bool:
-    """Whether devices of an OS family have no mobile data of their own."""
-    return family in _LAPTOPS

@@ -8,9 +8,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
+from hearthkey.core.families import Family
+from hearthkey.core.kinds import DeviceKind, Kinds, Value
 from hearthkey.core.tickets import Offer, Verdict
 from hearthkey.formats.pickup_texts import text
-from hearthkey.formats.visitor import Family, mismatch, suited
+from hearthkey.formats.visitor import mismatch, suited
 
 _STYLE = (
     ":root{color-scheme:light dark;--ink:#1b2327;--paper:#fbf8f1;--deed:#1f4f63;--on:#fff;"
@@ -29,6 +31,7 @@ _STYLE = (
     "font-weight:600;text-align:center;text-decoration:none}"
     "a:focus-visible{outline:.2rem solid var(--ink);outline-offset:.2rem}"
     "ol{margin:0;padding-left:1.5rem}li{margin:.35rem 0}"
+    "summary{padding:.6rem 0;color:var(--deed);font-weight:600}summary:focus-visible{outline:.2rem solid var(--ink)}"
     "dl{margin:0;border-top:1px solid var(--rule)}dt{color:var(--soft);font-size:1rem;margin-top:.4rem}"
     "dd{margin:0;font-family:ui-monospace,monospace;font-size:1rem}"
 )
@@ -56,6 +59,8 @@ _MEDIA = {
 }
 _WITHOUT_SETTINGS = {"pkcs12", "archive", "pem"}
 """Forms after which a phone may ask for server and identity."""
+_AT_ONCE = 3
+"""Steps that stand on the page from the beginning; the others unfold, so that it stays one screen."""
 _STATUS = {
     Verdict.PAGE: "200 OK",
     Verdict.FILE: "200 OK",
@@ -71,7 +76,8 @@ class PickUp:
 
     Args:
         person, device: whose, and which.
-        family: of the device kind.
+        kind: of the device.
+        kinds: all of them, for a device that is certainly another one.
         server: where the device connects to, which is the gateway's IKE ID too.
         identity: the device's own IKE ID.
         path: of the page, with the token in it; the files lie below.
@@ -80,7 +86,8 @@ class PickUp:
 
     person: str
     device: str
-    family: Family
+    kind: DeviceKind
+    kinds: Kinds
     server: str
     identity: str
     path: str
@@ -110,25 +117,19 @@ def pick_up(about: PickUp, *, seen: Family, language: str, minutes: int) -> byte
         seen: OS family of the phone that asks.
         minutes: that the ticket still lives, rounded up.
     """
-    family = _taken_for(about.family, seen)
-    offer = suited(family, about.offers)
+    kind = _taken_for(about, seen)
+    offer = suited(kind.forms, about.offers)
     name = text("device", language).format(person=about.person, device=about.device)
     life = text("once", language).format(minutes=minutes) if minutes > 1 else text("once-now", language)
     rows = [
         f'<p class="soft">{escape(text("for", language))}</p><h1><bdi>{escape(name)}</bdi></h1>',
-        _warning(about.family, seen, language),
+        _warning(about.kind.family, seen, language),
         f'<a href="{escape(about.path)}/{escape(offer.name)}">{escape(text("get", language))}</a>',
         f'<p class="soft">{escape(life)}</p>',
-        f"<h2>{escape(text('then', language))}</h2><ol>",
-        *(f"<li>{escape(step)}</li>" for step in _steps(family, language)),
-        "</ol>",
+        f"<h2>{escape(text('then', language))}</h2>",
+        *_way(about, kind, offer, language),
+        f"<p>{escape(text('back', language))}</p>",
     ]
-    if offer.form in _WITHOUT_SETTINGS:
-        rows += [
-            f"<h2>{escape(text('typed', language))}</h2><dl>",
-            f"<dt>{escape(text('server', language))}</dt><dd>{escape(about.server)}</dd>",
-            f"<dt>{escape(text('identity', language))}</dt><dd>{escape(about.identity)}</dd></dl>",
-        ]
     return page(name, language, "".join(rows))
 
 
@@ -145,16 +146,40 @@ def _warning(expected: Family, seen: Family, language: str) -> str:
     return f'<p class="warn" role="note">{escape(text("mismatch", language).format(**names))}</p>'
 
 
-def _taken_for(expected: Family, seen: Family) -> Family:
+def _taken_for(about: PickUp, seen: Family) -> DeviceKind:
     """A browser may name another computer than it runs on, so what was expected stands until it cannot be."""
-    if expected is Family.UNKNOWN or mismatch(expected, seen):
-        return seen
-    return expected
+    unknown = about.kind.family is Family.UNKNOWN and seen is not Family.UNKNOWN
+    return about.kinds.of_family(seen) if unknown or mismatch(about.kind.family, seen) else about.kind
 
 
-def _steps(family: Family, language: str) -> tuple[str, ...]:
-    opened = f"open-{family}" if family in {Family.IOS, Family.ANDROID} else "open-other"
-    return tuple(text(key, language) for key in (opened, "words", "back"))
+def _way(about: PickUp, kind: DeviceKind, offer: Offer, language: str) -> list[str]:
+    """What to do after the download: the first steps at once, the others and what is typed in them unfolded."""
+    steps = [one.do for one in kind.steps(offer.form, language)]
+    steps = steps or [text("open-other", language), text("words", language)]
+    typed = _typed(about, kind, language) if offer.form in _WITHOUT_SETTINGS else ""
+    rows = [_numbered(steps[:_AT_ONCE], 1)]
+    if len(steps) > _AT_ONCE:
+        more = f"<summary>{escape(text('more', language))}</summary>"
+        rest = _numbered(steps[_AT_ONCE:], _AT_ONCE + 1)
+        rows.append(f"<details>{more}{rest}{typed}</details>")
+    else:
+        rows.append(typed)
+    return rows
+
+
+def _numbered(steps: Sequence[str], first: int) -> str:
+    items = "".join(f"<li>{escape(step)}</li>" for step in steps)
+    return f'<ol start="{first}">{items}</ol>'
+
+
+def _typed(about: PickUp, kind: DeviceKind, language: str) -> str:
+    """What the device may ask for, under its own labels where they are known."""
+    values = {Value.SERVER: about.server, Value.REMOTE_ID: about.server, Value.LOCAL_ID: about.identity}
+    pairs = [(one.label(language), one.choose or values.get(one.value, "")) for one in kind.fields]
+    if not kind.fields:
+        pairs = [(text("server", language), about.server), (text("identity", language), about.identity)]
+    rows = "".join(f"<dt>{escape(label)}</dt><dd>{escape(value)}</dd>" for label, value in pairs if value)
+    return f"<h2>{escape(text('typed', language))}</h2><dl>{rows}</dl>"
 
 
 def page(title: str, language: str, body: str) -> bytes:

@@ -45,20 +45,14 @@ TEXTS: dict[str, Text] = {
         "Una sola vez, en el próximo minuto.",
     ),
     "then": Text("Heading of the numbered steps.", "Then", "Danach", "Después"),
-    "open-ios": Text(
-        "Step on an iPhone or iPad, which forgets an opened file after 8 minutes.",
-        "Open the file. Go to Settings soon: after 8 minutes the device forgets it.",
-        "Öffne die Datei. Geh bald in die Einstellungen: Nach 8 Minuten vergisst das Gerät sie.",
-        "Abre el archivo. Ve pronto a Ajustes: a los 8 minutos el dispositivo lo olvida.",
-    ),
-    "open-android": Text(
-        "Step on an Android device.",
-        "Open the file. If nothing happens, look for “certificate” in Settings.",
-        "Öffne die Datei. Wenn nichts geschieht, suche in den Einstellungen nach „Zertifikat“.",
-        "Abre el archivo. Si no pasa nada, busca «certificado» en Ajustes.",
+    "more": Text(
+        "Unfolds the steps after the first three.",
+        "The rest of the way",
+        "Wie es weitergeht",
+        "Cómo sigue",
     ),
     "open-other": Text(
-        "Step on any other device.",
+        "Step on a device whose kind says nothing about this file.",
         "Open the file where it was saved.",
         "Öffne die Datei dort, wo sie gespeichert ist.",
         "Abre el archivo donde se guardó.",
@@ -70,7 +64,7 @@ TEXTS: dict[str, Text] = {
         "Escribe la frase de contraseña. Te la dirán; no está en esta página.",
     ),
     "back": Text(
-        "Last step. The helper is whoever handed over the code.",
+        "Below the steps. The helper is whoever handed over the code.",
         "Show it to your helper. You will try it together, without Wi-Fi.",
         "Zeig es deinem Helfer. Ihr probiert es zusammen aus, ohne WLAN.",
         "Enséñaselo a quien te ayuda. Lo probaréis juntos, sin wifi.",

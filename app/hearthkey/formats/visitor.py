@@ -4,26 +4,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from enum import StrEnum
 
+from hearthkey.core.families import Family
+from hearthkey.core.languages import Language
 from hearthkey.core.tickets import Offer
 
-ENGLISH = "en"
-LANGUAGES = (ENGLISH, "de", "es")
+ENGLISH = Language.ENGLISH.value
+LANGUAGES = tuple(one.value for one in Language)
 
 _LONGEST_FIELD = 1000
 """Characters of a field that are looked at."""
-
-
-class Family(StrEnum):
-    """OS families as far as a browser tells them."""
-
-    IOS = "ios"
-    ANDROID = "android"
-    WINDOWS = "windows"
-    MAC = "mac"
-    LINUX = "linux"
-    UNKNOWN = "unknown"
 
 
 # What browsers call themselves, from memory, not tried on a device. In this order: Android browsers name Linux too.
@@ -36,13 +26,6 @@ _MARKS = (
 )
 # A tablet or phone that asks for pages as a desk computer sees them names that computer (from memory).
 _LOOKS_LIKE = {Family.IOS: {Family.IOS, Family.MAC}, Family.ANDROID: {Family.ANDROID, Family.LINUX}}
-_BEST = {
-    Family.IOS: ("profile", "pkcs12"),
-    Family.MAC: ("profile", "pkcs12"),
-    Family.ANDROID: ("pkcs12", "profile"),
-    Family.WINDOWS: ("pkcs12", "archive"),
-    Family.LINUX: ("bundle", "pem", "archive"),
-}
 _RANGE = re.compile(r"([A-Za-z]{1,8})(?:-[A-Za-z0-9-]{1,40})?(?:\s*;\s*q=([01](?:\.[0-9]{0,3})?))?")
 
 
@@ -52,14 +35,6 @@ def family_of(agent: str) -> Family:
     return next((family for mark, family in _MARKS if mark.search(head)), Family.UNKNOWN)
 
 
-def family_of_kind(kind: str) -> Family:
-    """The OS family of a device kind, by the beginning of its name."""
-    first = kind.split("-", 1)[0]
-    if first in {"iphone", "ipad"}:
-        return Family.IOS
-    return Family(first) if first in set(Family) else Family.UNKNOWN
-
-
 def mismatch(expected: Family, seen: Family) -> bool:
     """Whether what asks is certainly another device than the one that the ticket is for."""
     if Family.UNKNOWN in {expected, seen}:
@@ -67,13 +42,9 @@ def mismatch(expected: Family, seen: Family) -> bool:
     return seen not in _LOOKS_LIKE.get(expected, {expected})
 
 
-def suited(family: Family, offers: Sequence[Offer]) -> Offer:
-    """The file that suits a phone best, the first one where nothing is known of it."""
-    for form in _BEST.get(family, ()):
-        for one in offers:
-            if one.form == form:
-                return one
-    return offers[0]
+def suited(forms: Sequence[str], offers: Sequence[Offer]) -> Offer:
+    """The file that suits a device best by the forms that it can take, the first one where it can take none."""
+    return next((one for form in forms for one in offers if one.form == form), offers[0])
 
 
 def language_of(field: str) -> str:

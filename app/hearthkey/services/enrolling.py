@@ -78,6 +78,7 @@ class Enrolling:
         dice: Dice,
         words: Sequence[str],
         workshop: Workshop,
+        known_kinds: kinds.Kinds,
     ) -> None:
         self._register = register
         self._vault = vault
@@ -86,6 +87,7 @@ class Enrolling:
         self._dice = dice
         self._words = words
         self._workshop = workshop
+        self._kinds = known_kinds
 
     def preview(self, request: EnrolRequest) -> EnrolPlan:
         """Check one request. See `preview_all`."""
@@ -117,8 +119,8 @@ class Enrolling:
     def _plan(self, request: EnrolRequest, known: dict[tuple[str, str], Pass], authority: Authority) -> EnrolPlan:
         person = names.display_name(request.person, "person’s name")
         device = names.display_name(request.device, "device’s name")
-        kind = kinds.device_kind(request.kind)
         old = known.get((person.casefold(), device.casefold()))
+        kind, gone = self._kind(request.kind, old)
         now = self._clock.now()
         if old is not None and not request.replace:
             code = "device-revoked" if old.state(now) in {State.REVOKED, State.ENDED} else "device-exists"
@@ -136,10 +138,16 @@ class Enrolling:
             ends=request.ends,
             replaces=old,
             identity=None if old is None else old.identity,
-            cautions=_cautions(kind, chosen.name, request.container),
+            cautions=gone + _cautions(kind, chosen.name, request.container),
         )
         self._certificate_plan(plan, "checked.example", authority, now)
         return plan
+
+    def _kind(self, name: str, old: Pass | None) -> tuple[kinds.DeviceKind, tuple[Caution, ...]]:
+        """The kind of that name; a device that got its first pass under a kind that is gone may still be renewed."""
+        if old is not None and old.kind == name and name not in self._kinds:
+            return self._kinds.of(name), (Caution("kind-gone", name),)
+        return self._kinds.find(name), ()
 
     def _certificate_plan(self, plan: EnrolPlan, identity: str, authority: Authority, now: datetime) -> DevicePlan:
         return certificates.plan_device(
@@ -240,7 +248,7 @@ def _cautions(kind: kinds.DeviceKind, chosen: str, container: str | None) -> tup
     """Say where the householder's details go against what the device kind is known to read."""
     found = []
     if kind.key_set.name == "broad" and chosen != "broad":
-        found.append(Caution("key-set-unlikely", kind.words))
+        found.append(Caution("key-set-unlikely", kind.words()))
     if kind.container == kinds.OLD and container == kinds.STRONG:
-        found.append(Caution("container-unlikely", kind.words))
+        found.append(Caution("container-unlikely", kind.words()))
     return tuple(found)

@@ -8,6 +8,7 @@ if TYPE_CHECKING:
     from contextlib import AbstractContextManager
     from pathlib import Path
 
+    from hearthkey.core.kinds import Kinds
     from hearthkey.formats.laid_pdf import Draw
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from hearthkey.services.founding import Founding
     from hearthkey.services.gateway_ports import GatewayDoor, Notices
     from hearthkey.services.handing_over import HandingOver
+    from hearthkey.services.kind_keeping import KeepingKinds
     from hearthkey.services.listing import Listing
     from hearthkey.services.losing import Losing
     from hearthkey.services.opening import Keyholder
@@ -64,6 +66,14 @@ class House(Protocol):
     @property
     def pictures(self) -> Pictures:
         """Draws and reads codes."""
+
+    @property
+    def kinds(self) -> Kinds:
+        """All device kinds, as they were when they were first asked for."""
+
+    @property
+    def keeping_kinds(self) -> KeepingKinds:
+        """The verb "kinds"."""
 
     @property
     def keyholder(self) -> Keyholder:

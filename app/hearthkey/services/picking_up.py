@@ -11,11 +11,11 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.firewalls import Firewall
 from hearthkey.core.home_addresses import HomeAddress
 from hearthkey.core.household import Household
+from hearthkey.core.kinds import Kinds
 from hearthkey.core.network import Subnet
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.sentences import tickets as sentences
 from hearthkey.core.tickets import Offer, Ticket
-from hearthkey.formats import visitor
 from hearthkey.formats.pickup_page import PickUp
 from hearthkey.services.bundling import Bundling, Written
 from hearthkey.services.copying import TicketCopy
@@ -60,6 +60,7 @@ class PickingUp:
         addresses: Addresses,
         servers: Servers,
         firewall: Callable[[], Firewall | None],
+        kinds: Kinds,
     ) -> None:
         self._register = register
         self._bundling = bundling
@@ -69,6 +70,7 @@ class PickingUp:
         self._addresses = addresses
         self._servers = servers
         self._firewall = firewall
+        self._kinds = kinds
 
     def addresses(self) -> tuple[HomeAddress, ...]:
         """This laptop's addresses, those that a phone can reach first.
@@ -155,7 +157,8 @@ class PickingUp:
         about = PickUp(
             person=plan.chosen.person,
             device=plan.chosen.device,
-            family=visitor.family_of_kind(plan.chosen.kind),
+            kind=self._kinds.of(plan.chosen.kind),
+            kinds=self._kinds,
             server=bundle.settings.gateway_host,
             identity=bundle.settings.identity,
             path=f"/{ticket.token.reveal()}",

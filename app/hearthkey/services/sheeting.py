@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from hearthkey.core import names
 from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Refused
-from hearthkey.core.hand_over_sheet import CardFacts, Messages, SheetFacts
+from hearthkey.core.families import Family
+from hearthkey.core.hand_over_sheet import MOST_STEPS, CardFacts, Messages, SheetFacts
+from hearthkey.core.kinds import Kinds
 from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
-from hearthkey.core.steps import Step
 from hearthkey.formats import hand_over_sheet
 from hearthkey.services.bundling import Bundling
 from hearthkey.services.ports import Clock
@@ -19,23 +18,18 @@ from hearthkey.services.sheet_ports import SheetRegister
 LONGEST_CALL = 80
 """Characters of whom to call."""
 
-StepsOf = Callable[[str, Form, Language], tuple[Step, ...]]
-"""The steps of a device kind for a form, in a language."""
-WordsOf = Callable[[str, Language], str]
-"""What a device kind is called in a language."""
+_LAPTOPS = frozenset({Family.WINDOWS, Family.MAC, Family.LINUX})
+"""Systems of devices without mobile data of their own."""
 
 
 class Sheeting:
     """The verb "sheet". Nothing here writes a file: shells draw what they get."""
 
-    def __init__(
-        self, register: SheetRegister, bundling: Bundling, clock: Clock, steps_of: StepsOf, words_of: WordsOf
-    ) -> None:
+    def __init__(self, register: SheetRegister, bundling: Bundling, clock: Clock, kinds: Kinds) -> None:
         self._register = register
         self._bundling = bundling
         self._clock = clock
-        self._steps_of = steps_of
-        self._words_of = words_of
+        self._kinds = kinds
 
     def language_of(self, person: str, otherwise: Language) -> Language:
         """The language in which somebody's sheets are written.
@@ -73,8 +67,11 @@ class Sheeting:
         with self._register.change() as change:
             change.keep_whom_to_call(kept)
 
-    def sheet(self, chosen: Pass, form: Form, language: Language) -> SheetFacts:
+    def sheet(self, chosen: Pass, form: Form | None, language: Language) -> SheetFacts:
         """What the sheet of a device says; it needs neither key nor passphrase.
+
+        Args:
+            form: what it goes with; the one that suits the device best where nothing is said.
 
         Raises:
             Refused: no-household.
@@ -82,17 +79,20 @@ class Sheeting:
         household = self._register.household()
         if household is None:
             raise Refused("no-household")
+        kind = self._kinds.of(chosen.kind)
+        taken = kind.forms[0] if form is None else form.value
         return SheetFacts(
             person=chosen.person,
             device=chosen.device,
-            kind=self._words_of(chosen.kind, language),
+            kind=kind.words(language),
             household=household.name,
             made=self._clock.now(),
             ends=chosen.not_after,
-            steps=self._steps_of(chosen.kind, form, language),
+            steps=kind.steps(taken, language)[:MOST_STEPS],
             call=self.call(),
             language=language,
             practice=household.practice,
+            laptop=kind.family in _LAPTOPS,
         )
 
     def card(self, chosen: Pass, language: Language) -> CardFacts:

@@ -9,6 +9,7 @@ from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
+from hearthkey.core.kinds import Kinds
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import SignedList
@@ -37,6 +38,7 @@ class Snapshot:
         passes: every pass, by person and device.
         diary: all entries, oldest first.
         diary_misfit: the first diary entry that does not fit, or None.
+        kinds: all device kinds.
         keyring_said: a code, where the keyring answered with a fault of its own; else empty.
         gateway_state: what is known of the gateway.
         stoppable_locked: whether every device can be stopped without the passphrase.
@@ -56,6 +58,7 @@ class Snapshot:
     passes: tuple[Pass, ...]
     diary: tuple[DiaryEntry, ...]
     diary_misfit: int | None
+    kinds: Kinds
     keyring_said: str = ""
     gateway_state: GatewayState = NO_GATEWAY
     stoppable_locked: bool = False
@@ -96,6 +99,7 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         passes=passes,
         diary=tuple(entries),
         diary_misfit=misfit,
+        kinds=house.kinds,
         keyring_said=said,
         gateway_state=house.watching.state(),
         stoppable_locked=house.sparing.fresh(passes),

@@ -58,6 +58,7 @@ class Lane(QObject):
         self._soon.timeout.connect(self.keep_ready)
         self._soon.timeout.connect(self.keep_copy)
         self._sight: Sight | None = None
+        self._told: set[str] = set()
         self.last: Snapshot | None = None
 
     # Opening and looking
@@ -131,6 +132,10 @@ class Lane(QObject):
     def _saw(self, snapshot: Snapshot) -> None:
         self.last = snapshot
         self.seen.emit(snapshot)
+        for file, trouble in snapshot.kinds.left_out:  # once each: the app goes on without them
+            if file not in self._told:
+                self._told.add(file)
+                self.trouble.emit(trouble)
 
     # The shape of every errand
 

@@ -7,7 +7,6 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
-from hearthkey.core.bundle import Form
 from hearthkey.core.hand_over_sheet import CardFacts, Messages, SheetFacts
 from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
@@ -31,9 +30,7 @@ class Leaf:
 class SheetErrands(TicketErrands):
     """The sheets' part of the errands; see `Lane` for the shape of each."""
 
-    def sheet(
-        self, serial: str, form: Form, language: Language | None, context: QObject, then: Then[Leaf], failed: Failed
-    ) -> None:
+    def sheet(self, serial: str, language: Language | None, context: QObject, then: Then[Leaf], failed: Failed) -> None:
         """The sheet of a pass.
 
         Args:
@@ -49,7 +46,7 @@ class SheetErrands(TicketErrands):
                 tongue = language
                 if not house.register.read_only:
                     house.sheeting.choose_language(chosen.person, tongue)
-            return Leaf(chosen, house.sheeting.sheet(chosen, form, tongue))
+            return Leaf(chosen, house.sheeting.sheet(chosen, None, tongue))
 
         self._ask(work, context, then, failed)
 

@@ -8,6 +8,7 @@ from PySide6.QtCore import QPoint, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QPainter, QPen, QPolygonF, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from hearthkey.core.kinds import Kinds
 from hearthkey.core.passes import Pass
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button
@@ -116,6 +117,7 @@ class Tray(QWidget):
         self._ways = ways
         self.drag = DragOut(errands, runtime, self)
         self._chosen = ""
+        self._kinds: Kinds | None = None
         self._cards: dict[str, TicketCard] = {}
         self.setAccessibleName(self.tr("Tray"))
         self._count = Label(theme, Role.STATE, color="ink2")
@@ -172,6 +174,7 @@ class Tray(QWidget):
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show a card for every pass that waits; cards that stay are not touched, nor is the focus."""
+        self._kinds = snapshot.kinds
         waiting = sight(snapshot).waiting
         for serial in [serial for serial in self._cards if serial not in waiting]:
             self._take_away(serial)
@@ -264,8 +267,8 @@ class Tray(QWidget):
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         menu.addAction(self.tr("Hand over …"), lambda: self._enter(serial))
         menu.addSeparator()
-        one = self.chosen()
-        for way in WayOut if one is None else ways_out.fitting(one):
+        one, kinds = self.chosen(), self._kinds
+        for way in WayOut if one is None or kinds is None else ways_out.fitting(kinds.of(one.kind)):
             menu.addAction(ways_out.short(way), partial(self._go, serial, way))
         menu.popup(place)
 

@@ -14,7 +14,6 @@ from hearthkey.core.certificates import CertificateFacts
 from hearthkey.core.copies import Copy, Found, told
 from hearthkey.core.errors import HearthkeyError, Refused
 from hearthkey.core.keysets import key_set
-from hearthkey.core.kinds import device_kind
 from hearthkey.core.network import Caution, gateway_cautions
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.plans import Changes, EnrolPlan, LetInPlan, RevokePlan, SparePlanned, StopPlan
@@ -121,7 +120,7 @@ class FakeErrands(Errands):
 
     def plan(self, request: EnrolRequest) -> EnrolPlan:
         """The plan of a request, unchecked."""
-        kind = device_kind(request.kind)
+        kind = self._now().kinds.find(request.kind)
         old = [one for one in self._now().passes if (one.person, one.device) == (request.person, request.device)]
         return EnrolPlan(
             person=request.person,

@@ -12,12 +12,13 @@ from PySide6.QtWidgets import QLabel
 
 from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Unavailable
-from hearthkey.core.kinds import KINDS, OLD, DeviceKind
+from hearthkey.core.kinds import OLD, DeviceKind
 from hearthkey.core.rehearsal import Rehearsal, RehearsalFailed, Step
 from hearthkey.ui.clipboard import SecretClipboard
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.two_channels import Side
 from hearthkey.ui.pages.ways_out import WayOut
+from tests.fakes.kinds import KINDS
 from tests.ui.leaving.household import LAPTOP, PASSPHRASE, STICK, WORDS, Scene, drawn
 
 
@@ -237,6 +238,6 @@ def test_a_drag_from_the_page_hides_the_passphrase(scene: Scene) -> None:
 def test_every_kind_hears_who_opens_its_file(kind: DeviceKind) -> None:
     """If this failed, somebody would be told that a device opens a file which it does not."""
     made = replace(LAPTOP, kind=kind.name, container=kind.container)
-    assert ways_out.sentence(WayOut.FILE, made).startswith("A PKCS#12 file in the container that ")
+    assert ways_out.sentence(WayOut.FILE, made, kind).startswith("A PKCS#12 file in the container that ")
     other = OLD if kind.container != OLD else "strong"
-    assert ways_out.sentence(WayOut.FILE, replace(made, container=other)).endswith("as chosen.")
+    assert ways_out.sentence(WayOut.FILE, replace(made, container=other), kind).endswith("as chosen.")

@@ -18,6 +18,8 @@ _CAUTIONS = {
     "key-set-unlikely": "The built-in client of {subject} is known to sign with RSA. It may refuse this key.",
     "container-unlikely": "The importer of this kind ({subject}) is known to call the strong container a wrong "
     "password. If it says so, use the old one.",
+    "kind-gone": "The kind {subject} is not among the device kinds any more. What is made now is made as for something "
+    "else; hearthkey kinds shows what there is.",
     "passphrase-erased-later": "The key of {subject} is erased. The keyring did not answer, so its passphrase will be "
     "erased at the next start.",
     "key-erased-later": "Another copy of the app was reading just now. The key of {subject} is erased; what the "

@@ -13,6 +13,7 @@ from hearthkey.core.sentences import (
     errors_gateway,
     errors_host,
     errors_household,
+    errors_kinds,
     errors_proofs,
     errors_sealed,
     errors_settings,
@@ -34,6 +35,7 @@ REFUSED = (
     | errors_delivery.REFUSED
     | errors_forms.REFUSED
     | errors_gateway.REFUSED
+    | errors_kinds.REFUSED
     | errors_proofs.REFUSED
     | errors_sealed.REFUSED
     | errors_settling.REFUSED

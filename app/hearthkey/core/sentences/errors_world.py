@@ -76,6 +76,7 @@ BUG: dict[str, tuple[str, str]] = {
     "gallery-stuck": ("The window did not come to rest in the scene {scene}.", ""),
     "guard-too-long": ("The CA key text came out too long for a keyring.", ""),
     "handshake-without-store": ("A trial connection had nothing to judge by.", ""),
+    "kinds-incomplete": ("No kind of device is called {name}.", ""),
     "list-dates-crossed": ("A list was to end before it began.", ""),
     "pass-not-stopped": ("A pass was to be let in that was not stopped.", ""),
     "pass-not-waiting": ("A pass was to be handed over that was not waiting.", ""),

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.keysets import key_set
-from hearthkey.core.kinds import device_kind
+from hearthkey.core.kinds import Kinds
 from hearthkey.core.network import Caution
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
@@ -28,6 +28,7 @@ from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.stick_question import StickQuestion
 from hearthkey.ui.drawer.stops import stops
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.kind_words import looked_at, made_for
 from hearthkey.ui.text import caution, said
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign
@@ -160,7 +161,7 @@ class DevicePage(Page):
         self.life.show_stops(stops(newest, now, replaced=len(found) > 1), words.sign)
         self.life.setAccessibleDescription(f"{said(words.state)} {said(words.rest)}")
         self._offer(words, snapshot)
-        self._tell_facts(newest)
+        self._tell_facts(newest, snapshot.kinds)
         self._tell_older(now)
         self.certificate.about(newest.serial)
         self.ask_about_copies()
@@ -194,10 +195,10 @@ class DevicePage(Page):
             self.beside.speak(self.tr("can be taken back"))
         self.show_foot(shown=bool(alive))
 
-    def _tell_facts(self, one: Pass) -> None:
-        kind, container = _kind_words(one.kind), one.container
+    def _tell_facts(self, one: Pass, kinds: Kinds) -> None:
+        container = one.container
         tell = self.facts.tell
-        tell("kind", self.tr("made for"), *kind)
+        tell("kind", self.tr("made for"), *made_for(kinds, one.kind))
         tell("identity", self.tr("known as"), one.identity, self.tr("(travels in clear)"))
         tell("key", self.tr("key"), *self._key_words(one.key_set))
         tell(
@@ -206,6 +207,7 @@ class DevicePage(Page):
             self.tr("PKCS#12, {name}").format(name=container),
             self.tr("(AES-256)") if container == "strong" else self.tr("(3DES, for old importers)"),
         )
+        tell("checked", self.tr("last checked"), *looked_at(kinds, one.kind))
         tell("serial", self.tr("serial"), in_groups(one.serial))
 
     def _key_words(self, name: str) -> tuple[str, str]:
@@ -267,11 +269,3 @@ class DevicePage(Page):
             self.show_snapshot(self._errands.last)
         self.first().setFocus()
         self.roll.verticalScrollBar().setValue(0)
-
-
-def _kind_words(name: str) -> tuple[str, str]:
-    try:
-        kind = device_kind(name)
-    except Refused:
-        return name, ""
-    return kind.words, f"({kind.why.removesuffix('.')})"

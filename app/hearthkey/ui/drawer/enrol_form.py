@@ -9,9 +9,9 @@ from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
-from hearthkey.core.kinds import KINDS
+from hearthkey.core.families import HANDHELD, Family
+from hearthkey.core.kinds import Kinds
 from hearthkey.core.passes import Pass
-from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
@@ -22,13 +22,11 @@ from hearthkey.ui.drawer.enrol_details import EnrolDetails
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.drawer.until import Until
 from hearthkey.ui.drawer.whose import Whose
+from hearthkey.ui.kind_words import words
 from hearthkey.ui.sight import sight
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
-
-_HANDHELD = ("iphone", "android", "android-older")
-_ELSE = ("other",)
 
 
 class Typed(NamedTuple):
@@ -61,12 +59,12 @@ class EnrolForm(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._old: Pass | None = None
+        self._kinds: Kinds | None = None
         self._names: list[Button] = []
         self.whose = Whose(theme)
         self.device = Line(theme)
         self.kind = Combo(theme, self.tr("What is it?"))
         self.kind.setPlaceholderText(self.tr("choose"))
-        self.kind.offer(self._kinds())
         self.until = Until(theme)
         self.details = EnrolDetails(theme)
         self.replace_button = Button(theme, self.tr("A new pass for that one"), height=26)
@@ -82,15 +80,25 @@ class EnrolForm(QWidget):
         self.replace_button.clicked.connect(self.replace_wanted)
         self.be_new()
 
-    def _kinds(self) -> list[tuple[str, str]]:
-        words = {one.name: said(Sentence(one.words, {})) for one in KINDS}
-        desks = [one.name for one in KINDS if one.name not in _HANDHELD + _ELSE]
-        found = [("", self.tr("Phones and tablets"))]
-        found += [(name, words[name]) for name in _HANDHELD]
-        found.append(("", self.tr("Computers")))
-        found += [(name, words[name]) for name in desks]
-        found.append(("", self.tr("Neither")))
-        return [*found, *((name, words[name]) for name in _ELSE)]
+    def _offer_kinds(self, kinds: Kinds) -> None:
+        """Offer the kinds in groups, and keep what was chosen."""
+        if kinds is self._kinds:
+            return
+        self._kinds = kinds
+        held = [one for one in kinds if one.family in HANDHELD]
+        desks = [one for one in kinds if one.family not in HANDHELD and one.family is not Family.UNKNOWN]
+        rest = [one for one in kinds if one.family is Family.UNKNOWN]
+        entries: list[tuple[str, str]] = []
+        for head, members in (
+            (self.tr("Phones and tablets"), held),
+            (self.tr("Computers"), desks),
+            (self.tr("Neither"), rest),
+        ):
+            entries += [("", head), *((one.name, words(one)) for one in members)]
+        chosen = self.kind.key()
+        with QSignalBlocker(self.kind):
+            self.kind.offer(entries)
+            self.kind.take(chosen)
 
     def _suggestions(self) -> QWidget:
         found = QWidget()
@@ -129,6 +137,7 @@ class EnrolForm(QWidget):
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Learn who is there, and what day it is."""
         self.whose.offer(sight(snapshot).family)
+        self._offer_kinds(snapshot.kinds)
         self.until.begin(snapshot.at.date(), guest=self._guest())
 
     def be_new(self, person: str = "") -> None:
@@ -142,7 +151,7 @@ class EnrolForm(QWidget):
         """Ask about a new pass for a known device: whose and which are settled."""
         self._old = old
         with QSignalBlocker(self.kind):
-            self.kind.take(old.kind)
+            self.kind.take(old.kind if self._kinds is None else self._kinds.of(old.kind).name)
         self.about.speak(self.tr("For {title}. It keeps its identity.").format(title=old.title))
         self.until.begin(self.until.today, guest=old.guest)
         self._show()

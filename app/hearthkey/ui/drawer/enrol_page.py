@@ -13,6 +13,7 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes, EnrolPlan
 from hearthkey.core.sentences import plans
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui import kind_words
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose, Rule, Voice
@@ -187,7 +188,7 @@ class EnrolPage(Page):
         self.voice.recolor("ink")
         self.voice.speak(told)
         tell = self.facts.tell
-        why = plan.kind.why
+        why = kind_words.why(plan.kind)
         if plan.key_set != plan.kind.key_set:
             why = self.tr("Chosen here instead of {name}.").format(name=plan.kind.key_set.name)
         tell("key", self.tr("key"), f"{plan.key_set.key_type} ({plan.key_set.name}).", why)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.families import Family
 from hearthkey.core.home_addresses import HomeAddress
 from hearthkey.core.passes import Pass
 from hearthkey.core.proof_doors import Ending, Event, Happened
@@ -133,10 +134,15 @@ class ProofPage(Page):
 
     # Step by step
 
+    def _family(self) -> Family:
+        """Of the device's system."""
+        last = self._errands.last
+        return Family.UNKNOWN if self._one is None or last is None else last.kinds.of(self._one.kind).family
+
     def go(self, stage: Stage) -> None:
         """Show a step; the third one opens the door."""
         self._stage = stage
-        spoken = step_words(stage, "" if self._one is None else self._one.kind)
+        spoken = step_words(stage, self._family())
         self.count.setText(self.tr("Step {number} of {count}").format(number=stage + 1, count=len(Stage)))
         self.head.speak(spoken.head)
         self.sees.speak(spoken.sees)

@@ -7,7 +7,7 @@ from enum import IntEnum
 
 from PySide6.QtCore import QCoreApplication
 
-from hearthkey.formats.visitor import Family, family_of_kind
+from hearthkey.core.families import Family
 
 
 class Stage(IntEnum):
@@ -34,14 +34,14 @@ class StepWords:
     say: str
 
 
-def step_words(stage: Stage, kind: str) -> StepWords:
+def step_words(stage: Stage, family: Family) -> StepWords:
     """The words of a step.
 
     Args:
-        kind: name of the device kind: a computer has no mobile data of its own, so it borrows a phone's.
+        family: of the device's system: a computer has no mobile data of its own, so it borrows a phone's.
     """
     if stage is Stage.WIFI:
-        return _out_of_the_house(family_of_kind(kind))
+        return _out_of_the_house(family)
     if stage is Stage.CONNECT:
         return StepWords(
             QCoreApplication.translate("proof", "Connect"),

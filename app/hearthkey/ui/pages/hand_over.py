@@ -129,6 +129,8 @@ class HandOver(QWidget):
         if one is None:
             self._ways.back.emit()
             return
+        if self._errands.last is not None:
+            self.left.rows.know(self._errands.last.kinds)
         self.leaving.open(one)
         end = f"{one.not_after.day} {one.not_after:%B %Y}"
         self.head.say(

@@ -153,7 +153,9 @@ class Leaving(QObject):
             else:
                 self.pickup.close()
 
-        self.pickup.open(chosen, ticket_form(chosen), address, came, self._failed(question))
+        last = self._errands.last
+        form = WayOut.TICKET.form if last is None else ticket_form(last.kinds.of(chosen.kind))
+        self.pickup.open(chosen, form, address, came, self._failed(question))
 
     def close_pickup(self) -> None:
         """Close the ticket before anybody picked it up."""

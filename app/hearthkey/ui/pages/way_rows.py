@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from hearthkey.core.kinds import DeviceKind, Kinds
 from hearthkey.core.passes import Pass
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label, Prose, Rule
@@ -59,10 +60,10 @@ class WayRow(QWidget):
         """Make the button as wide as those above and below it."""
         self.button.setFixedWidth(wide)
 
-    def show_pass(self, one: Pass, codes: int) -> None:
+    def show_pass(self, one: Pass, kind: DeviceKind, codes: int) -> None:
         """Say who can open it."""
         self.occasion.setText(ways_out.occasion(self.way, one))
-        self.sentence.speak(ways_out.sentence(self.way, one, codes), stressed=ways_out.stressed(self.way))
+        self.sentence.speak(ways_out.sentence(self.way, one, kind, codes), stressed=ways_out.stressed(self.way))
         self.button.setAccessibleDescription(self.sentence.text())
 
     def take(self, *, taken: bool) -> None:
@@ -91,6 +92,7 @@ class WayRows(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._kinds: Kinds | None = None
         self.rows = {way: WayRow(theme, way) for way in WayOut}
         self.own: dict[OwnWay, WayRow] = {}
         column = QVBoxLayout(self)
@@ -142,11 +144,18 @@ class WayRows(QWidget):
         for row in self.all():
             row.align(wide)
 
+    def know(self, kinds: Kinds) -> None:
+        """Learn what there is to say of each kind of device."""
+        self._kinds = kinds
+
     def show_pass(self, one: Pass, codes: int = 0) -> None:
-        """Say for one pass who can open what."""
-        able = ways_out.fitting(one)
+        """Say for one pass who can open what; nothing before the kinds are known."""
+        if self._kinds is None:
+            return
+        kind = self._kinds.of(one.kind)
         for row in self.all():
-            row.show_pass(one, codes)
+            row.show_pass(one, kind, codes)
+        able = ways_out.fitting(kind)
         for way, row in self.rows.items():
             row.setVisible(way in able)
             if way in self._rules:

@@ -7,8 +7,10 @@ from enum import StrEnum
 from PySide6.QtCore import QCoreApplication
 
 from hearthkey.core.bundle import Form
-from hearthkey.core.kinds import OLD, device_kind
+from hearthkey.core.families import Family
+from hearthkey.core.kinds import OLD, DeviceKind
 from hearthkey.core.passes import Pass
+from hearthkey.ui.kind_words import words
 from hearthkey.ui.pages import own_ways
 from hearthkey.ui.pages.own_ways import OwnWay
 
@@ -48,23 +50,21 @@ Way = WayOut | OwnWay
 """One of ours, or a text of the householder's own."""
 
 
-_PROFILES, _SCRIPTS = ("iphone", "mac"), ("windows",)
-"""Beginnings of the names of device kinds whose systems install property lists, or run PowerShell."""
+_ONLY_FOR_SOME = frozenset({WayOut.PROFILE, WayOut.SCRIPT, WayOut.PEM})
+"""What other devices can do nothing with at all; the rest may be wanted against what is known of a kind."""
+
+_PICKED_UP = (Form.PROFILE.value, Form.PKCS12.value, Form.ARCHIVE.value, Form.BUNDLE.value)
+"""What is one file."""
 
 
-def fitting(one: Pass) -> tuple[WayOut, ...]:
-    """The ways that the device can do something with."""
-    unfit = set()
-    if not one.kind.startswith(_PROFILES):
-        unfit.add(WayOut.PROFILE)
-    if not one.kind.startswith(_SCRIPTS):
-        unfit.add(WayOut.SCRIPT)
-    return tuple(way for way in WayOut if way not in unfit)
+def fitting(kind: DeviceKind) -> tuple[WayOut, ...]:
+    """The ways that a device of a kind can do something with."""
+    return tuple(way for way in WayOut if way not in _ONLY_FOR_SOME or way.form.value in kind.forms)
 
 
-def ticket_form(one: Pass) -> Form:
-    """What a ticket offers: what sets itself up where the device takes that, else the file it can open."""
-    return Form.PROFILE if WayOut.PROFILE in fitting(one) else Form.PKCS12
+def ticket_form(kind: DeviceKind) -> Form:
+    """What a ticket offers: what suits the device best of all that is one file."""
+    return Form(kind.best_form(_PICKED_UP) or Form.PKCS12)
 
 
 def title(way: Way) -> str:
@@ -106,16 +106,17 @@ def stressed(way: Way) -> str:
     return own_ways.stressed(way) if isinstance(way, OwnWay) else ""
 
 
-def sentence(way: Way, one: Pass, codes: int = 0) -> str:
+def sentence(way: Way, one: Pass, kind: DeviceKind, codes: int = 0) -> str:
     """Who can open what leaves this way.
 
     Args:
+        kind: of the pass.
         codes: how many there are, 0 where they were not drawn yet.
     """
-    return own_ways.sentence(way, one) if isinstance(way, OwnWay) else _of_ours(way, one, codes)
+    return own_ways.sentence(way, one) if isinstance(way, OwnWay) else _of_ours(way, one, kind, codes)
 
 
-def _of_ours(way: WayOut, one: Pass, codes: int) -> str:
+def _of_ours(way: WayOut, one: Pass, kind: DeviceKind, codes: int) -> str:
     if way is WayOut.CODES and codes:
         told = _tr("WaysOut", "{count} codes, to be scanned one after another by this app’s reader.")
         return told.format(count=codes)
@@ -138,7 +139,7 @@ def _of_ours(way: WayOut, one: Pass, codes: int) -> str:
         WayOut.ARCHIVE: _tr("WaysOut", "AES-256 zip. 7-Zip opens it, a plain file manager does not."),
         WayOut.CODES: _tr("WaysOut", "A handful of codes, to be scanned one after another by this app’s reader."),
     }[way]
-    return told.format(device=one.device, file=_container(one))
+    return told.format(device=one.device, file=_container(one, kind))
 
 
 def button(way: Way) -> str:
@@ -200,19 +201,12 @@ def what_now(way: Way, one: Pass) -> str:
     ).format(device=one.device)
 
 
-def _container(one: Pass) -> str:
+def _container(one: Pass, kind: DeviceKind) -> str:
     """The PKCS#12 file and whose importer opens it; a container chosen by hand is only named."""
-    if one.container != device_kind(one.kind).container:
+    if one.container != kind.container:
         if one.container == OLD:
             return _tr("WaysOut", "A PKCS#12 file in the old container, as chosen")
         return _tr("WaysOut", "A PKCS#12 file in the strong container, as chosen")
-    return {
-        "iphone": _tr("WaysOut", "A PKCS#12 file in the container that iPhone and iPad open"),
-        "android": _tr("WaysOut", "A PKCS#12 file in the container that Android 14 and newer open"),
-        "android-older": _tr("WaysOut", "A PKCS#12 file in the container that Android 13 and older open"),
-        "windows": _tr("WaysOut", "A PKCS#12 file in the container that Windows opens"),
-        "windows-older": _tr("WaysOut", "A PKCS#12 file in the container that older Windows opens"),
-        "mac": _tr("WaysOut", "A PKCS#12 file in the container that a Mac opens"),
-        "linux": _tr("WaysOut", "A PKCS#12 file in the container that a Linux laptop opens"),
-        "other": _tr("WaysOut", "A PKCS#12 file in the container that most things open"),
-    }[one.kind]
+    if kind.family is Family.UNKNOWN:
+        return _tr("WaysOut", "A PKCS#12 file in the container that most things open")
+    return _tr("WaysOut", "A PKCS#12 file in the container for: {kind}").format(kind=words(kind))

@@ -11,14 +11,12 @@ from PySide6.QtGui import QGuiApplication, QHideEvent
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
-from hearthkey.core.bundle import Form
 from hearthkey.core.errors import HearthkeyError, Unavailable
 from hearthkey.core.hand_over_sheet import CardFacts, Messages, Paper
 from hearthkey.core.names import file_stem
 from hearthkey.core.passes import State
 from hearthkey.formats import hand_over_sheet
 from hearthkey.formats.laid_sheet import Mark
-from hearthkey.formats.visitor import family_of_kind
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose, Voice
@@ -135,7 +133,7 @@ class PaperPage(QWidget):
         self._forget()
         self._serial, self._leaf = serial, None
         self.choices.begin()
-        self._errands.sheet(serial, Form.PKCS12, None, self, self._first, self._failed)
+        self._errands.sheet(serial, None, self, self._first, self._failed)
 
     def _first(self, leaf: Leaf) -> None:
         one = leaf.chosen
@@ -167,7 +165,7 @@ class PaperPage(QWidget):
         self._forget()
         what, language = What(self.choices.what()), self.choices.language()
         if what is What.SHEET:
-            self._errands.sheet(self._serial, Form.PKCS12, language, self, self._came, self._failed)
+            self._errands.sheet(self._serial, language, self, self._came, self._failed)
         elif what is What.CARD:
             self._errands.card(self._serial, language, self, self._came_card, self._failed)
         else:
@@ -177,8 +175,7 @@ class PaperPage(QWidget):
         self._leaf = leaf
         if self.choices.what() != What.SHEET.value:
             return
-        laptop = hand_over_sheet.is_laptop(family_of_kind(leaf.chosen.kind))
-        self._show(lambda paper: hand_over_sheet.sheet(leaf.facts, paper, self.painter.measure, laptop=laptop))
+        self._show(lambda paper: hand_over_sheet.sheet(leaf.facts, paper, self.painter.measure))
 
     def _came_card(self, card: CardFacts) -> None:
         if self.choices.what() == What.CARD.value:
