@@ -209,4 +209,4 @@ def _container(one: Pass, kind: DeviceKind) -> str:
         return _tr("WaysOut", "A PKCS#12 file in the strong container, as chosen")
     if kind.family is Family.UNKNOWN:
         return _tr("WaysOut", "A PKCS#12 file in the container that most things open")
-    return _tr("WaysOut", "A PKCS#12 file in the container for: {kind}").format(kind=words(kind))
+    return _tr("WaysOut", "A PKCS#12 file in the container for {kind}").format(kind=words(kind))
