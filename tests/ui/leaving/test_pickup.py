@@ -54,7 +54,7 @@ class AtHome:
         self.page.show()
         last = self.errands.last
         assert last is not None
-        self.serial = next(one.serial for one in last.passes if one.title == "Tomasz’s laptop")
+        self.serial = next(one.serial for one in last.passes if one.title == "Odile’s tablet")
         self.page.open(self.serial)
 
     def wait_for(self, what: Callable[[], bool]) -> None:
@@ -88,7 +88,7 @@ class AtHome:
 
 @pytest.fixture
 def home(qtbot: QtBot, theme: Theme, tmp_path: Path, clipboard: SecretClipboard) -> Iterator[AtHome]:
-    """Quince Cottage, open on Tomasz's laptop."""
+    """Quince Cottage, open on Odile’s tablet."""
     made = AtHome(qtbot, theme, tmp_path, clipboard)
     yield made
     if not made.closed:

@@ -17,6 +17,7 @@ from hearthkey.ui.runtime import Runtime
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.tray import Tray
 from hearthkey.ui.ways import Ways
+from tests.fakes.kinds import KINDS
 from tests.ui.leaving.household import LAPTOP, FakeErrands, waiting
 from tests.ui.practice import NOW, PASSES, snapshot
 
@@ -101,7 +102,7 @@ def test_every_way_has_a_button_and_a_place_in_the_menu(qtbot: QtBot, theme: The
     menu = band.tray.findChild(QMenu)
     assert menu is not None
     acts = [action for action in menu.actions() if not action.isSeparator()]
-    assert len(acts) == 1 + len(fitting(LAPTOP)) == len(WayOut) - 1
+    assert len(acts) == 1 + len(fitting(KINDS.of(LAPTOP.kind))) == len(WayOut) - 1  # no profile, no script, but PEM
     acts[-1].trigger()
     assert heard.at(4) == [LAPTOP.serial, "codes"]
     menu.close()
