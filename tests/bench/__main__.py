@@ -19,6 +19,7 @@ ROWS = {
     "enrol-many": ("enrolling", "many"),
     "stop": ("withdrawing", "stop"),
     "register": ("looking", "register"),
+    "proofs": ("looking", "proofs"),
     "start-help": ("looking", "start_help"),
     "start-list": ("looking", "start_list"),
     "list": ("withdrawing", "growing_list"),

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from hearthkey.adapters.register import FILE_NAME, SqliteRegister
 from hearthkey.adapters.register.rows import PASSES
+from hearthkey.core.proofs import Proof, Way
 from hearthkey.services.enrolling import EnrolRequest
 from tests.bench import practice
 from tests.bench.timing import Row, at_most, paired, timed
@@ -48,6 +49,19 @@ def register(*, quick: bool) -> list[Row]:
 
         pairs = paired(timed(ours), timed(bare), 7 if quick else 21)
     return [at_most("open a register of 10,000 devices and list it", pairs, 3)]
+
+
+def proofs(*, quick: bool) -> list[Row]:
+    """A look at 10,000 devices that were proved once each, against the same look before anything was proved."""
+    with practice.household() as bare, practice.household() as proved:
+        for house in (bare, proved):
+            practice.fill(house, 10_000, every=20)
+        with proved.register.change() as change:
+            for one in proved.register.passes():
+                change.add_proof(one.serial, Proof(practice.NOW, Way.TUNNEL, "203.0.113.10"))
+        proved.register.passes()
+        pairs = paired(timed(proved.register.passes), timed(bare.register.passes), 7 if quick else 21)
+    return [at_most("look at 10,000 devices, each of them proved", pairs, 1.3)]
 
 
 def start_help(*, quick: bool) -> list[Row]:

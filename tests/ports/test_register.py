@@ -127,6 +127,29 @@ def test_proofs_come_with_their_pass(register: SqliteRegister) -> None:
         change.add_proof("0f0f", seen[0])
 
 
+def prove_and_break_off(register: SqliteRegister, serial: str) -> None:
+    """Begin to write a proof, look, and fail."""
+    with register.change() as change:
+        change.add_proof(serial, Proof(NOW, Way.TOLD))
+        assert register.passes()[0].proved == NOW
+        raise KeyboardInterrupt
+
+
+def test_a_proof_that_was_taken_back_with_its_change_was_never_there(register: SqliteRegister) -> None:
+    """Broken if it fails: a proof is shown that is not in the register, or one of a second connection never is."""
+    serial = register.passes()[0].serial
+    with pytest.raises(KeyboardInterrupt):
+        prove_and_break_off(register, serial)
+    assert register.passes()[0].proved is None
+    with closing(SqliteRegister(register.path)) as other, other.change() as change:
+        change.add_proof(serial, Proof(NOW + timedelta(days=2), Way.TOLD))
+    assert register.passes()[0].proved == NOW + timedelta(days=2)
+    with register.change() as change:
+        change.add_proof(serial, Proof(NOW + timedelta(days=1), Way.TUNNEL, "203.0.113.10"))
+    assert [one.at for one in register.passes()[0].proofs] == [NOW + timedelta(days=day) for day in (1, 2)]
+    assert register.passes() == register.passes()
+
+
 def test_a_handed_over_row_proves_the_erasure(register: SqliteRegister) -> None:
     """Broken if it fails: the key of a device that is on its way stays here."""
     serial = register.passes()[0].serial

@@ -15,6 +15,7 @@ from hearthkey.adapters.register.choice_rows import ChoiceReads
 from hearthkey.adapters.register.copy_rows import CopyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
+from hearthkey.adapters.register.proof_rows import KnownProofs
 from hearthkey.adapters.register.sealed_rows import SealedReads
 from hearthkey.adapters.register.sheet_rows import SheetReads
 from hearthkey.core.diary import DiaryEntry
@@ -56,6 +57,7 @@ class SqliteRegister(GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetRea
         """
         self.path = path
         self.read_only = read_only
+        self._proofs = KnownProofs()
         with _told(path):
             self._connection = self._open()
 
@@ -126,8 +128,7 @@ class SqliteRegister(GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetRea
     def passes(self) -> list[Pass]:
         """See the port."""
         with _told(self.path):
-            proved = rows.proofs(self._connection.execute(rows.PROOFS))
-            return rows.passes(self._connection.execute(rows.PASSES), proved)
+            return rows.passes(self._connection.execute(rows.PASSES), self._proofs.read(self._connection))
 
     def certificate(self, serial: str) -> bytes:
         """See the port."""

@@ -9,7 +9,7 @@ from typing import Any
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.household import Authority, Gateway
 from hearthkey.core.passes import Pass
-from hearthkey.core.proofs import Proof, Way
+from hearthkey.core.proofs import Proof
 from hearthkey.core.revocation import Entry, Reason, SignedList
 
 Row = tuple[Any, ...]
@@ -33,9 +33,6 @@ FROM withdrawal JOIN serial ON serial.serial = withdrawal.serial WHERE withdrawa
 LISTS = "SELECT number, der, this_update, next_update FROM revocation_list"
 DIARY = "SELECT number, at, verb, sentence, link FROM diary"
 
-PROOFS = "SELECT serial, at, way, address FROM proof ORDER BY at, id"
-
-_WAYS = {way.value: way for way in Way}
 _REASONS = {reason.value: reason for reason in Reason}
 
 
@@ -61,14 +58,6 @@ def gateway(row: Row) -> Gateway:
     """A row of host, serial, certificate, sealed_key, not_after."""
     host, serial, certificate, sealed_key, not_after = row
     return Gateway(host, serial, certificate, sealed_key, moment(not_after))
-
-
-def proofs(found: Iterable[Row]) -> dict[str, tuple[Proof, ...]]:
-    """Rows of `PROOFS` by the serial that they are about."""
-    made: dict[str, tuple[Proof, ...]] = {}
-    for serial, at, way, address in found:
-        made[serial] = (*made.get(serial, ()), Proof(moment(at), _WAYS[way], address))
-    return made
 
 
 def passes(found: Iterable[Row], proved: Mapping[str, tuple[Proof, ...]]) -> list[Pass]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button
@@ -35,6 +35,7 @@ class ProofCard(QWidget):
         self._link = ""
         self._left = -1
         self.picture = CodePicture(theme)
+        self.picture.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.picture.setFixedSize(self.SIDE, self.SIDE)
         self.clock = Label(theme, Role.CLOCK)
         self.link = Prose(theme, Role.STATE, color="ink2")
