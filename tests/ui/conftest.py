@@ -6,6 +6,7 @@ import gc
 from collections.abc import Iterator
 
 import pytest
+from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QApplication
 
 from hearthkey.ui.theme.style import SheetStyle
@@ -16,10 +17,13 @@ _KEPT: list[object] = []
 
 
 @pytest.fixture(autouse=True)
-def cycles_wait() -> Iterator[None]:
+def cycles_wait(qapp: QApplication) -> Iterator[None]:
     """Let cycles of widgets be collected between the tests: a lane's thread would delete them there, as in the app."""
     gc.disable()
     yield
+    for left in qapp.topLevelWidgets():
+        left.deleteLater()
+    qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     gc.enable()
 
 

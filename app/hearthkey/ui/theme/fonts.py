@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from enum import Enum
+from functools import cache
 from importlib.resources import files
 
 from PySide6.QtGui import QFont, QFontDatabase, QFontMetricsF
@@ -90,8 +91,12 @@ class Fonts:
         return round(pixels * self.scale)
 
 
+@cache
 def _load(package: str, stem: str) -> str:
-    """Load the upright and italic variable faces of a package; empty where they are not installed."""
+    """Load the upright and italic variable faces of a package, once; empty where they are not installed.
+
+    Qt keeps what it was given for as long as the application lives: 3 MB each time.
+    """
     family = ""
     try:
         folder = files(package) / "files"
