@@ -1,6 +1,6 @@
 #!/bin/sh
 # Checks hearthkey. Without arguments: style, types, rings, every test outside tests/ui where there is no Qt, and
-# tests/ui where there is; each step timed.
+# tests/ui where there is; each step timed, and two of them at once.
 #   sh packaging/test.sh [ARGUMENT...]   arguments go to pytest, in the same environment
 # With CI=true a judge (a foreign program the tests ask) that is not there is a failure; elsewhere a named skip.
 set -eu
@@ -42,31 +42,9 @@ without_qt() {
     ! "$environment/bin/python" -c 'import PySide6' 2>/dev/null && echo "PySide6 is not in this environment."
 }
 
-# import-linter sees packages with an __init__ file only, and pki/ has none: it is shown a copy that has one.
-rings() {
-    shown=$(mktemp -d)
-    cp -R app pyproject.toml "$shown/"
-    find "$shown" -type d -name __pycache__ -prune -exec rm -r {} +
-    for ring in "$shown"/app/hearthkey/*/; do
-        [ -e "${ring}__init__.py" ] || : >"${ring}__init__.py"
-    done
-    code=0
-    (cd "$shown" && PYTHONPATH=$shown/app "$environment/bin/lint-imports" --no-cache) || code=$?
-    rm -rf -- "$shown"
-    return "$code"
-}
-
 # The window's environment has everything that the other one has, and Qt.
 with_qt() {
     ready_environment window-check "$lists/run.txt" "$lists/window.txt"
-}
-
-types() {
-    with_qt && "$environment/bin/python" -m mypy
-}
-
-window_tests() {
-    with_qt && "$environment/bin/python" -m pytest tests/ui
 }
 
 tests() {
@@ -98,10 +76,5 @@ environment=$environments/check
 is_ready "$environment" "$packaging/locks/check.txt" || finish
 step "environment with Qt, by hash" with_qt
 step "no Qt outside the window" without_qt
-step "ruff check" "$environment/bin/python" -m ruff check .
-step "ruff format" "$environment/bin/python" -m ruff format --check .
-step "mypy, strict" types
-step "rings (import-linter)" rings
-step "tests of the window" window_tests
-step "tests" tests --ignore=tests/ui
-finish
+# From here on in Python, which can end what it started, and only that.
+exec "$environments/check/bin/python" -m tests.house.checks "$environments/check" "$environments/window-check" "$summary"
