@@ -126,7 +126,7 @@ def test_settling(settled: dict[str, Home], place: str) -> None:
     kill_at_every_moment(settled[place], "settle", thin=place == KEYRING)
 
 
-@pytest.mark.parametrize("verb", ["stop", "spare-stop", "spares", "let-in", "revoke"])
+@pytest.mark.parametrize("verb", ["stop", "spare-stop", "spares", "let-in"])
 def test_withdrawing(settled: dict[str, Home], verb: str) -> None:
     """If this fails, a power cut leaves a list that says something else than the register, or a number twice."""
     kill_at_every_moment(settled[KEYRING], verb)
@@ -135,6 +135,18 @@ def test_withdrawing(settled: dict[str, Home], verb: str) -> None:
 def test_proving(settled: dict[str, Home]) -> None:
     """If this fails, a power cut leaves a proof that the diary does not know, or an entry about none."""
     kill_at_every_moment(settled[FILE], "prove")
+
+
+def test_revoking(settled: dict[str, Home]) -> None:
+    """If this fails, a power cut leaves a key or a passphrase here that nothing but harm can come of."""
+    home = settled[KEYRING]
+    home.put_back()
+    with_key = sealed_of(home, "Ines’s phone")
+
+    def check_erased() -> None:
+        assert verdict.traces(home.data, with_key) == []
+
+    kill_at_every_moment(home, "revoke", check_after=check_erased)
 
 
 def last_moment(home: Home, verb: str, name: str) -> int:

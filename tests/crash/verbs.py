@@ -92,8 +92,9 @@ def let_in(house: House, _folder: Path) -> None:
 
 
 def revoke(house: House, _folder: Path) -> None:
-    """Revoke Odile's tablet, which is on hold."""
-    lost = house.stopping.preview_revoke(_passes(house, "Odile tablet"), Reason.KEY_COMPROMISE)
+    """Revoke Odile's tablet, which is on hold, and Ines's phone, whose key waits here."""
+    both = [*_passes(house, "Odile tablet"), *_passes(house, "Ines phone")]
+    lost = house.stopping.preview_revoke(both, Reason.KEY_COMPROMISE)
     house.stopping.revoke(lost)
 
 

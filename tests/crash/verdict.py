@@ -63,7 +63,7 @@ def judge(home: Home) -> Outline:
         assert secrets.keys() == _named(register)
         _check_gateway(secrets, register)
         for one in register.passes():
-            assert (register.sealed(one.serial) is None) == (one.handed_over is not None)
+            assert (register.sealed(one.serial) is not None) == one.key_is_here
         return Outline(
             rows=_rows(home),
             passes=tuple(
@@ -128,9 +128,7 @@ def _named(register: SqliteRegister) -> set[str]:
     if authority is None or gateway is None:
         return set()
     names = [secret_names.authority_key(authority), secret_names.gateway_key(authority, gateway.serial)]
-    names += [
-        secret_names.bundle_passphrase(authority, one.serial) for one in register.passes() if one.handed_over is None
-    ]
+    names += [secret_names.bundle_passphrase(authority, one.serial) for one in register.passes() if one.key_is_here]
     if register.copy_lock() is not None:
         names.append(secret_names.copy_mark(authority))
     return {filed(name) for name in names}

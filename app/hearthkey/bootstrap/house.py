@@ -205,7 +205,7 @@ class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom,
         """The verbs "stop", "let-in" and "revoke"."""
         from hearthkey.services.stopping import Stopping
 
-        return Stopping(self.register, self.keyholder, self.clock, self.listing)
+        return Stopping(self.register, self.vault, self.keyholder, self.clock, self.listing)
 
     def enter(self) -> None:
         """Become the copy that writes, and finish what a crash cut short.
@@ -226,8 +226,9 @@ class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom,
                 sweep_halves(self.data / name)
         self._writing = True
         self.__dict__.pop("register", None)
-        from hearthkey.services import recovery
+        from hearthkey.services import erasing, recovery
 
+        erasing.erase_withdrawn(self.register)
         recovery.sweep(self.register, self.vault_at)
         recovery.publish(self.listing)
 

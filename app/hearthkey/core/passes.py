@@ -72,6 +72,11 @@ class Pass:
         """Whose device it is, for sentences."""
         return possessive(self.person, self.device)
 
+    @property
+    def key_is_here(self) -> bool:
+        """Whether its key waits here: it was neither handed over nor withdrawn for good."""
+        return self.handed_over is None and self.reason in {None, Reason.CERTIFICATE_HOLD}
+
     def gets_in(self, now: datetime) -> bool:
         """Whether the gateway lets it in at a moment."""
         return self.state(now) in GETTING_IN

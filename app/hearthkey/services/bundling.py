@@ -11,7 +11,7 @@ from hearthkey.core.errors import Bug, Refused
 from hearthkey.core.household import Authority, Household
 from hearthkey.core.keysets import key_set
 from hearthkey.core.kinds import STRONG
-from hearthkey.core.passes import Pass
+from hearthkey.core.passes import Pass, State
 from hearthkey.core.secret import Secret
 from hearthkey.formats import archive, bundle_file, codes, connect_script, pem, pem_set, profile
 from hearthkey.pki import pkcs8, pkcs12, read
@@ -59,11 +59,13 @@ class Bundling:
         """The passphrase of a waiting bundle.
 
         Raises:
-            Refused: pass-handed-over, passphrase-lost.
+            Refused: pass-handed-over, pass-not-alive, passphrase-lost.
             Unavailable: as the vault.
         """
         if chosen.handed_over is not None:
             raise Refused("pass-handed-over", title=chosen.title)
+        if not chosen.key_is_here:
+            raise Refused("pass-not-alive", title=chosen.title, state=State.REVOKED.value)
         kept = self._vault.get(secret_names.bundle_passphrase(the_authority(self._register), chosen.serial))
         if kept is None:
             raise Refused("passphrase-lost", title=chosen.title)

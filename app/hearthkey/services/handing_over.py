@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from hearthkey.core.errors import Refused, Unavailable
-from hearthkey.core.network import Caution
+from hearthkey.core.errors import Refused
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.plans import Changes, HandOverPlan
 from hearthkey.core.sentences import diary
-from hearthkey.services import looking, secret_names
-from hearthkey.services.opening import the_authority
+from hearthkey.services import looking
+from hearthkey.services.erasing import Erasing
 from hearthkey.services.ports import Clock, Register, Vault
 from hearthkey.services.writing_diary import note
 
@@ -20,7 +19,7 @@ class HandingOver:
 
     def __init__(self, register: Register, vault: Vault, clock: Clock) -> None:
         self._register = register
-        self._vault = vault
+        self._erasing = Erasing(register, vault)
         self._clock = clock
 
     def preview(self, passes: Sequence[Pass]) -> HandOverPlan:
@@ -46,16 +45,9 @@ class HandingOver:
         """
         now = self._clock.now()
         chosen = plan.chosen
-        name = secret_names.bundle_passphrase(the_authority(self._register), chosen.serial)
         sentence = diary.handed_over(chosen)
         with self._register.change() as change:
             change.hand_over(chosen.serial, now)
-            change.loosen_secret(name, self._vault.place)
+            self._erasing.forgotten(change, (chosen,))
             note(self._register, change, verb="hand-over", sentence=sentence, now=now)
-        cautions = [] if self._register.scrub() else [Caution("key-erased-later", chosen.title)]
-        try:
-            self._vault.delete(name)
-            self._register.forget_loose(name)
-        except Unavailable:
-            cautions.append(Caution("passphrase-erased-later", chosen.title))
-        return Changes(sentence, serials=(chosen.serial,), cautions=tuple(cautions))
+        return Changes(sentence, serials=(chosen.serial,), cautions=self._erasing.follow((chosen,)))

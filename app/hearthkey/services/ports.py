@@ -94,6 +94,9 @@ class Change(ChoiceChange, CopyChange, Protocol):
     def add_proof(self, serial: str, proof: Proof) -> None:
         """Write down, for good, that a pass was seen to get in."""
 
+    def erase_key(self, serial: str) -> None:
+        """Erase the key of a pass that will never be handed over."""
+
     def withdraw(self, serial: str, reason: Reason, since: datetime) -> None:
         """Put a pass on the list, or change the reason it stands there for."""
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from datetime import datetime
 
 from hearthkey.core.errors import Refused
@@ -11,10 +12,11 @@ from hearthkey.core.plans import Changes, LetInPlan, RevokePlan, StopPlan
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sentences import diary
 from hearthkey.services import looking
+from hearthkey.services.erasing import Erasing
 from hearthkey.services.gateway_ports import GatewayChange, GatewayRegister
 from hearthkey.services.listing import Listing
 from hearthkey.services.opening import Keyholder
-from hearthkey.services.ports import Clock
+from hearthkey.services.ports import Clock, Vault
 from hearthkey.services.writing_diary import check_clock, note
 
 SHARED_SECRET = ""
@@ -24,7 +26,10 @@ SHARED_SECRET = ""
 class Stopping:
     """The verbs "stop", "let-in" and "revoke"."""
 
-    def __init__(self, register: GatewayRegister, keyholder: Keyholder, clock: Clock, listing: Listing) -> None:
+    def __init__(
+        self, register: GatewayRegister, vault: Vault, keyholder: Keyholder, clock: Clock, listing: Listing
+    ) -> None:
+        self._erasing = Erasing(register, vault)
         self._register = register
         self._keyholder = keyholder
         self._clock = clock
@@ -116,7 +121,7 @@ class Stopping:
         return RevokePlan(chosen, reason, unaffected, self._listing.next_number(), sharing)
 
     def revoke(self, plan: RevokePlan) -> Changes:
-        """Withdraw passes for good.
+        """Withdraw passes for good, and erase the keys and passphrases that wait here for them.
 
         One that was on hold keeps the date of the hold (X.509 section 8.5.2.2, from memory).
 
@@ -129,8 +134,11 @@ class Stopping:
             for one in plan.chosen:
                 change.withdraw(one.serial, plan.reason, self._clock.now())
             out_of_sight(change, plan.chosen, self._clock.now())
+            self._erasing.withdrawn(change, waiting)
 
-        return self._sign(act, "revoke", plan.chosen, lambda number: diary.revoked(plan, number))
+        waiting = tuple(one for one in plan.chosen if one.handed_over is None)
+        done = self._sign(act, "revoke", plan.chosen, lambda number: diary.revoked(plan, number))
+        return replace(done, cautions=(*done.cautions, *self._erasing.follow(waiting)))
 
     def _sign(
         self,

@@ -154,7 +154,7 @@ class Templating:
             Unavailable: as the vault.
         """
         slots = slots_of(kind_of_template(of))
-        gone = KEYS if chosen is not None and chosen.handed_over is not None else frozenset()
+        gone = KEYS if chosen is not None and not chosen.key_is_here else frozenset()
         shut = KEYS - gone if chosen is not None and not opening else frozenset()
         wanted = frozenset(slot.name for slot in slots) - gone - shut
         told = listed(slots, self._filling.values(of, chosen, wanted))
@@ -234,7 +234,7 @@ class Templating:
 
     def _values_to_show(self, of: str, chosen: Pass | None, wanted: frozenset[str]) -> dict[str, Value]:
         """Values for the screen: a device's keys are opened once, for their shape, not at every pause of typing."""
-        if chosen is None or chosen.handed_over is not None:
+        if chosen is None or not chosen.key_is_here:
             return self._filling.values(of, chosen, wanted)
         known = {name: self._shapes[chosen.serial, name] for name in KEYS if (chosen.serial, name) in self._shapes}
         values = hidden(self._filling.values(of, chosen, wanted - known.keys()))

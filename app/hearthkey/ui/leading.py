@@ -207,7 +207,7 @@ class Leading(QObject):
 
     def _hand_over_selected(self) -> None:
         one = self._window.board.selected()
-        if one is not None and one.handed_over is None:
+        if one is not None and one.key_is_here:
             self._hand_over(one.serial)
 
     def back(self) -> None:

@@ -148,6 +148,10 @@ class SqliteChange(GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetW
         )
         if changed.rowcount != 1:
             raise Bug("pass-not-waiting", serial=serial)
+        self.erase_key(serial)
+
+    def erase_key(self, serial: str) -> None:
+        """See the port."""
         self._do("UPDATE certificate SET sealed = NULL WHERE serial = ?", serial)
 
     def add_proof(self, serial: str, proof: Proof) -> None:
