@@ -280,7 +280,8 @@ def test_many_devices_get_files_of_their_own(home: Home) -> None:
     """Broken if it fails: two devices whose names come to the same write one file, and one key is lost."""
     home.add(EnrolRequest("Inès", "phone", "windows"))
     passes: list[Pass] = home.house.register.passes()
-    made = templating(home).render_devices(letter("{{ device_identity }}"), passes)
+    verbs = templating(home)
+    made = [verbs.render_device(letter("{{ device_identity }}"), one) for one in passes]
     names = [one.name for one in made]
     assert len(set(names)) == len(passes) == 4
     phones = {one.identity.partition(".")[0] for one in passes if one.device == "phone"}

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 
@@ -222,15 +221,6 @@ class Templating:
         """
         self._check_for_device(template, chosen)
         return self._render(template, chosen)
-
-    def render_devices(self, template: Template, passes: Sequence[Pass]) -> list[Written]:
-        """Render a template for many devices; each file has a name of its own.
-
-        Raises:
-            Refused: as `render_device`, for the first one that it cannot be done for.
-            Unavailable: as the vault.
-        """
-        return [self.render_device(template, one) for one in passes]
 
     def _values_to_show(self, of: str, chosen: Pass | None, wanted: frozenset[str]) -> dict[str, Value]:
         """Values for the screen: a device's keys are opened once, for their shape, not at every pause of typing."""
