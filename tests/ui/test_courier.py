@@ -38,7 +38,7 @@ def test_a_stop_sets_out_at_once(errands: GatewayFake, courier: Courier, qtbot: 
     """Broken: a stolen phone gets in until somebody thinks of delivering."""
     errands.show(seen("not-in-force"))
     assert courier.pause == 0
-    qtbot.waitUntil(lambda: asked(errands) == ["deliver"])
+    qtbot.waitUntil(lambda: asked(errands) == ["deliver-list"])
     assert courier.pause is None
 
 
@@ -51,7 +51,7 @@ def test_it_keeps_trying_with_longer_pauses(errands: GatewayFake, courier: Couri
         errands.end(UNREACHABLE, seen("unknown-not-in-force"))
         pauses.append(courier.pause)
     assert pauses == [*PAUSES, PAUSES[-1]]
-    assert asked(errands) == ["deliver"] * (len(PAUSES) + 1)
+    assert asked(errands) == ["deliver-list"] * (len(PAUSES) + 1)
 
 
 def test_a_failure_is_told_once(errands: GatewayFake, courier: Courier) -> None:

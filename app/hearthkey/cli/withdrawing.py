@@ -100,7 +100,7 @@ def _done(house: House, changes: Changes, teller: Teller, cautions: list[Caution
         house.sparing.renew()
     if house.register.target() is not None:
         try:
-            house.delivering.deliver(progress=teller.progress)
+            house.delivering.deliver(only_list=True, progress=teller.progress)
         except HearthkeyError as error:
             failed = error
     in_force = house.register.gateway_note().list_number == changes.list_number and failed is None

@@ -61,12 +61,19 @@ class Delivering:
             self._refuse_older(there, taken)
             return delivery.plan(target, there, self._wanted(there))
 
-    def deliver(self, *, progress: Progress = silent, cancel: threading.Event | None = None) -> Delivered:
+    def deliver(
+        self, *, only_list: bool = False, progress: Progress = silent, cancel: threading.Event | None = None
+    ) -> Delivered:
         """Upload what differs, switch to it all at once, run the householder's command, read back.
 
         If a step fails, the set that was in force stays, or is put back; where only the revocation
         list differed and nothing but the command failed, the newer list stays, for with the older
         one somebody who was stopped would get in at the gateway's next start.
+
+        Args:
+            only_list: leave settings, certificates and keys as they are there, and bring the newest list. All is
+                brought where a template of the householder's own is made from the list too, and where no whole set
+                is there to put the list into.
 
         Raises:
             Refused: no-target, practice-stays-home, gateway-list-newer, and as `Packing`.
@@ -82,7 +89,7 @@ class Delivering:
                 if taken or self._behind(there):
                     self._keep(self._seen(there, gate))
                     self._sign_over(there, taken)
-                want = self._wanted(there)
+                want = self._wanted(there, only_list=only_list)
                 plan = delivery.plan(target, there, want)
                 uploaded = 0 if plan.unchanged else self._lay_down(gate, plan, want, there, progress)
                 known = self._register.gateway_note()
@@ -122,15 +129,15 @@ class Delivering:
             self._refuse_older(there, taken)
         self._listing.sign_anew()
 
-    def _wanted(self, there: There) -> Wanted:
+    def _wanted(self, there: There, *, only_list: bool = False) -> Wanted:
         """What is to be there. Where only the list can differ, no secret is asked for."""
         newest = self._register.newest_list()
         if newest is None:
             raise Refused("no-household")
         known = self._register.gateway_note()
-        made_of = self._packing.mark()
-        same = there.whole and there.set_id == known.set_id and known.made_of == made_of
-        if not same or self._packing.list_matters():
+        made_of = known.made_of if there.set_id == known.set_id else ""
+        kept = there.whole and (only_list or made_of == self._packing.mark())
+        if not kept or self._packing.list_matters():
             pack = self._packing.pack()
             # Taken now, for settings may change while files travel; and not before, for a pack may make secrets.
             return delivery.wanted(pack, self._packing.mark())

@@ -20,8 +20,7 @@ LOOK_EVERY = 3600
 class Courier(QObject):
     """Watches the snapshots and the visits, whoever asked for them, and delivers.
 
-    Only the list sets out by itself, and what else waits goes with it; settings, certificates and keys alone wait for
-    the householder's word.
+    Only the list sets out by itself; settings, certificates and keys wait for the householder's word.
 
     Signals:
         delivered: Delivered, where something was sent.
@@ -75,7 +74,7 @@ class Courier(QObject):
         if snapshot is None or self._errands.visiting or not may_deliver(snapshot):
             return
         if urgent(snapshot.gateway_state):
-            self._errands.deliver(self, None, _told_already)
+            self._errands.deliver_list(self, None, _told_already)
         else:
             self._errands.look_at_gateway(self, None, _told_already)
 

@@ -50,6 +50,14 @@ class GatewayErrands(SealedErrands):
         """Deliver what waits and read it back; tells after another look at the household."""
         self._visit(lambda on, cancel: on.deliver(progress=self._progress, cancel=cancel), context, then, failed)
 
+    def deliver_list(self, context: QObject, then: Then[Delivered] | None, failed: Failed) -> None:
+        """Deliver the newest list alone; what else waits goes on waiting for the householder's word."""
+
+        def act(on: Delivering, cancel: threading.Event) -> Delivered:
+            return on.deliver(only_list=True, progress=self._progress, cancel=cancel)
+
+        self._visit(act, context, then, failed)
+
     def look_at_gateway(self, context: QObject, then: Then[DeliveryPlan] | None, failed: Failed) -> None:
         """Read what is there, and what a delivery would change."""
         self._visit(lambda on, cancel: on.look(cancel=cancel), context, then, failed)

@@ -59,6 +59,11 @@ class GatewayFake(FakeErrands):
         del context, then, failed
         self.begin("deliver")
 
+    def deliver_list(self, context: QObject, then: Then[Delivered] | None, failed: Failed) -> None:
+        """Deliver the list."""
+        del context, then, failed
+        self.begin("deliver-list")
+
     def look_at_gateway(self, context: QObject, then: Then[DeliveryPlan] | None, failed: Failed) -> None:
         """Look."""
         del context, then, failed

@@ -158,10 +158,10 @@ class FakeErrands(Errands):
     def keep_ready(self) -> None:
         """Nothing lies ready here."""
 
-    def deliver(self, context: QObject, then: Then[Delivered] | None, failed: Failed) -> None:
+    def deliver_list(self, context: QObject, then: Then[Delivered] | None, failed: Failed) -> None:
         """See the real one; it ends as the test says."""
         del then
-        self._give("deliver", None, context, lambda: None, failed)
+        self._give("deliver_list", None, context, lambda: None, failed)
 
     def publish_list(self, folder: Path, context: QObject, then: Then[tuple[str, ...]], failed: Failed) -> None:
         """See the real one."""

@@ -111,7 +111,7 @@ def test_a_gateway_out_of_reach_is_said_with_what_can_be_done(room: Open, tmp_pa
     assert told.startswith("Not in force yet. ")
     assert told.endswith("It keeps trying.")
     way(here).again.click()
-    assert here.errands.asked("deliver") == [None]
+    assert here.errands.asked("deliver_list") == [None]
     way(here)._pick = lambda _parent, _title, _start, then: then(tmp_path)  # noqa: SLF001 - the desktop's own dialog
     way(here).stick.click()
     assert here.errands.asked("publish_list") == [tmp_path]

@@ -128,7 +128,7 @@ class OnTheWay(QWidget):
     # What can be done meanwhile
 
     def _try(self) -> None:
-        self._errands.deliver(self, None, lambda _error: None)
+        self._errands.deliver_list(self, None, lambda _error: None)
 
     def _choose(self) -> None:
         self._pick(self, self.tr("Where to write the list"), Path.home(), self._write)
