@@ -90,16 +90,17 @@ class DaysPage(Page):
         for duty in found.later:
             self._add(duty, wants=False, rule=True, able=not snapshot.read_only)
         if found.more:
-            told = self.tr("%n more come(s) later.", "", found.more)
+            told = self.tr("One more comes later.") if found.more == 1 else self.tr("{count} more come later.")
+            told = told.format(count=found.more)
             self._list.addLayout(inset(Label(self.theme, Role.STATE, told, color="ink2")))
 
     def _open(self, found: Days) -> None:
-        if found.now:
-            self.opening.speak(
-                self.tr("%n thing(s) to do now, about %1 minutes.", "", len(found.now)).replace(
-                    "%1", str(sum(MINUTES[one.act] for one in found.now))
-                )
-            )
+        minutes, count = sum(MINUTES[one.act] for one in found.now), len(found.now)
+        if count == 1:
+            self.opening.speak(self.tr("One thing to do now, about {minutes} minutes.").format(minutes=minutes))
+        elif found.now:
+            told = self.tr("{count} things to do now, about {minutes} minutes.")
+            self.opening.speak(told.format(count=count, minutes=minutes))
         elif found.later:
             self.opening.speak(self.tr("Nothing to do until {day}.").format(day=short_day(found.later[0].act_on)))
         else:

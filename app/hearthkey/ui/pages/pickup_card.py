@@ -101,7 +101,9 @@ class PickupCard(QWidget):
 
     def _count(self, seconds: int) -> None:
         self.clock.setText(words.clock(seconds))
-        self.clock.setAccessibleName(self.tr("%n minute(s) left", "", max(1, seconds // 60)))
+        minutes = max(1, seconds // 60)
+        left = self.tr("one minute left") if minutes == 1 else self.tr("{minutes} minutes left")
+        self.clock.setAccessibleName(left.format(minutes=minutes))
         if seconds in words.ANNOUNCED and self.isVisible():
             announce(self, self.clock.accessibleName())
 
