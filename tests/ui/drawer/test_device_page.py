@@ -285,10 +285,10 @@ def test_facts_say_the_trades_terms(page: DevicePage) -> None:
     """Broken: whoever sets the gateway up does not find what it is called there."""
     assert page.facts.told().splitlines() == [
         "made for: Android 14 or newer (Its built-in client signs with RSA only)",
+        "last checked: 25 November 2026 (from documents, not tried on a device)",
         "known as: inphon77.quince.example (travels in clear)",
         "key: RSA-3072 (key set broad)",
         "container: PKCS#12, strong (AES-256)",
-        "last checked: 25 November 2026 (from documents, not tried on a device)",
         "serial: 496E 6573 2F70 686F 6E65 0000",
     ]
 

@@ -199,6 +199,7 @@ class DevicePage(Page):
         container = one.container
         tell = self.facts.tell
         tell("kind", self.tr("made for"), *made_for(kinds, one.kind))
+        tell("checked", self.tr("last checked"), *looked_at(kinds, one.kind))
         tell("identity", self.tr("known as"), one.identity, self.tr("(travels in clear)"))
         tell("key", self.tr("key"), *self._key_words(one.key_set))
         tell(
@@ -207,7 +208,6 @@ class DevicePage(Page):
             self.tr("PKCS#12, {name}").format(name=container),
             self.tr("(AES-256)") if container == "strong" else self.tr("(3DES, for old importers)"),
         )
-        tell("checked", self.tr("last checked"), *looked_at(kinds, one.kind))
         tell("serial", self.tr("serial"), in_groups(one.serial))
 
     def _key_words(self, name: str) -> tuple[str, str]:

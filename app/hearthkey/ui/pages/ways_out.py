@@ -10,7 +10,6 @@ from hearthkey.core.bundle import Form
 from hearthkey.core.families import Family
 from hearthkey.core.kinds import OLD, DeviceKind
 from hearthkey.core.passes import Pass
-from hearthkey.ui.kind_words import words
 from hearthkey.ui.pages import own_ways
 from hearthkey.ui.pages.own_ways import OwnWay
 
@@ -207,6 +206,11 @@ def _container(one: Pass, kind: DeviceKind) -> str:
         if one.container == OLD:
             return _tr("WaysOut", "A PKCS#12 file in the old container, as chosen")
         return _tr("WaysOut", "A PKCS#12 file in the strong container, as chosen")
-    if kind.family is Family.UNKNOWN:
-        return _tr("WaysOut", "A PKCS#12 file in the container that most things open")
-    return _tr("WaysOut", "A PKCS#12 file in the container for {kind}").format(kind=words(kind))
+    return {
+        Family.IOS: _tr("WaysOut", "A PKCS#12 file in the container that this iPhone or iPad opens"),
+        Family.ANDROID: _tr("WaysOut", "A PKCS#12 file in the container that this Android opens"),
+        Family.WINDOWS: _tr("WaysOut", "A PKCS#12 file in the container that this Windows opens"),
+        Family.MAC: _tr("WaysOut", "A PKCS#12 file in the container that this Mac opens"),
+        Family.LINUX: _tr("WaysOut", "A PKCS#12 file in the container that this Linux opens"),
+        Family.UNKNOWN: _tr("WaysOut", "A PKCS#12 file in the container that most things open"),
+    }[kind.family]
