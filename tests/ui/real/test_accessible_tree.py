@@ -61,7 +61,7 @@ def test_everything_that_takes_the_focus_has_a_name_on_every_page(hands: Hands) 
             hands.key("Escape")
             _listen(heard, "back from lost", _on_the_board)
             hands.key("ctrl+h")
-            _listen(heard, "hand-over", lambda one: one["name"] == "Write a stick" and one["focused"])
+            _listen(heard, "hand-over", lambda one: one["name"] == "Open a pick-up" and one["focused"])
 
 
 def _in_the_drawer(one: Line) -> bool:

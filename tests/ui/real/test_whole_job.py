@@ -184,7 +184,7 @@ def _copy(job: Job) -> None:
     job.history.until(ADDRESSES[0])
     ears.tab_to("People and their devices")
     hands.key("ctrl+h")
-    ears.focus("Write a stick")
+    ears.focus("Open a pick-up")
     ears.tab_to("Show the passphrase")
     hands.key("space")
     ears.focus("Passphrase")
@@ -206,7 +206,7 @@ def _copy(job: Job) -> None:
     ours = [line for line in job.selections() if line["text"] not in ADDRESSES]
     assert {line["values"].get(MARK) for line in ours} == {"secret"}, "even the emptying is marked"
     hands.key("Escape")
-    ears.focus("Write a stick")
+    ears.focus("Open a pick-up")
     hands.key("Escape")
     ears.focus("People and their devices")
 
