@@ -103,6 +103,22 @@ def test_a_proof_ends_the_steps(page: ProofPage, errands: ProvingErrands) -> Non
     assert "What to say" not in spoken(page)
 
 
+def test_a_proof_outranks_what_was_about_to_be_told(page: ProofPage, errands: ProvingErrands) -> None:
+    """Broken: it was seen, and the page still asks whether to write down that somebody said so."""
+    page.go(Stage.LINK)
+    page.told.begin.click()
+    assert page.told.commit.isVisible()
+    assert not page.next_button.isVisible()
+    page.told.not_yet.click()
+    assert page.next_button.isVisible()
+    assert page.told.begin.hasFocus()
+    page.told.begin.click()
+    errands.happen(Happened.CLOSED, "203.0.113.10", Ending.PROVED, Seen.TUNNEL)
+    page.look()
+    assert not page.told.commit.isVisible()
+    assert page.done_button.hasFocus()
+
+
 def test_a_closed_link_can_be_opened_anew(page: ProofPage, errands: ProvingErrands) -> None:
     """Broken: after ten minutes the page is a dead end."""
     page.go(Stage.LINK)

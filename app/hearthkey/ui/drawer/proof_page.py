@@ -41,6 +41,7 @@ class ProofPage(Page):
         self._stage = Stage.WIFI
         self._open = self._hearing = False
         self._able = True
+        self._proved = False
         self.result = Voice(theme)
         self.after = Prose(
             theme, Role.BODY, self.tr("Wi-Fi may be switched on again. The sheet shows the day from now on.")
@@ -129,7 +130,8 @@ class ProofPage(Page):
         self.show_foot(shown=self._able and self.done_button.isHidden() and not self.told.asks)
 
     def _turn_to_told(self) -> None:
-        self._show_foot()
+        """While it is asked whether to write down what was told, nothing else is."""
+        self._arrange(proved=self._proved)
         self.roll.verticalScrollBar().setValue(0)
 
     # Step by step
@@ -153,9 +155,11 @@ class ProofPage(Page):
         announce(self, f"{self.count.text()}: {spoken.head}. {spoken.say}")
 
     def _arrange(self, *, proved: bool) -> None:
-        at_the_door = self._stage >= Stage.LINK and not proved
+        self._proved = proved
+        leads = not proved and not self.told.asks
+        at_the_door = self._stage >= Stage.LINK and leads
         for part in (self.count, self.head, self.sees, self.say, *self._labels):
-            part.setVisible(not proved)
+            part.setVisible(leads)
         self.card.setVisible(at_the_door and self._open)
         self.place.setVisible(at_the_door and self.place.wanted)
         self._rule.setVisible(self.place.isVisibleTo(self))
@@ -163,8 +167,8 @@ class ProofPage(Page):
         self.after.setVisible(proved)
         self.done_button.setVisible(proved)
         self.again_button.setVisible(at_the_door and not self._open)
-        self.next_button.setVisible(not proved and self._stage is not Stage.READ)
-        self.back_button.setVisible(not proved and self._stage is not Stage.WIFI)
+        self.next_button.setVisible(leads and self._stage is not Stage.READ)
+        self.back_button.setVisible(leads and self._stage is not Stage.WIFI)
         self._show_foot()
         if focus in {self.next_button, self.back_button, self.again_button} and not focus.isVisibleTo(self):
             self.first_step().setFocus()
@@ -172,7 +176,7 @@ class ProofPage(Page):
     def first_step(self) -> QWidget:
         """The button that leads on from here."""
         rows = (self.done_button, self.next_button, self.again_button, self.back_button)
-        return next(one for one in rows if one.isVisibleTo(self))
+        return next((one for one in rows if one.isVisibleTo(self)), self.told.not_yet)
 
     # The door
 
@@ -231,6 +235,8 @@ class ProofPage(Page):
         # The door is left to end by itself, so that a page that is loaded once more says the same once more.
         self._beat.stop()
         self._open = False
+        if self._one is not None:
+            self.told.show_pass(self._one)
         self._say(told)
         self._arrange(proved=True)
         self.done_button.setFocus()
