@@ -23,6 +23,11 @@ def whole_codes(folder: Path) -> list[str]:
     return [text for found in texts for text in found]
 
 
+def hidden(folder: Path) -> list[str]:
+    """What lies in a folder that nobody sees."""
+    return sorted(path.name for path in folder.iterdir() if path.name.startswith("."))
+
+
 def check_copies(home: Home, *, told: bool) -> None:
     """Every file that lies there belongs to a copy, which counts as made only if the diary tells of it."""
     with closing(verdict.open_register(home)) as register:
@@ -33,11 +38,15 @@ def check_copies(home: Home, *, told: bool) -> None:
 
 
 def test_killed_at_any_moment(settled: dict[str, Home]) -> None:
-    """If this fails, a pulled plug leaves half a bundle, or a copy that no list knows of, or blocks the next export."""
+    """If this fails, a pulled plug leaves half a bundle, or a copy that no list knows of, or blocks the next export.
+
+    Half a file, which nobody sees, is gone once somebody exports to the same folder again.
+    """
     home = settled[FILE]
     home.put_back()
     before, device = verdict.judge(home), "Ines’s phone"
     seen: set[int] = set()
+    left: list[str] = []
     for stop_at in itertools.count(1):
         home.put_back()
         if not home.run("export", stop_at).killed:
@@ -47,8 +56,12 @@ def test_killed_at_any_moment(settled: dict[str, Home]) -> None:
         verbs = verdict.judge(home).verbs
         assert verbs[:-1] in {before.verbs, before.verbs[:-1]}
         check_copies(home, told=len(verbs) > len(before.verbs))
+        if not left and (left := hidden(home.folder)):
+            assert home.run("export").refusal is None
+            assert hidden(home.folder) == []
     check_copies(home, told=True)
     assert home.run("export").refusal is None
     assert bundle_file.read(codes.join(whole_codes(home.folder))).settings.device == device
     assert seen == set(range(max(seen) + 1))
     assert max(seen) > 1
+    assert left != []

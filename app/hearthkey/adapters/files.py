@@ -7,8 +7,11 @@ import errno
 import hashlib
 import mmap
 import os
+import platform
+import re
 import shutil
 import stat
+import zlib
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -45,6 +48,7 @@ class DiskFiles:
     def write(self, folder: Path, name: str, data: bytes) -> Path:
         """See the port."""
         with told(folder):
+            tidy_halves(folder)
             return write_whole(folder, name, data)
 
     def read(self, path: Path, limit: int) -> bytes:
@@ -105,7 +109,7 @@ def write_whole(folder: Path, name: str, data: bytes) -> Path:
         Unavailable: write-failed, where other bytes came back.
     """
     folder.mkdir(mode=0o700, parents=True, exist_ok=True)
-    half = folder / f"{_HALF}{os.getpid()}-{name}"
+    half = folder / f"{_HALF}{_here()}-{os.getpid()}-{name}"
     try:
         handle = os.open(half, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600)
         try:
@@ -180,6 +184,38 @@ def _settle_folder(folder: Path) -> None:
                 raise
         finally:
             os.close(handle)
+
+
+def _here() -> str:
+    """This computer in a file name, for a process's number means nothing on another one that shares the folder."""
+    return f"{zlib.crc32(platform.node().encode()):08x}"
+
+
+def tidy_halves(folder: Path) -> None:
+    """Remove what a crash of ours in the middle of writing left in somebody else's folder; hinders no writing.
+
+    Ours is a plain file of this user, under a name that only we give, of a process on this computer that is gone.
+    """
+    if not hasattr(os, "getuid"):
+        return
+    wanted = re.compile(rf"{re.escape(_HALF)}{_here()}-([0-9]+)-.+")
+    with contextlib.suppress(OSError), os.scandir(folder) as entries:
+        for one in entries:
+            named = wanted.fullmatch(one.name)
+            if named and one.is_file(follow_symlinks=False) and one.stat(follow_symlinks=False).st_uid == os.getuid():
+                with contextlib.suppress(OSError):
+                    if _gone(int(named[1])):
+                        Path(one.path).unlink()
+
+
+def _gone(process: int) -> bool:
+    try:
+        os.kill(process, 0)
+    except (ProcessLookupError, OverflowError):
+        return True
+    except PermissionError:
+        return False
+    return False
 
 
 def sweep_halves(folder: Path) -> None:
