@@ -19,7 +19,8 @@ if TYPE_CHECKING:
 # Without a screen Qt ends the whole process, so it never looks for one here.
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 
-GRACE_SECONDS = 1.0
+GRACE_SECONDS = 10.0
+"""How long a thread or a process of a test may take to end; only what stays is waited for so long."""
 
 # On the deciding machine the same examples every time; at the desk new ones, and the failing ones are kept.
 settings.register_profile("ci", derandomize=True, deadline=None, print_blob=True)
