@@ -2,12 +2,13 @@
 
 Every process is a copy of this one, which has loaded everything and holds the CA key, so that a run costs no
 start and no second of scrypt; and bundles are sealed with few rounds. None of that touches the disk or the
-keyring, which is all that a crash can leave half done. Reads orders as JSON lines and answers each with a JSON
-line; `nursery.py` is the other side.
+keyring, which is all that a crash can leave half done. A look at the devices is the whole command line, without
+its start. Reads orders as JSON lines and answers each with a JSON line; `nursery.py` is the other side.
 """
 
 from __future__ import annotations
 
+import contextlib
 import json
 import os
 import sys
@@ -20,13 +21,15 @@ import hearthkey.adapters.files
 import hearthkey.adapters.presence
 import hearthkey.adapters.vault_file
 import hearthkey.adapters.vault_keyring
+import hearthkey.cli.board
 import hearthkey.services.exporting
 import hearthkey.services.recovery
 import hearthkey.services.restoring
 import hearthkey.services.sealing
 import hearthkey.services.settling
 import hearthkey.services.stopping  # noqa: F401 - loading is all
-from hearthkey.bootstrap import House, harden
+from hearthkey.bootstrap import Door, House, harden, open_house
+from hearthkey.cli import main as cli
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.secret import Secret
 from hearthkey.pki import guard, pbes
@@ -38,8 +41,8 @@ from tests.fakes.copy_locks import QuickLocks
 FEW_ROUNDS = 1_000
 
 
-def run(order: dict[str, Any], key: AuthorityKey, sealed: str) -> None:
-    """Run one verb, and write down if it was refused."""
+def run(order: dict[str, Any], key: AuthorityKey, sealed: str) -> int:
+    """Run one verb, and write down if it was refused; return 0."""
     data, folder, errors = Path(order["data"]), Path(order["folder"]), Path(order["errors"])
     moment = Moments((data, folder), Path(order["trail"]), order["stop_at"], thin=order["thin"])
     moment.watch()
@@ -60,19 +63,26 @@ def run(order: dict[str, Any], key: AuthorityKey, sealed: str) -> None:
         errors.write_text(error.code, encoding="ascii")
     finally:
         house.leave()
+    return 0
+
+
+def look(order: dict[str, Any]) -> int:
+    """Run `hearthkey list --json` and return its exit code; what it says goes to a file."""
+    with Path(order["told"]).open("w", encoding="utf-8") as told, contextlib.redirect_stdout(told):
+        return cli.run(["list", "--json", "--data", order["data"]], open_house, Door())
 
 
 def in_a_copy(order: dict[str, Any], key: AuthorityKey, sealed: str) -> int:
     """Run one order in a copy of this process and return its wait status."""
     made = os.fork()
     if made == 0:
-        code = 1
+        code, ran = 1, False
         try:
-            run(order, key, sealed)
-            code = 0
+            code = look(order) if "told" in order else run(order, key, sealed)
+            ran = True
         finally:
             sys.stderr.flush()
-            if code:
+            if not ran:
                 sys.excepthook(*sys.exc_info())
             os._exit(code)
     return os.waitpid(made, 0)[1]

@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-import json
 import re
 import shutil
-import subprocess
-import sys
 from pathlib import Path
 
 from hearthkey.core.household import FILE
@@ -63,13 +60,4 @@ class Home:
 
     def list_devices(self) -> tuple[int, dict[str, object]]:
         """Run `hearthkey list --json`, as somebody does who wonders what happened."""
-        done = subprocess.run(
-            (sys.executable, "-m", "hearthkey", "list", "--json", "--data", self.data),
-            env=self.desktop.environment,
-            capture_output=True,
-            text=True,
-            timeout=60,
-            check=False,
-        )
-        told: dict[str, object] = json.loads(done.stdout)
-        return done.returncode, told
+        return self._nursery.list_devices(self.data)

@@ -79,6 +79,13 @@ class Nursery:
         refusal = errors.read_text(encoding="ascii") if errors.exists() else None
         return Run(killed, refusal, tuple(trail.read_text(encoding="utf-8").splitlines()))
 
+    def list_devices(self, data: Path) -> tuple[int, dict[str, object]]:
+        """Run `hearthkey list --json`; return its exit code and what it told."""
+        told = self._scratch / "told.json"
+        status = self._ask({"data": str(data), "told": str(told)})
+        answer: dict[str, object] = json.loads(told.read_text(encoding="utf-8"))
+        return os.waitstatus_to_exitcode(status), answer
+
     def _ask(self, order: dict[str, object]) -> int:
         if self._process.stdin is None or self._process.stdout is None:
             raise RuntimeError("the nursery has no pipes")
