@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import plistlib
 import tomllib
 from dataclasses import dataclass
 from pathlib import Path
@@ -30,8 +31,18 @@ class Credential:
 def credential(carried: Carried, form: Form, folder: Path) -> Credential:
     """Take one form apart with the programs of other hands that a relative has, into `folder`."""
     files = carried.files[form]
-    if form is Form.PKCS12:
-        return Credential(files[0], files[0], carried.words)
+    if form in {Form.PKCS12, Form.SCRIPT}:  # the script has the container beside it
+        (container,) = (path for path in files if path.suffix == ".p12")
+        return Credential(container, container, carried.words)
+    if form is Form.PEM:
+        certificate, key = (
+            next(path for path in files if path.name.endswith(end)) for end in (".cert.pem", ".key.pem")
+        )
+        return Credential(certificate, key, carried.words)
+    if form is Form.PROFILE:
+        container = folder / "device.p12"
+        container.write_bytes(_in_profile(files[0], "com.apple.security.pkcs12"))
+        return Credential(container, container, carried.words)
     if form is Form.ARCHIVE:
         opened = ask((needs("7z"), "x", f"-p{carried.words}", f"-o{folder}", files[0]))
         assert opened.code == 0, opened.said
@@ -43,6 +54,13 @@ def credential(carried: Carried, form: Form, folder: Path) -> Credential:
         assert seen.code == 0, seen.said
         return _inline(codes.join(seen.said.split("\n")[:-1]).decode(), carried, folder)
     return _inline(files[0].read_text(encoding="utf-8"), carried, folder)
+
+
+def _in_profile(path: Path, kind: str) -> bytes:
+    """The content of a profile's one payload of a type."""
+    (found,) = (one for one in plistlib.loads(path.read_bytes())["PayloadContent"] if one["PayloadType"] == kind)
+    content: bytes = found["PayloadContent"]
+    return content
 
 
 def _inline(text: str, carried: Carried, folder: Path) -> Credential:
