@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.courier import may_deliver
+from hearthkey.ui.sight import sight
 from hearthkey.ui.ways import Ways
 
 
@@ -40,6 +41,7 @@ class Actions(QObject):
         self.find = self._add(self.tr("Find"), "Ctrl+F", ways.find.emit)
         self.lost = self._add(self.tr("Lost or stolen"), "Ctrl+L", lambda: ways.lost.emit(""))
         self.hand_over_action = self._add(self.tr("Hand over"), "Ctrl+H", self.hand_over.emit)
+        self.desk_action = self._add(self.tr("Hand over all at the desk"), "Ctrl+Shift+D", lambda: ways.desk.emit(()))
         self.paper_action = self._add(self.tr("Sheet, card and messages"), "Ctrl+P", self.paper.emit)
         self.prove_action = self._add(self.tr("Prove it"), "Ctrl+E", self.prove.emit)
         self.gateway = self._add(self.tr("Gateway"), "Ctrl+G", ways.gateway.emit)
@@ -56,7 +58,7 @@ class Actions(QObject):
         self.leave_action = self._add(self.tr("Close the window"), "Ctrl+Q", self.leave.emit)
         self._add(self.tr("Next part of the window"), "F6", self.next_region.emit)
         self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
-        about = [self.hand_over_action, self.paper_action, self.prove_action]
+        about = [self.hand_over_action, self.desk_action, self.paper_action, self.prove_action]
         menu.addActions([self.new_device, self.find, *about, self.lost])
         menu.addSeparator()
         menu.addActions([self.gateway, self.deliver, self.templates])
@@ -73,6 +75,7 @@ class Actions(QObject):
         for action in (self.templates, self.days, self.sealed, self.copies, self.paper_action):
             action.setEnabled(founded)
         self.prove_action.setEnabled(founded and not snapshot.read_only)
+        self.desk_action.setEnabled(founded and not snapshot.read_only and bool(sight(snapshot).waiting))
         self.deliver.setEnabled(may_deliver(snapshot))
         self.new_device.setEnabled(founded and not snapshot.read_only)
 

@@ -23,6 +23,7 @@ from hearthkey.ui.mounts import Mounts
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.session_lock import SessionLock
 from hearthkey.ui.text import caution, mended, said
+from hearthkey.ui.to_the_desk import ToTheDesk
 from hearthkey.ui.window import Window
 
 _LOOK_AGAIN = 20_000
@@ -44,6 +45,7 @@ class Leading(QObject):
         self.courier = Courier(errands, self)
         self.going_back = GoingBack(errands, window.footer, self)
         self.about = AboutOne(window, self.pages, self.actions, self._open)
+        self.to_the_desk = ToTheDesk(window)
         self._connect_ways()
         self._connect_keys()
         errands.seen.connect(self.show_snapshot)

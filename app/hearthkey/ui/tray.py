@@ -129,6 +129,8 @@ class Tray(QWidget):
         self._on.clicked.connect(lambda: self._row.go(theme.px(240)))
         self.hand_over = Button(theme, self.tr("Hand over …"), height=26)
         self.hand_over.clicked.connect(lambda: self._enter(self._chosen))
+        self.desk = Button(theme, self.tr("All at the desk …"), height=26)
+        self.desk.clicked.connect(lambda: ways.desk.emit(()))
         self.ways: dict[WayOut, Button] = {}
         for way in _AT_HAND:
             self.ways[way] = Button(theme, ways_out.short(way), height=26)
@@ -156,7 +158,7 @@ class Tray(QWidget):
         for part in (self._back, self._row, self._on):
             row.addWidget(part, 0, Qt.AlignmentFlag(0) if part is self._row else Qt.AlignmentFlag.AlignVCenter)
         row.addSpacing(14)
-        for button in (self.hand_over, *self.ways.values()):
+        for button in (self.hand_over, *self.ways.values(), self.desk):
             row.addWidget(button)
         row.addStretch(1)
 
@@ -266,6 +268,8 @@ class Tray(QWidget):
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         menu.addAction(self.tr("Hand over …"), lambda: self._enter(serial))
+        if len(self._cards) > 1:
+            menu.addAction(self.desk.text(), self.desk.click)
         menu.addSeparator()
         one, kinds = self.chosen(), self._kinds
         for way in WayOut if one is None or kinds is None else ways_out.fitting(kinds.of(one.kind)):
@@ -287,6 +291,9 @@ class Tray(QWidget):
         needed = sum(button.sizeHint().width() + 2 for button in (self.hand_over, *self.ways.values()))
         for button in self.ways.values():
             button.setVisible(cards + needed + 120 <= self.width())
+        several, room = len(self._cards) > 1, self.width() - cards - 120
+        with_desk = needed + self.desk.sizeHint().width() <= room
+        self.desk.setVisible(several and with_desk)
         self._mark_ends()
 
     def _mark_ends(self) -> None:

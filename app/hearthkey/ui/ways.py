@@ -14,6 +14,7 @@ class Ways(QObject):
         replace_device: the same for a new pass of a known device; its identity.
         hand_over: open the hand-over page of a waiting pass; its serial.
         hand_over_by: the same, and begin with a way out: its serial, and the key of the way.
+        desk: open the desk for several waiting passes, by their serials; with none, for all that wait.
         lost: open "lost or stolen"; text already typed, or empty.
         let_in, stop, revoke: ask for the plan of a device; its identity.
         prove: open the page on which a pass is proved; its serial.
@@ -38,6 +39,7 @@ class Ways(QObject):
     replace_device = Signal(str)
     hand_over = Signal(str)
     hand_over_by = Signal(str, str)
+    desk = Signal(object)
     lost = Signal(str)
     let_in = Signal(str)
     stop = Signal(str)

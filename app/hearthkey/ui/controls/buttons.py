@@ -36,6 +36,7 @@ class Button(QPushButton):
 
     RING = 3
     PAD = 12
+    TYPE, STRONG, KEY = Role.BODY, Role.BODY_STRONG, Role.SMALL
 
     def __init__(
         self,
@@ -93,7 +94,7 @@ class Button(QPushButton):
 
     def _dress(self) -> None:
         strong = self.kind in {Kind.COMMIT, Kind.WANTS, Kind.HEAVY}
-        self.setFont(self._theme.font(Role.BODY_STRONG if strong else Role.BODY))
+        self.setFont(self._theme.font(self.STRONG if strong else self.TYPE))
         self.updateGeometry()
         self.update()
 
@@ -101,7 +102,7 @@ class Button(QPushButton):
         """Widths of sign, text and hint."""
         sign = self._theme.px(26) if self._sign is not None else 0
         text = self.fontMetrics().horizontalAdvance(self.text().replace("&", ""))
-        hint = self._theme.fonts.metrics(Role.SMALL).horizontalAdvance(self._hint) + 10 if self._hint else 0
+        hint = self._theme.fonts.metrics(self.KEY).horizontalAdvance(self._hint) + 10 if self._hint else 0
         return float(sign), float(text), float(hint)
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
@@ -172,6 +173,6 @@ class Button(QPushButton):
             painter.setPen(QPen(self._theme.color(ink), 2 if hovered else 1))
             painter.drawLine(QPointF(words.left(), line), QPointF(words.left() + text, line))
         if self._hint:
-            painter.setFont(self._theme.font(Role.SMALL))
+            painter.setFont(self._theme.font(self.KEY))
             painter.setPen(self._theme.color(ink if self.kind is Kind.COMMIT else "ink2"))
             painter.drawText(QRectF(words.right() + 8, box.top(), hint, box.height()), int(flags), self._hint)

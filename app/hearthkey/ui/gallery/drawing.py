@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication
 from hearthkey.core.errors import Bug, HearthkeyError
 from hearthkey.services.house import OpenHouse
 from hearthkey.ui import app as starting
+from hearthkey.ui.gallery.desk_states import desk
 from hearthkey.ui.gallery.looks import Look
 from hearthkey.ui.gallery.scenes import HOUSEHOLD, NEW_HOUSEHOLD, Scene
 from hearthkey.ui.theme.style import SheetStyle
@@ -126,12 +127,13 @@ class Drawing(QObject):
 
     def _look(self, window: Window, look: Look) -> None:
         self._theme.choose(look.theme, look.type_scale)
-        window.resize(*look.size)
+        (desk(window) or window).resize(*look.size)
 
     def _grab(self, window: Window, scene: Scene, look: Look) -> None:
-        picture = QPixmap(window.size() * look.ratio)
+        shown = desk(window) or window
+        picture = QPixmap(shown.size() * look.ratio)
         picture.setDevicePixelRatio(look.ratio)
-        window.render(picture, QPoint())
+        shown.render(picture, QPoint())
         path = self._into / f"{scene.name}-{look.name}.png"
         if not picture.save(str(path)):
             raise OSError(28, "the picture could not be written", str(path))

@@ -19,7 +19,7 @@ from hearthkey.ui.text import said
 from hearthkey.ui.ticket_errands import Opened
 from hearthkey.ui.window import Window
 
-_AT = datetime(2026, 5, 12, 10, 4, tzinfo=UTC)
+AT = datetime(2026, 5, 12, 10, 4, tzinfo=UTC)
 _HOME = ipaddress.ip_network("198.51.100.0/24")
 _PORT = 49152
 _LINK = Secret(f"http://198.51.100.23:{_PORT}/k7m2qd4xw9c6hbsnz5vt3r8yja")
@@ -34,12 +34,13 @@ class _Nowhere:
         """It never was open."""
 
 
-def _opened(firewall: str = "") -> Opened:
+def open_ticket(firewall: str = "") -> Opened:
+    """A ticket that stands open on the Wi-Fi, with what is known of a firewall."""
     return Opened(
         cast("OpenTicket", _Nowhere()),
         _LINK,
         link_code.matrix(_LINK),
-        _AT + timedelta(minutes=10),
+        AT + timedelta(minutes=10),
         372,
         _WIFI,
         (_WIFI,),
@@ -63,21 +64,21 @@ def _begin(window: Window, opened: Opened, *events: Event) -> None:
 def opened(window: Window) -> None:
     """Just opened; a firewall seems to be on."""
     told = said(sentences.firewall(Firewall.UFW, (_HOME,), _PORT))
-    _begin(window, _opened(told))
+    _begin(window, open_ticket(told))
 
 
 def visited(window: Window) -> None:
     """The phone's page is open."""
-    _begin(window, _opened(), Event(Happened.OPENED, _AT, "198.51.100.45"))
+    _begin(window, open_ticket(), Event(Happened.OPENED, AT, "198.51.100.45"))
 
 
 def quiet(window: Window) -> None:
     """Nothing has arrived for a while."""
-    _begin(window, _opened(), Event(Happened.QUIET, _AT))
+    _begin(window, open_ticket(), Event(Happened.QUIET, AT))
 
 
 def picked_up(window: Window) -> None:
     """The phone has its file."""
     leaving = window.hand_over.leaving
-    leaving.pickup.ending = Event(Happened.CLOSED, _AT, "198.51.100.45", Ending.PICKED_UP)
+    leaving.pickup.ending = Event(Happened.CLOSED, AT, "198.51.100.45", Ending.PICKED_UP)
     _show(window, Side.OVER)

@@ -13,7 +13,14 @@ from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.enrol_page import EnrolPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.proof_steps import Stage
-from hearthkey.ui.gallery import copies_states, gateway_states, pickup_states, proof_states, template_states
+from hearthkey.ui.gallery import (
+    copies_states,
+    desk_states,
+    gateway_states,
+    pickup_states,
+    proof_states,
+    template_states,
+)
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
 from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.window import Window
@@ -30,7 +37,7 @@ class Scene:
     """
 
     name: str
-    begin: Callable[[Window], None]
+    begin: Callable[[Window], object]
     looks: tuple[Look, ...] = PLAIN
 
 
@@ -255,6 +262,19 @@ HOUSEHOLD = (
     Scene("keyring-absent", _keyring_absent, PLAIN[:2]),
     Scene("second-copy", _second_copy, PLAIN[:2]),
     Scene("broken-diary", _broken_diary, PLAIN[:2]),
+    # The desk stays before the window until it is left, so its scenes come last.
+    Scene("desk-code", desk_states.code, PLAIN + SPECIAL),
+    Scene("desk-computer", desk_states.computer, PLAIN[:2]),
+    Scene("desk-opened", desk_states.opened, PLAIN[:2]),
+    Scene("desk-big", desk_states.big(desk_states.code), PLAIN[:2] + SPECIAL[1:]),
+    Scene("desk-covered", desk_states.covered, PLAIN + SPECIAL),
+    Scene("desk-words-big", desk_states.big(desk_states.covered), PLAIN[:2] + SPECIAL[:1]),
+    Scene("desk-picked-up", desk_states.picked_up, PLAIN + SPECIAL),
+    Scene("desk-words", desk_states.words, PLAIN[:2]),
+    Scene("desk-typed", desk_states.typed, PLAIN[:2]),
+    Scene("desk-asking", desk_states.asking, PLAIN + SPECIAL),
+    Scene("desk-last", desk_states.last_one, PLAIN + SPECIAL[:2]),
+    Scene("desk-trouble", desk_states.trouble, PLAIN[:2]),
 )
 
 

@@ -24,6 +24,9 @@ class Words(QWidget):
         copy_wanted: Ctrl+C.
     """
 
+    ROW, GAP, WORD_AT = 32, 14, 54
+    TYPE, NUMBER = Role.FIELD_LARGE, Role.SMALL
+
     copy_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
@@ -51,14 +54,14 @@ class Words(QWidget):
 
     def _places(self) -> list[float]:
         """The middle of each row."""
-        row, gap = self._theme.px(32), self._theme.px(14)
+        row, gap = self._theme.px(self.ROW), self._theme.px(self.GAP)
         top = self._theme.px(14)
         return [top + row * (number + 0.5) + gap * (number // GROUP) for number in range(len(self.words()))]
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """All rows."""
         places = self._places()
-        high = places[-1] + self._theme.px(30) if places else 10
+        high = places[-1] + self._theme.px(self.ROW / 2 + 14) if places else 10
         return QSize(self._theme.px(240), round(high))
 
     minimumSizeHint = sizeHint  # noqa: N815 - Qt's name
@@ -71,15 +74,15 @@ class Words(QWidget):
         painter.setBrush(self._theme.color("sheet"))
         painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 3, 3)
         px = self._theme.px
-        large, small = self._theme.fonts.metrics(Role.FIELD_LARGE), self._theme.fonts.metrics(Role.SMALL)
+        large, small = self._theme.fonts.metrics(self.TYPE), self._theme.fonts.metrics(self.NUMBER)
         for number, (middle, word) in enumerate(zip(self._places(), self.words(), strict=True), 1):
             base = middle + large.capHeight() / 2
-            painter.setFont(self._theme.font(Role.SMALL))
+            painter.setFont(self._theme.font(self.NUMBER))
             painter.setPen(self._theme.color("ink2"))
-            painter.drawText(QPointF(px(34) - small.horizontalAdvance(str(number)), base), str(number))
-            painter.setFont(self._theme.font(Role.FIELD_LARGE))
+            painter.drawText(QPointF(px(self.WORD_AT - 20) - small.horizontalAdvance(str(number)), base), str(number))
+            painter.setFont(self._theme.font(self.TYPE))
             painter.setPen(self._theme.color("ink"))
-            painter.drawText(QPointF(px(54), base), word)
+            painter.drawText(QPointF(px(self.WORD_AT), base), word)
         painter.end()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name

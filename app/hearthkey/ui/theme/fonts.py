@@ -36,6 +36,17 @@ class Role(Enum):
     SMALL_ITALIC = (False, 12, 400, True)
     CLOCK = (False, 22, 600, False)
     FIELD_LARGE = (False, 22, 400, False)
+    DESK_TITLE = (True, 42, 600, False)
+    DESK_VOICE = (True, 25, 500, False)
+    DESK_STEP = (False, 25, 400, False)
+    DESK_STEP_STRONG = (False, 25, 600, False)
+    DESK_WORD = (False, 28, 400, False)
+    DESK_WORD_LARGE = (False, 44, 400, False)
+    DESK_CLOCK = (False, 46, 600, False)
+    DESK = (False, 18, 400, False)
+    DESK_STRONG = (False, 18, 600, False)
+    DESK_SMALL = (False, 16, 400, False)
+    DESK_SMALL_STRONG = (False, 16, 600, False)
 
 
 class Fonts:
