@@ -291,9 +291,9 @@ class Tray(QWidget):
         needed = sum(button.sizeHint().width() + 2 for button in (self.hand_over, *self.ways.values()))
         for button in self.ways.values():
             button.setVisible(cards + needed + 120 <= self.width())
-        several, room = len(self._cards) > 1, self.width() - cards - 120
-        with_desk = needed + self.desk.sizeHint().width() <= room
-        self.desk.setVisible(several and with_desk)
+        room = self.width() - cards - 120
+        taken = needed if needed <= room else self.hand_over.sizeHint().width()
+        self.desk.setVisible(len(self._cards) > 1 and taken + self.desk.sizeHint().width() <= room)
         self._mark_ends()
 
     def _mark_ends(self) -> None:

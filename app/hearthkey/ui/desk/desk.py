@@ -36,6 +36,9 @@ from hearthkey.ui.ways import Ways
 SHARE = 0.42
 """The most of the width that the card takes beside the steps."""
 
+ABOVE, BELOW = 1, 3
+"""Places of the air above and below the note in its column: it stands at the foot of the steps, or in their place."""
+
 LEAST = 224
 """Pixels of a code that a camera still reads well."""
 
@@ -78,6 +81,7 @@ class Desk(QWidget):
         self._beside.addWidget(self.steps)
         self._beside.addStretch(1)
         self._beside.addWidget(self.note)
+        self._beside.addStretch(0)
         self._middle = Scrolling(self._theme)
         self._sides = QHBoxLayout()
         self._sides.addWidget(self.card, 0, Qt.AlignmentFlag.AlignTop)
@@ -294,4 +298,6 @@ class Desk(QWidget):
         both = self.steps.least(beside) + note <= high
         self.steps.setVisible(both or not asking)  # what a question says outranks the step, the step any other note
         self.note.setVisible(wanted and (both or asking))
+        self._beside.setStretch(ABOVE, int(both))
+        self._beside.setStretch(BELOW, int(not both))
         self._right.setMinimumHeight(self.card.height())

@@ -97,7 +97,7 @@ def sentence(turn: Turn, leaving: Leaving, progress: str) -> str:
     if turn.done:
         return _tr("Desk", "{title} has its key. Here it was erased.").format(title=title)
     if turn.picked_up is not None:
-        return _tr("Desk", "{title} has its file, and the code is gone.").format(title=title)
+        return _tr("Desk", "{title} has its file.").format(title=title)
     return "" if ending is None else said(tickets.event(ending))
 
 

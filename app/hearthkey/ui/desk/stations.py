@@ -82,6 +82,7 @@ class Stations(QWidget):
             painter.setPen(QPen(theme.color("qedge"), 1.5))
             painter.setBrush(theme.color("quince"))
             painter.drawEllipse(place, reach * 1.5, reach * 1.5)
+            ink = theme.color("onq")
         painter.setPen(QPen(ink, 2 * theme.fonts.scale))
         painter.setBrush(ink if one.reached else Qt.BrushStyle.NoBrush)
         painter.drawEllipse(place, reach * (0.6 if one.now else 1.0), reach * (0.6 if one.now else 1.0))

@@ -100,6 +100,7 @@ HELP = {
             "Say that the device has it once it gets in. The key is then erased here and exists on the device alone.",
             "A bundle that was lost is never sent again. Replace the pass instead.",
         ),
+        (("Ctrl+Shift+D", "the desk: all that wait, one after another"),),
     ),
     "days": Help(
         "What is to be done",
