@@ -16,14 +16,13 @@ from hearthkey.core.sentences.board import weekday
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.desk import showing, telling
+from hearthkey.ui.desk.beside import Beside
 from hearthkey.ui.desk.card import DeskCard
 from hearthkey.ui.desk.foot import RIM, DeskFoot, inset
 from hearthkey.ui.desk.head import DeskHead
 from hearthkey.ui.desk.larger import Larger
-from hearthkey.ui.desk.note import NoteLine
 from hearthkey.ui.desk.sitting import Sitting
 from hearthkey.ui.desk.stations import Stations
-from hearthkey.ui.desk.steps import Steps
 from hearthkey.ui.desk.turns import Step, Turn, Turns
 from hearthkey.ui.drives import Sticks
 from hearthkey.ui.errands import Errands
@@ -35,9 +34,6 @@ from hearthkey.ui.ways import Ways
 
 SHARE = 0.42
 """The most of the width that the card takes beside the steps."""
-
-ABOVE, BELOW = 1, 3
-"""Places of the air above and below the note in its column: it stands at the foot of the steps, or in their place."""
 
 LEAST = 224
 """Pixels of a code that a camera still reads well."""
@@ -67,25 +63,18 @@ class Desk(QWidget):
         self._told: tuple[object, ...] = ()
         self.head = DeskHead(self._theme)
         self.card = DeskCard(self._theme)
-        self.steps = Steps(self._theme)
-        self.note = NoteLine(self._theme)
+        self.beside = Beside(self._theme)
+        self.steps, self.note = self.beside.steps, self.beside.note
         self.stations = Stations(self._theme)
         self.foot = DeskFoot(self._theme)
         self._lay_out()
         self._connect()
 
     def _lay_out(self) -> None:
-        self._right = QWidget()
-        self._beside = QVBoxLayout(self._right)
-        self._beside.setContentsMargins(0, 0, 0, 0)
-        self._beside.addWidget(self.steps)
-        self._beside.addStretch(1)
-        self._beside.addWidget(self.note)
-        self._beside.addStretch(0)
         self._middle = Scrolling(self._theme)
         self._sides = QHBoxLayout()
         self._sides.addWidget(self.card, 0, Qt.AlignmentFlag.AlignTop)
-        self._sides.addWidget(self._right, 1)
+        self._sides.addWidget(self.beside, 1)
         column = QVBoxLayout(self._middle.contents)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -272,7 +261,7 @@ class Desk(QWidget):
         if words and not self.card.words.fit(high, big=big):
             big, high = True, self._middle_height(big=True, stations=False)
             self.card.words.fit(high, big=False)
-        for part, there in ((self.head, not big), (self.stations, not big and not short), (self._right, not big)):
+        for part, there in ((self.head, not big), (self.stations, not big and not short), (self.beside, not big)):
             part.setVisible(there)
         self._give(wide, high, big=big)
 
@@ -291,13 +280,5 @@ class Desk(QWidget):
         if big:
             return
         beside = wide - self.card.width() - self._sides.spacing()
-        high = max(high, self.card.height())
-        asking, wanted = self.sitting.asking, bool(self.note.text())
-        note = self.note.heightForWidth(beside) + px(12) if wanted else 0
-        self.steps.fit(beside, high - note)
-        both = self.steps.least(beside) + note <= high
-        self.steps.setVisible(both or not asking)  # what a question says outranks the step, the step any other note
-        self.note.setVisible(wanted and (both or asking))
-        self._beside.setStretch(ABOVE, int(both))
-        self._beside.setStretch(BELOW, int(not both))
-        self._right.setMinimumHeight(self.card.height())
+        self.beside.fit(beside, max(high, self.card.height()), asking=self.sitting.asking)
+        self.beside.setMinimumHeight(self.card.height())
