@@ -12,6 +12,7 @@ import pytest
 
 from hearthkey.cli import tour
 from hearthkey.cli.main import run
+from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Unavailable
 from hearthkey.pki import guard
 from tests.cli.running import Ran, program
@@ -54,7 +55,7 @@ def test_tour_json_names_every_file_and_every_file_is_there(walked: tuple[Path, 
     assert named == kept
     assert {stat.S_IMODE(path.stat().st_mode) for path in named} == {0o600}
     forms = {(one["device"], one["form"]) for one in told["files"] if one["form"] != "certificate"}
-    assert len(forms) == 4 * 4
+    assert len(forms) == 4 * len(Form)
     assert all(one["passphrase"].count(" ") == 6 for one in told["files"] if one["form"] != "certificate")
 
 
