@@ -9,11 +9,11 @@ from PySide6.QtCore import QObject
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.formats import sealed_tar
-from hearthkey.ui.lane import Lane
+from hearthkey.ui.choice_errands import ChoiceErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
-class SealedErrands(Lane):
+class SealedErrands(ChoiceErrands):
     """The sealed copies' part of the errands; see `Lane` for the shape of each."""
 
     def open_copies(self, passphrase: Secret[str]) -> None:

@@ -15,6 +15,7 @@ from PySide6.QtCore import QObject
 
 from hearthkey.adapters import pictures
 from hearthkey.core.bundle import Form
+from hearthkey.core.connect_choices import ConnectChoices
 from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.passes import Pass
@@ -82,6 +83,7 @@ class FakeErrands(Errands):
         hold: keep answers back until `answer`.
         refuse: by verb, the error that it ends in.
         own: the kept templates for devices.
+        chosen_last: what was chosen for profiles.
         left_by: ways and places of what was written.
         drags: serials of drags, and whether somebody took the file.
     """
@@ -93,6 +95,7 @@ class FakeErrands(Errands):
         self.hold = False
         self.refuse: dict[str, HearthkeyError] = {}
         self.own: tuple[OwnForm, ...] = ()
+        self.chosen_last = ConnectChoices()
         self.left_by: list[tuple[CopyWay, str]] = []
         self.drags: list[tuple[str, bool]] = []
         self._held: list[Callable[[], None]] = []
@@ -141,6 +144,16 @@ class FakeErrands(Errands):
         del context
         then(self.own)
 
+    def connect_choices(self, context: QObject, then: Then[ConnectChoices]) -> None:
+        """What was chosen last; asked for with the page, so the question is not written down."""
+        del context
+        then(self.chosen_last)
+
+    def keep_connect_choices(self, chosen: ConnectChoices) -> None:
+        """Remember it."""
+        self.calls.append(("choose", chosen))
+        self.chosen_last = chosen
+
     def write(
         self,
         template: Template,
@@ -178,7 +191,7 @@ class FakeErrands(Errands):
         """Write a real file, as the disk adapter does: for its owner alone."""
 
         def give() -> None:
-            name = {Form.PKCS12: "p12", Form.ARCHIVE: "zip", Form.BUNDLE: "bundle.toml"}[form]
+            name = {Form.PKCS12: "p12", Form.ARCHIVE: "zip", Form.BUNDLE: "bundle.toml"}.get(form, form.value)
             path = folder / f"{serial[:6]}.{name}"
             if folder.is_dir():
                 handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600)

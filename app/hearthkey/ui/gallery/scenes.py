@@ -16,6 +16,7 @@ from hearthkey.ui.drawer.proof_steps import Stage
 from hearthkey.ui.gallery import (
     copies_states,
     desk_states,
+    form_states,
     gateway_states,
     pickup_states,
     proof_states,
@@ -219,6 +220,7 @@ HOUSEHOLD = (
     Scene("hand-over", _hand_over, PLAIN + SPECIAL[:2]),
     Scene("hand-over-code", _code),
     Scene("hand-over-passphrase", _passphrase),
+    Scene("hand-over-profile", form_states.profile, PLAIN[:2] + SPECIAL[:1]),
     Scene("pickup", pickup_states.opened, PLAIN + SPECIAL),
     Scene("pickup-visited", pickup_states.visited, PLAIN[:2]),
     Scene("pickup-quiet", pickup_states.quiet, PLAIN[:2]),

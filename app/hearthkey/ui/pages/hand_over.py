@@ -94,6 +94,7 @@ class HandOver(QWidget):
         leaving.changed.connect(self._show)
         self.head.back.clicked.connect(self._ways.back)
         left.rows.wanted.connect(self.go)
+        left.rows.choices.chosen.connect(self._errands.keep_connect_choices)
         left.passphrase_button.clicked.connect(self._passphrase)
         left.paper_button.clicked.connect(lambda: self._ways.paper.emit(leaving.serial))
         left.has_it.asked.connect(self._aloud)
@@ -141,6 +142,7 @@ class HandOver(QWidget):
         )
         self.left.show_pass(one, self.head.back)
         self._errands.own_forms(self, self._offer_own)
+        self._errands.connect_choices(self, self.left.rows.choices.show_choices)
         self._fit()
         if way:
             self.go(WayOut(way))
@@ -172,7 +174,7 @@ class HandOver(QWidget):
 
     def go(self, way: Way) -> None:
         """Take a way out."""
-        if self.leaving.busy:
+        if self.leaving.busy or not self.left.settled():
             return
         if way is WayOut.TICKET:
             self.leaving.open_pickup()

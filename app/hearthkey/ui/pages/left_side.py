@@ -127,12 +127,20 @@ class LeftSide(Tall):
         self.rows.show_pass(one)
         self._order()
 
+    def settled(self) -> bool:
+        """Whether what was typed for a profile fits; where it does not, the focus goes there."""
+        choices = self.rows.choices
+        fits = not choices.isVisible() or choices.settle()
+        if not fits:
+            choices.wifis.setFocus()
+        return fits
+
     def _order(self) -> None:
         """Have the Tab key walk down the page."""
         if self.card is None or self._after is None:
             return
-        buttons = [row.button for row in self.rows.all()]
-        stops = (self._after, self.card, *buttons, self.passphrase_button, self.paper_button, *self.has_it.stops())
+        under = (self.passphrase_button, self.paper_button, *self.has_it.stops())
+        stops = (self._after, self.card, *self.rows.stops(), *under)
         for one_stop, next_stop in pairwise(stops):
             QWidget.setTabOrder(one_stop, next_stop)
 

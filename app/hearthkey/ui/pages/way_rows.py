@@ -14,6 +14,7 @@ from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.own_ways import OwnWay
+from hearthkey.ui.pages.profile_choices import ProfileChoices
 from hearthkey.ui.pages.ways_out import Way, WayOut
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.icons import IconLabel
@@ -95,6 +96,7 @@ class WayRows(QWidget):
         self._kinds: Kinds | None = None
         self.rows = {way: WayRow(theme, way) for way in WayOut}
         self.own: dict[OwnWay, WayRow] = {}
+        self.choices = ProfileChoices(theme)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -104,6 +106,8 @@ class WayRows(QWidget):
             if way in self._rules:
                 column.addWidget(self._rules[way])
             column.addWidget(row)
+            if way is WayOut.PROFILE:
+                column.addWidget(self.choices)
             self._answer(row)
         self._more = QVBoxLayout()
         self._more.setSpacing(0)
@@ -118,6 +122,13 @@ class WayRows(QWidget):
     def all(self) -> list[WayRow]:
         """All rows, from top to bottom."""
         return [*self.rows.values(), *self.own.values()]
+
+    def stops(self) -> list[QWidget]:
+        """What the Tab key stops at, from top to bottom."""
+        found: list[QWidget] = []
+        for row in self.all():
+            found += [row.button, *(self.choices.stops() if row.way is WayOut.PROFILE else ())]
+        return found
 
     def row(self, way: Way) -> WayRow | None:
         """The row of a way, where it still has one."""
@@ -160,6 +171,7 @@ class WayRows(QWidget):
             row.setVisible(way in able)
             if way in self._rules:
                 self._rules[way].setVisible(way in able)
+        self.choices.setVisible(WayOut.PROFILE in able)
 
     def take(self, way: Way | None) -> None:
         """Mark the way that was taken, or none."""
