@@ -10,6 +10,7 @@ packaging=$root/packaging
 . "$packaging/parts/python.sh"
 
 ready_environment window "$packaging/system-packages/run.txt" "$packaging/system-packages/window.txt"
+ready_translations
 cd "$root"
 if command -v dbus-run-session >/dev/null 2>&1 && command -v gnome-keyring-daemon >/dev/null 2>&1; then
     exec sh "$packaging/parts/with-keyring.sh" "$environment/bin/python" -m tests.bench "$@"

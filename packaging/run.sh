@@ -12,6 +12,7 @@ packaging=$root/packaging
 . "$packaging/parts/python.sh"
 
 ready_environment window "$packaging/system-packages/run.txt" "$packaging/system-packages/window.txt"
+ready_translations
 
 # What begins with a dash belongs to the window: `--practice`, for instance.
 case ${1:-} in

@@ -44,7 +44,7 @@ without_qt() {
 
 # The window's environment has everything that the other one has, and Qt.
 with_qt() {
-    ready_environment window-check "$lists/run.txt" "$lists/window.txt"
+    ready_environment window-check "$lists/run.txt" "$lists/window.txt" && ready_translations
 }
 
 tests() {

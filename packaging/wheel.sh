@@ -12,6 +12,8 @@ packaging=$root/packaging
 into=${1:-$root/dist}
 mkdir -p -- "$into"
 into=$(CDPATH='' cd -- "$into" && pwd)
+ready_environment window "$packaging/system-packages/run.txt" "$packaging/system-packages/window.txt"
+ready_translations
 ready_environment check "$packaging/system-packages/run.txt"
 
 trial=$(mktemp -d)
@@ -36,6 +38,8 @@ cd "$trial"
 "$trial/environment/bin/python" -P - <<'LOOK' || stop "The wheel came without its resources."
 from importlib.resources import files
 
-assert any(files("hearthkey").joinpath("resources").iterdir())
+resources = files("hearthkey").joinpath("resources")
+assert any(resources.iterdir())
+assert all(resources.joinpath("translations", f"hearthkey_{one}.qm").is_file() for one in ("de", "es"))
 LOOK
 say "The wheel starts by itself: $into"

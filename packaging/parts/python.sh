@@ -77,3 +77,18 @@ ready_environment() {
     is_ready "$environment" "$lock" || make_environment "$environment" "$lock" "$@"
     exec 9>&-
 }
+
+# Prints where the program $1 of Qt lies in the environment at hand.
+qt_tool() {
+    "$environment/bin/python" -c 'import pathlib, sys, PySide6; print(pathlib.Path(PySide6.__file__).with_name(sys.argv[1]))' "$1"
+}
+
+# Translates the files of translators into what Qt reads, where they are newer. Without it the app speaks English.
+ready_translations() {
+    for ts in "$root"/resources/translations/*.ts; do
+        qm=${ts%.ts}.qm
+        [ -f "$qm" ] && [ ! "$ts" -nt "$qm" ] && continue
+        "$(qt_tool lrelease)" -silent "$ts" -qm "$qm.$$" && mv -f -- "$qm.$$" "$qm" ||
+            say "No translation could be made of $ts; the window speaks English instead."
+    done
+}

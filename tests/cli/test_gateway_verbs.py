@@ -197,7 +197,7 @@ def test_extra_secrets_reach_the_gateway_and_go_with_the_device(home: Cottage) -
     assert {len(one) for one in before.values()} == {44}
     shared = gate.sets[gate.current or ""]["shared-secret.txt"]
     stopped = home.unlocked("stop", "Ines phone")
-    assert "2 device(s) will have to be told a new one" in stopped.err
+    assert "2 devices will have to be told a new one" in stopped.err
     assert stopped.code == 0
     home.unlocked("let-in", "Ines phone", "--yes")
     home.run("deliver")

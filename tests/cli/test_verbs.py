@@ -95,7 +95,7 @@ def test_a_plan_of_founding_makes_nothing(cottage: Cottage) -> None:
 def test_progress_is_said_beside_the_result(cottage: Cottage) -> None:
     """Broken if it fails: a script that reads the result reads chatter."""
     ran = cottage.unlocked("add", "Ines", "watch", "--kind", "linux", "--json")
-    assert "Making 1 key(s) ..." in ran.err
+    assert "Making one key ..." in ran.err
     assert list(json.loads(ran.out)) == ["devices"]
     quiet = cottage.unlocked("add", "Ines", "ring", "--kind", "linux", "--quiet")
     assert "..." not in quiet.err

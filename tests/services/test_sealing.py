@@ -107,7 +107,7 @@ def test_a_copy_is_tried_for_real_and_the_register_remembers_it(home: Home) -> N
     data = made(home)
     home.stop("Ines phone")
     told = home.house.sealing.try_copy(data, PASSPHRASE)
-    assert "1 entry of the diary came later" in told.sentence
+    assert "One entry of the diary came later" in told.sentence
     assert home.house.register.sealed_copies()[0].tried == home.house.clock.now()
     with pytest.raises(Refused, match="wrong-passphrase"):
         home.house.sealing.try_copy(data, Secret("another one entirely"))

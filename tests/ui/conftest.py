@@ -6,7 +6,7 @@ import gc
 from collections.abc import Callable, Iterator
 
 import pytest
-from PySide6.QtCore import QEvent, SignalInstance
+from PySide6.QtCore import QEvent, QLocale, SignalInstance
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 from pytestqt.wait_signal import SignalBlocker
@@ -30,6 +30,12 @@ def cycles_wait(qapp: QApplication) -> Iterator[None]:
         left.deleteLater()
     qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     gc.enable()
+
+
+@pytest.fixture(autouse=True)
+def english() -> None:
+    """What the tests expect is English, whatever the desktop speaks on which they run."""
+    QLocale.setDefault(QLocale.c())
 
 
 class PatientBot(QtBot):

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from hearthkey.bootstrap.house import open_house
 from hearthkey.core.errors import Unavailable
+from hearthkey.core.languages import Language
 
 
 class Door:
@@ -26,14 +27,14 @@ class Door:
         folder = data_folder() if data is None else data.absolute()
         return app.run(partial(open_house, apart=True), folder, resources() / "icons", practice=practice)
 
-    def draw(self, into: Path) -> tuple[str, ...]:
+    def draw(self, into: Path, language: Language) -> tuple[str, ...]:
         """See the port."""
         _look_for_qt()
         os.environ["QT_QPA_PLATFORM"] = "offscreen"
         from hearthkey.adapters.places import resources
         from hearthkey.ui import gallery
 
-        return gallery.draw(partial(open_house, apart=True), into, resources() / "icons")
+        return gallery.draw(partial(open_house, apart=True), into, resources() / "icons", language)
 
 
 _SCREENS = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")

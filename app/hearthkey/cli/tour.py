@@ -13,6 +13,7 @@ from hearthkey.cli.teller import Teller
 from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.household import FILE, KEYRING
+from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
 from hearthkey.core.rehearsal import RehearsalFailed
 from hearthkey.core.revocation import Reason
@@ -56,7 +57,7 @@ def tour_verb(open_house: OpenHouse, arguments: Namespace, teller: Teller, door:
     half.mkdir(parents=True, mode=0o700)
     try:
         told = _walk_somewhere(open_house, half, teller)
-        told["pictures"] = _draw(door, half / "window", teller)
+        told["pictures"] = _draw(door, half / "window", Language(arguments.language), teller)
         text = json.dumps(told, ensure_ascii=False, indent=2).replace(str(half), str(folder))
         (half / MARK).write_text(text + "\n", encoding="utf-8")
         if folder.exists():
@@ -68,13 +69,13 @@ def tour_verb(open_house: OpenHouse, arguments: Namespace, teller: Teller, door:
     teller.result([f"The tour is over: {count} files lie in {folder}, told in {folder / MARK}."], json.loads(text))
 
 
-def _draw(door: WindowDoor | None, into: Path, teller: Teller) -> list[str]:
+def _draw(door: WindowDoor | None, into: Path, language: Language, teller: Teller) -> list[str]:
     """Draw the window, where its parts are installed."""
     if door is None:
         return []
     teller.progress("touring", step="Drawing the window in its states and looks")
     try:
-        return list(door.draw(into))
+        return list(door.draw(into, language))
     except Unavailable as error:
         if error.code != "window-missing":
             raise

@@ -223,6 +223,8 @@ def _tour(verb: argparse.ArgumentParser) -> None:
     verb.add_argument(
         "--into", type=Path, default=Path("hearthkey-tour"), metavar="DIR", help="default: hearthkey-tour"
     )
+    languages = [one.value for one in Language]
+    verb.add_argument("--language", choices=languages, default="en", help="what the window speaks in its pictures")
 
 
 def _one_device(verb: argparse.ArgumentParser) -> None:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from hearthkey.core.network import Subnet
+from hearthkey.core.phrases import Phrase
 
 KEYRING, FILE = "keyring", "file"
 """Where a household keeps its secrets."""
@@ -85,6 +86,6 @@ class Gateway:
     not_after: datetime
 
 
-def possessive(person: str, device: str) -> str:
+def possessive(person: str, device: str) -> Phrase:
     """Say whose device it is, as every sentence and friendly name does: "Ines’s phone"."""
-    return f"{person}’s {device}"
+    return Phrase("{person}’s {device}", {"person": person, "device": device})

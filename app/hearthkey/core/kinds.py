@@ -17,6 +17,7 @@ from hearthkey.core.errors import Bug, Refused
 from hearthkey.core.families import Family
 from hearthkey.core.keysets import KeySet
 from hearthkey.core.languages import Language
+from hearthkey.core.phrases import Polyglot
 from hearthkey.core.steps import Step
 
 STRONG, OLD = "strong", "old"
@@ -160,6 +161,11 @@ class DeviceKind:
     def why(self, language: str = Language.ENGLISH) -> str:
         """Why it gets this key set and this container."""
         return self.reasons.of(language)
+
+    @property
+    def title(self) -> Polyglot:
+        """How people call it, for sentences."""
+        return Polyglot(self.titles.en, self.titles._asdict())
 
     @property
     def forms(self) -> tuple[str, ...]:

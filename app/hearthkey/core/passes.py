@@ -7,6 +7,7 @@ from datetime import datetime
 from enum import StrEnum
 
 from hearthkey.core.household import possessive
+from hearthkey.core.phrases import Phrase
 from hearthkey.core.proofs import Proof
 from hearthkey.core.revocation import Reason
 
@@ -68,7 +69,7 @@ class Pass:
         return self.proofs[-1].at if self.proofs else None
 
     @property
-    def title(self) -> str:
+    def title(self) -> Phrase:
         """Whose device it is, for sentences."""
         return possessive(self.person, self.device)
 

@@ -11,6 +11,7 @@ from enum import StrEnum
 from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.keysets import key_set
 from hearthkey.core.passes import Pass
+from hearthkey.core.phrases import Listing, Phrase
 from hearthkey.core.revocation import SignedList
 from hearthkey.core.secret import Secret
 from hearthkey.core.templates import DEVICE, GATEWAY
@@ -194,7 +195,7 @@ def device_values(
     """
     algorithms = key_set(chosen.key_set)
     return {
-        "device_title": chosen.title,
+        "device_title": str(chosen.title),
         "device_identity": chosen.identity,
         "device_certificate": certificate,
         "device_key": key,
@@ -211,7 +212,7 @@ def device_values(
 
 def device_line(chosen: Pass, extra_secret: Secret[str] | None) -> DeviceLine:
     """One line of the gateway's list of devices."""
-    return DeviceLine(chosen.identity, chosen.title, chosen.serial, moment(chosen.not_after), extra_secret)
+    return DeviceLine(chosen.identity, str(chosen.title), chosen.serial, moment(chosen.not_after), extra_secret)
 
 
 def device_stand_ins() -> dict[str, Value]:
@@ -276,15 +277,21 @@ def listed(slots: Iterable[Slot], values: Mapping[str, Value]) -> tuple[Listed, 
 
 def _today(value: Value) -> str:
     if value is None:
-        return "nothing today"
+        return Phrase("nothing today")
     if isinstance(value, Secret):
-        return f"hidden, {len(value.reveal())} characters"
+        return Phrase("hidden, {count} characters", {"count": len(value.reveal())})
     if isinstance(value, tuple):
         return _in_a_row(value)
     text = str(value)
     lines = text.rstrip("\n").split("\n")
-    return lines[0] if len(lines) == 1 else f"{lines[0]} and {len(lines) - 1} more lines"
+    return lines[0] if len(lines) == 1 else _cut(lines)
 
 
 def _in_a_row(values: Sequence[str | DeviceLine]) -> str:
-    return ", ".join(one.title if isinstance(one, DeviceLine) else one for one in values) or "an empty list"
+    if not values:
+        return Phrase("an empty list")
+    return Listing(one.title if isinstance(one, DeviceLine) else one for one in values)
+
+
+def _cut(lines: Sequence[str]) -> str:
+    return Phrase("{line} and {count} more lines", {"line": lines[0], "count": len(lines) - 1})

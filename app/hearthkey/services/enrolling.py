@@ -248,7 +248,7 @@ def _cautions(kind: kinds.DeviceKind, chosen: str, container: str | None) -> tup
     """Say where the householder's details go against what the device kind is known to read."""
     found = []
     if kind.key_set.name == "broad" and chosen != "broad":
-        found.append(Caution("key-set-unlikely", kind.words()))
+        found.append(Caution("key-set-unlikely", kind.title))
     if kind.container == kinds.OLD and container == kinds.STRONG:
-        found.append(Caution("container-unlikely", kind.words()))
+        found.append(Caution("container-unlikely", kind.title))
     return tuple(found)

@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from hearthkey.core.kinds import Kinds
+    from hearthkey.core.languages import Language
     from hearthkey.formats.laid_pdf import Draw
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
@@ -204,8 +205,11 @@ class WindowDoor(Protocol):
             Unavailable: no-display, window-missing.
         """
 
-    def draw(self, into: Path) -> tuple[str, ...]:
+    def draw(self, into: Path, language: Language) -> tuple[str, ...]:
         """Draw the window on the practice household, in its states and looks, as PNG files; no display is needed.
+
+        Args:
+            language: what the window speaks in them.
 
         Returns:
             The files' paths.

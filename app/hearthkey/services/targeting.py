@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.pack_options import PackOptions
+from hearthkey.core.phrases import sentences as told
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import diary
 from hearthkey.core.sentences.gateway import where
@@ -52,9 +53,9 @@ class Targeting:
         pinned = target if compared is None else target.pinned(compared)
         known = self._register.target()
         same_place = known is not None and replace(known, reload="") == replace(pinned, reload="")
-        sentence = diary.target_chosen(where(pinned))
+        sentence: str = diary.target_chosen(where(pinned))
         if compared is not None:
-            sentence = f"{sentence} {diary.host_key_pinned(compared.fingerprint)}"
+            sentence = told((sentence, diary.host_key_pinned(compared.fingerprint)))
         with self._register.change() as change:
             seen = self._register.gateway_note()
             change.set_target(pinned)

@@ -16,6 +16,7 @@ from hearthkey.services.house import OpenHouse
 from hearthkey.services.practice import SERVICE as PRACTICE_SERVICE
 from hearthkey.ui.collecting import Collecting
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.languages import FOLDER, speak
 from hearthkey.ui.leading import Leading
 from hearthkey.ui.preferences import Memory
 from hearthkey.ui.runtime import Runtime
@@ -77,7 +78,7 @@ def run(open_house: OpenHouse, data: Path, icons: Path, *, practice: bool) -> in
     Args:
         open_house: opens the household.
         data: the data folder; the window's own memory lies beside the register.
-        icons: the folder of pictures.
+        icons: the folder of pictures; the translations lie beside it.
         practice: open Quince Cottage, furnishing it first where it is new.
 
     Returns:
@@ -85,6 +86,7 @@ def run(open_house: OpenHouse, data: Path, icons: Path, *, practice: bool) -> in
     """
     app = application(icons)
     chosen = Memory(data).preferences()
+    speak(app, icons.with_name(FOLDER), chosen.language)
     theme = Theme(name=chosen.theme, scale=chosen.scale)
     app.setStyle(SheetStyle(theme))
     theme.dress()

@@ -25,11 +25,11 @@ class Footer(QWidget):
         self._said.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._kept = ""
         self._undo: Callable[[], None] | None = None
-        self.undo_button = Button(theme, self.tr("Undo"), hint="Ctrl+Z", height=26)
+        self.undo_button = Button(theme, self.tr("Undo"), hint=self.tr("Ctrl+Z"), height=26)
         self.undo_button.clicked.connect(self.undo)
         self.undo_button.hide()
         self._hint = Label(theme, Role.STATE, self.tr("F6 next part of the window"), color="ink2")
-        self.diary = Button(theme, self.tr("Diary"), hint="Ctrl+D", height=26)
+        self.diary = Button(theme, self.tr("Diary"), hint=self.tr("Ctrl+D"), height=26)
         self.diary.clicked.connect(ways.diary)
         row = QHBoxLayout(self)
         row.setContentsMargins(20, 0, 17, 0)

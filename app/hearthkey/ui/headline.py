@@ -13,7 +13,7 @@ from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose, Rule
 from hearthkey.ui.sight import sight
-from hearthkey.ui.text import said
+from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -100,7 +100,7 @@ class Headline(QWidget):
         self._device = "" if seen.first is None or seen.over else seen.first.identity
         self._button.setVisible(wants and (bool(self._device) or seen.house_ends is Ends.LIST))
         if self._device and seen.first is not None:
-            self._button.say(self.tr("Replace {title}").format(title=seen.first.title))
+            self._button.say(self.tr("Replace {title}").format(title=spoken(seen.first.title)))
         else:
             self._button.say(self.tr("Sign the next list"))
 

@@ -2,26 +2,25 @@
 
 from __future__ import annotations
 
+from datetime import datetime, time
+
 from PySide6.QtCore import QCoreApplication
 
 from hearthkey.core.kinds import DeviceKind, Kinds
+from hearthkey.ui import dates
+from hearthkey.ui.languages import spoken_here
 
 _tr = QCoreApplication.translate
 
 
-def language() -> str:
-    """The language of the window by its code, as the translation itself says it; kinds are written in all of them."""
-    return _tr("KindWords", "en", "The code of the language that you translate into: de, es")
-
-
 def words(kind: DeviceKind) -> str:
     """How people call it."""
-    return kind.words(language())
+    return kind.words(spoken_here())
 
 
 def why(kind: DeviceKind) -> str:
     """Why it gets its key set and its container."""
-    return kind.why(language())
+    return kind.why(spoken_here())
 
 
 def made_for(kinds: Kinds, name: str) -> tuple[str, str]:
@@ -36,7 +35,7 @@ def made_for(kinds: Kinds, name: str) -> tuple[str, str]:
 def looked_at(kinds: Kinds, name: str) -> tuple[str, str]:
     """When what is known of a kind was last compared with its sources, and whether it was tried on such a device."""
     kind = kinds.of(name)
-    day = f"{kind.checked.day} {kind.checked:%B %Y}"
+    day = dates.day(datetime.combine(kind.checked, time()))
     if kind.tried:
         return day, _tr("KindWords", "(tried on such a device)")
     if kind.own:

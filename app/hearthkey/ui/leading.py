@@ -22,7 +22,7 @@ from hearthkey.ui.going_back import GoingBack
 from hearthkey.ui.mounts import Mounts
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.session_lock import SessionLock
-from hearthkey.ui.text import caution, mended, said
+from hearthkey.ui.text import caution, mended, said, spoken
 from hearthkey.ui.to_the_desk import ToTheDesk
 from hearthkey.ui.window import Window
 
@@ -130,7 +130,7 @@ class Leading(QObject):
         self._window.board.setFocus()
 
     def _done(self, changes: Changes) -> None:
-        said = " ".join([changes.sentence, *(caution(one) for one in changes.cautions)])
+        said = " ".join([spoken(changes.sentence), *(caution(one) for one in changes.cautions)])
         self._window.footer.say(said, self.going_back.for_changes(changes))
 
     def _trouble(self, error: HearthkeyError) -> None:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
 
+from hearthkey.core.languages import Language
 from hearthkey.ui.theme.theme import SYSTEM
 
 SCALES = (1.0, 1.25, 1.5, 2.0)
@@ -21,11 +22,13 @@ class Preferences:
         theme: ``system`` or the name of a token table.
         scale: size of type, 1.0 is normal.
         idle_minutes: after how long without a signature the household locks itself.
+        language: what the window speaks from its next start on; None for the desktop's language.
     """
 
     theme: str = SYSTEM
     scale: float = 1.0
     idle_minutes: int = 10
+    language: Language | None = None
 
 
 class Memory:
@@ -42,6 +45,7 @@ class Memory:
             theme=str(self._settings.value("theme", SYSTEM)),
             scale=scale if scale in SCALES else 1.0,
             idle_minutes=idle if idle in IDLE_MINUTES else 10,
+            language=_language(self._settings.value("language")),
         )
 
     def keep(self, chosen: Preferences) -> None:
@@ -49,6 +53,7 @@ class Memory:
         self._settings.setValue("theme", chosen.theme)
         self._settings.setValue("scale", chosen.scale)
         self._settings.setValue("idle_minutes", chosen.idle_minutes)
+        self._settings.setValue("language", chosen.language.value if chosen.language else SYSTEM)
 
     def place(self) -> QByteArray:
         """Where the window was; empty the first time."""
@@ -66,6 +71,10 @@ class Memory:
     def keep_folder(self, folder: str) -> None:
         """Remember where a file was saved to."""
         self._settings.setValue("folder", folder)
+
+
+def _language(value: object) -> Language | None:
+    return next((one for one in Language if one.value == value), None)
 
 
 def _number(value: object, otherwise: float) -> float:

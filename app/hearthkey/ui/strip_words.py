@@ -9,10 +9,11 @@ from PySide6.QtCore import QCoreApplication
 
 from hearthkey.core.in_force import KNOWN, GatewayState, Standing, house_ends
 from hearthkey.core.outlook import HOUSE_DUE
+from hearthkey.core.phrases import Style
 from hearthkey.core.sentences import gateway as words
-from hearthkey.core.sentences.board import short_day
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.dates import short_day, written
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.signs import Sign
 
@@ -199,5 +200,5 @@ def when(moment: datetime, now: datetime) -> str:
     """A moment by the wall clock here: the time today, else the day."""
     local, today = moment.astimezone(), now.astimezone()
     if local.date() == today.date():
-        return f"{local:%H:%M}"
-    return f"{local.day} {local:%b}" if local.year == today.year else short_day(local)
+        return written(local, Style.TIME)
+    return written(local, Style.DAY_AND_MONTH) if local.year == today.year else short_day(local)

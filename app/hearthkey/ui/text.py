@@ -6,11 +6,17 @@ from PySide6.QtCore import QCoreApplication
 
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.network import Caution
+from hearthkey.core.phrases import Listing, Moment, Phrase, Polyglot, row
 from hearthkey.core.sentences import cautions, errors
-from hearthkey.core.sentences.sentence import Sentence, shown
+from hearthkey.core.sentences.sentence import UNKNOWN, Sentence, shown
+from hearthkey.core.sentences.words import FIXED
+from hearthkey.ui.dates import when
+from hearthkey.ui.languages import spoken_here
 
 CONTEXT = "sentences"
 """The translation context of every template in `core.sentences`."""
+FIXED_CONTEXT = "words"
+"""The translation context of words that a fact is one of."""
 
 _HERE = {
     "no-household": "Found one first.",
@@ -37,10 +43,40 @@ _HERE = {
 
 
 def said(sentence: Sentence) -> str:
-    """Translate the template, then fill in the facts."""
+    """Translate the template and the facts, then fill them in."""
     template = QCoreApplication.translate(CONTEXT, sentence.template)
-    facts = {name: said(fact) if isinstance(fact, Sentence) else shown(fact) for name, fact in sentence.facts.items()}
-    return str(Sentence(template, facts))
+    return str(Sentence(template, {name: spoken(fact, name) for name, fact in sentence.facts.items()}))
+
+
+def spoken(fact: object, name: str = "") -> str:
+    """A fact in the language of the desktop.
+
+    Args:
+        name: what the sentence calls it; some facts have a fixed set of words.
+    """
+    if isinstance(fact, Sentence):
+        return said(fact)
+    if isinstance(fact, Phrase | Polyglot | Moment):
+        return _remembered(fact)
+    if isinstance(fact, tuple | list | Listing):
+        return _listed(fact)
+    if fact is None:
+        return QCoreApplication.translate(CONTEXT, UNKNOWN)
+    if name in FIXED and fact in FIXED[name]:
+        return QCoreApplication.translate(FIXED_CONTEXT, str(fact))
+    return shown(fact)
+
+
+def _remembered(fact: Phrase | Polyglot | Moment) -> str:
+    if isinstance(fact, Phrase):
+        return said(Sentence(fact.template, fact.facts))
+    return when(fact) if isinstance(fact, Moment) else fact.translations.get(spoken_here(), str(fact))
+
+
+def _listed(things: tuple[object, ...] | list[object] | Listing) -> str:
+    listing = things if isinstance(things, Listing) else Listing(spoken(one) for one in things)
+    comma, joint = (QCoreApplication.translate(CONTEXT, one) for one in (listing.comma, listing.joint))
+    return row(tuple(spoken(one) for one in listing.items), comma, joint)
 
 
 def mended(error: HearthkeyError) -> str:

@@ -9,6 +9,7 @@ from PySide6.QtGui import QContextMenuEvent, QKeyEvent, QMouseEvent, QPainter, Q
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QWidget
 
 from hearthkey.core.passes import Pass
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, paint_sign
 from hearthkey.ui.theme.theme import Theme
@@ -69,7 +70,7 @@ class TicketCard(QAbstractButton):
     def show_pass(self, one: Pass) -> None:
         """Be the card of this pass."""
         self.one = one
-        self.setAccessibleName(self.tr("{title}, waiting in the tray").format(title=one.title))
+        self.setAccessibleName(self.tr("{title}, waiting in the tray").format(title=spoken(one.title)))
         self.say("")
 
     def say(self, hint: str) -> None:
@@ -100,7 +101,7 @@ class TicketCard(QAbstractButton):
         """The title decides, within limits; what is longer is cut with an ellipsis."""
         px, fonts = self._theme.px, self._theme.fonts
         words = max(
-            fonts.metrics(Role.CARD).horizontalAdvance(self.one.title),
+            fonts.metrics(Role.CARD).horizontalAdvance(spoken(self.one.title)),
             fonts.metrics(Role.STATE).horizontalAdvance(self._hint),
         )
         wide = min(max(px(_WIDE), round(words) + px(_TEXT_LEFT + _GRIP + 18)), px(_WIDEST))
@@ -191,7 +192,7 @@ class TicketCard(QAbstractButton):
         left = RING + px(_TEXT_LEFT)
         room = self.width() - RING - px(_GRIP + 10) - left
         for role, color, text, base in (
-            (Role.CARD, "ink", self.one.title, middle - px(3)),
+            (Role.CARD, "ink", spoken(self.one.title), middle - px(3)),
             (Role.STATE, "ink2", self._hint, middle + px(14)),
         ):
             painter.setFont(theme.font(role))

@@ -19,6 +19,7 @@ from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.ways_out import WayOut
 from hearthkey.ui.runtime import Runtime
 from hearthkey.ui.sight import sight
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ticket import RING, TicketCard
@@ -247,7 +248,7 @@ class Tray(QWidget):
         if one is not None:
             for button in (self.hand_over, *self.ways.values()):
                 words = button.text().replace(" …", "")
-                button.setAccessibleName(f"{words}: {one.title}")
+                button.setAccessibleName(f"{words}: {spoken(one.title)}")
 
     def _step(self, serial: str, step: int) -> None:
         order = list(self._cards)

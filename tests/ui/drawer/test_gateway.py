@@ -129,8 +129,8 @@ def test_delivering_is_told_step_by_step_and_its_end(theme: Theme, room: Room, w
     assert errands.asked == [("deliver",)]
     assert not page.visit.deliver_button.isVisible()
     assert QApplication.focusWidget() is page.visit.cancel_button
-    errands.step.emit("Sending 4 file(s)")
-    assert page.visit.line.text() == "Sending 4 file(s) …"
+    errands.step.emit("Sending 4 files")
+    assert page.visit.line.text() == "Sending 4 files …"
     after = seen("in-force")
     errands.end(delivered(after), after)
     assert page.visit.line.text().startswith("List no. 42 is in force: 4 files were sent")

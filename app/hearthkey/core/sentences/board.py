@@ -6,19 +6,20 @@ from datetime import datetime
 
 from hearthkey.core.outlook import Ends, Outlook, is_due
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.phrases import Moment, Phrase, Style
 from hearthkey.core.proofs import Way
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
 
 
-def short_day(moment: datetime) -> str:
+def short_day(moment: datetime) -> Moment:
     """A date as the sheet writes it: "9 May 2028"."""
-    return f"{moment.day} {moment:%b %Y}"
+    return Moment(moment, Style.SHORT_DAY)
 
 
-def weekday(moment: datetime) -> str:
+def weekday(moment: datetime) -> Moment:
     """A date with its day: "Tuesday 2 June"."""
-    return f"{moment:%A} {moment.day} {moment:%B}"
+    return Moment(moment, Style.WEEKDAY)
 
 
 _HOUSE = {Ends.LIST: "the revocation list", Ends.GATEWAY: "the gateway’s certificate"}
@@ -39,7 +40,7 @@ def headline(outlook: Outlook, now: datetime) -> Sentence:
 
 def consequence(outlook: Outlook) -> Sentence:
     """The line under it."""
-    end = {"day": day(outlook.house_end), "what": _HOUSE[outlook.house_ends]}
+    end = {"day": day(outlook.house_end), "what": Phrase(_HOUSE[outlook.house_ends])}
     if outlook.over and outlook.house_ends is Ends.LIST:
         return Sentence("A gateway that checks its list lets nobody in until it has the next one.", end)
     if outlook.over:
@@ -80,16 +81,16 @@ def _living_words(one: Pass, now: datetime, *, waits: bool) -> tuple[Sentence, S
     return Sentence("never proved", {}), Sentence("in use since {day}", {"day": handed})
 
 
-def _proved_words(one: Pass, when: str, *, waits: bool) -> tuple[Sentence, Sentence]:
+def _date(moment: datetime, now: datetime) -> Moment:
+    return Moment(moment, Style.DAY_OF_YEAR if moment.year == now.year else Style.DAY)
+
+
+def _proved_words(one: Pass, when: Moment, *, waits: bool) -> tuple[Sentence, Sentence]:
     if waits:
         return Sentence("waiting", {}), Sentence("proved {day}, its key is still here", {"day": when})
     if one.proofs[-1].way is Way.TOLD:
         return Sentence("in use", {}), Sentence("said to work, {day}", {"day": when})
     return Sentence("in use", {}), Sentence("proved {day}", {"day": when})
-
-
-def _date(moment: datetime, now: datetime) -> str:
-    return f"{moment.day} {moment:%B}" if moment.year == now.year else f"{moment.day} {moment:%B %Y}"
 
 
 def _left(days: int) -> Sentence:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from hearthkey.core.copies import Copy, CopyWay, Found, Standing, Told
+from hearthkey.core.phrases import Listing, Phrase
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
@@ -55,7 +56,9 @@ def form(one: Copy) -> Sentence:
     if one.form.startswith(_TEMPLATE):
         return Sentence("your own “{name}”", {"name": one.form.removeprefix(_TEMPLATE)})
     parts = [FORMS.get(part, part) for part in one.form.split("+")]
-    return Sentence(parts[0], {}) if len(parts) == 1 else Sentence("one of {forms}", {"forms": tuple(parts)})
+    if len(parts) == 1:
+        return Sentence(parts[0], {})
+    return Sentence("one of {forms}", {"forms": Listing(Phrase(part) for part in parts)})
 
 
 def described(one: Told, form_words: str) -> Sentence:
@@ -92,21 +95,23 @@ def on_flash(one: Copy) -> Sentence:
     return FLASH_OPEN if one.form.startswith(_TEMPLATE) else FLASH
 
 
-def _which(one: Told) -> str:
-    return f"of {one.of.title} from {day(one.copy.made)} ({described(one, str(form(one.copy)))})"
+def _which(template: str, one: Told) -> Phrase:
+    what = described(one, Phrase(*form(one.copy)))
+    return Phrase(template, {"title": one.of.title, "day": day(one.copy.made), "what": Phrase(*what)})
 
 
-def said_gone(one: Told) -> str:
+def said_gone(one: Told) -> Phrase:
     """For the diary: the householder says so."""
-    return f"The copy {_which(one)} is gone, as was said here."
+    return _which("The copy of {title} from {day} ({what}) is gone, as was said here.", one)
 
 
-def deleted(one: Told, count: int) -> str:
+def deleted(one: Told, count: int) -> Phrase:
     """For the diary: the app deleted it, or found it gone."""
-    how = "was deleted here" if count else "was looked for and is not there any more"
-    return f"The copy {_which(one)} {how}."
+    if count:
+        return _which("The copy of {title} from {day} ({what}) was deleted here.", one)
+    return _which("The copy of {title} from {day} ({what}) was looked for and is not there any more.", one)
 
 
-def not_gone(one: Told) -> str:
+def not_gone(one: Told) -> Phrase:
     """For the diary: it was taken back."""
-    return f"The copy {_which(one)} is not gone after all."
+    return _which("The copy of {title} from {day} ({what}) is not gone after all.", one)

@@ -71,7 +71,7 @@ REFUSED: dict[str, tuple[str, str]] = {
         "Ask for a file with AES-256 or, for old devices, 3DES.",
     ),
     "container-incomplete": (
-        "The PKCS#12 file lacks something: {keys} key(s), {certificates} certificate(s) of it.",
+        "The PKCS#12 file lacks something. Keys in it: {keys}; certificates: {certificates}.",
         _ASK_AGAIN,
     ),
     "container-unreadable": ("It is not a whole PKCS#12 file.", _ASK_AGAIN),

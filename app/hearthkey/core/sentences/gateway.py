@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 
 from hearthkey.core.delivery import Delivered, DeliveryPlan, Differs
 from hearthkey.core.in_force import GatewayState, Standing
+from hearthkey.core.phrases import Listing, Moment, Phrase, Style, several
 from hearthkey.core.plans import SparePlanned
 from hearthkey.core.sentences.diary import day, titles
 from hearthkey.core.sentences.sentence import Sentence
@@ -17,9 +18,9 @@ def where(target: Target) -> str:
     """A target in words."""
     if not target.host:
         return target.folder
-    user = f"{target.user}@" if target.user else ""
-    port = f" port {target.port}" if target.port else ""
-    return f"{user}{target.host}{port}, {target.folder}"
+    host = f"{target.user}@{target.host}" if target.user else target.host
+    facts = {"host": host, "port": target.port, "folder": target.folder}
+    return Phrase("{host} port {port}, {folder}", facts) if target.port else Phrase("{host}, {folder}", facts)
 
 
 def standing(state: GatewayState, now: datetime) -> Sentence:
@@ -69,6 +70,9 @@ def _waiting_kind(state: GatewayState) -> str:
     return "whom" if state.waiting else "list" if there != state.newest_number else "rest"
 
 
+NAMED = 3
+"""So many devices are named in a sentence; of more the first two are, and the rest is counted."""
+
 _STANDING = {
     (Standing.NO_TARGET, ""): "What the gateway holds is not known: nobody has said where its files go.",
     (Standing.NEVER, ""): "Nothing was delivered to the gateway yet.",
@@ -91,28 +95,26 @@ _STANDING = {
 }
 
 
-def _whom(names: tuple[str, ...]) -> str:
-    if len(names) <= 3:
-        return ", ".join(names)
-    return f"{', '.join(names[:2])} and {len(names) - 2} more"
+def _whom(names: tuple[str, ...]) -> Listing:
+    return Listing(names) if len(names) <= NAMED else several(names, NAMED)
 
 
-def ago(then: datetime, now: datetime) -> str:
+def ago(then: datetime, now: datetime) -> Phrase:
     """A moment before now, as people say it, by the clock of the zone that `now` is in."""
     minutes = int((now - then).total_seconds() // 60)
     if minutes < 1:
-        return "just now"
+        return Phrase("just now")
     if minutes < 60:
-        return f"{minutes} min ago"
+        return Phrase("{minutes} min ago", {"minutes": minutes})
     told = moment(then, now)
-    return f"today {told}" if ":" in told else f"on {told}"
+    return Phrase("on {day}", {"day": told}) if told.style is Style.DAY else Phrase("today {time}", {"time": told})
 
 
-def moment(then: datetime, now: datetime) -> str:
+def moment(then: datetime, now: datetime) -> Moment:
     """A moment of the day that `now` is in by its time, any other by its day, both in the zone that `now` is in."""
     then = then.astimezone(now.tzinfo)
     if then.date() == now.date():
-        return f"{then:%H:%M}{' UTC' if now.tzinfo is UTC else ''}"
+        return Moment(then, Style.TIME_UTC if now.tzinfo is UTC else Style.TIME)
     return day(then)
 
 
@@ -122,7 +124,7 @@ def delivery(plan: DeliveryPlan) -> Sentence:
         return Sentence("Everything is at the gateway already; list no. {number} is in force.", _facts(plan))
     if plan.only_the_list:
         return Sentence("Only the revocation list changes: no. {number} comes in force.", _facts(plan))
-    return Sentence("List no. {number} comes in force; {told}.", _facts(plan))
+    return Sentence("List no. {number} comes in force; files: {told}.", _facts(plan))
 
 
 def delivered(done: Delivered) -> Sentence:
@@ -137,9 +139,16 @@ def delivered(done: Delivered) -> Sentence:
 
 def _facts(plan: DeliveryPlan) -> dict[str, object]:
     count = Counter(plan.files.values())
-    words = {Differs.NEW: "new", Differs.CHANGED: "changed", Differs.GOES: "no longer needed", Differs.SAME: "the same"}
-    told = ", ".join(f"{count[how]} {word}" for how, word in words.items() if count[how])
-    return {"number": plan.list_number, "told": f"files: {told}"}
+    told = Listing(Phrase(words, {"count": count[how]}) for how, words in _DIFFERS.items() if count[how])
+    return {"number": plan.list_number, "told": told}
+
+
+_DIFFERS = {
+    Differs.NEW: "{count} new",
+    Differs.CHANGED: "{count} changed",
+    Differs.GOES: "{count} no longer needed",
+    Differs.SAME: "{count} the same",
+}
 
 
 def spare(plan: SparePlanned) -> Sentence:

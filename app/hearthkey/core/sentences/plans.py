@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hearthkey.core.phrases import Phrase
 from hearthkey.core.plans import EnrolPlan, FoundPlan, HandOverPlan, LetInPlan, RevokePlan, StopPlan
 from hearthkey.core.sentences.diary import day, titles
 from hearthkey.core.sentences.sentence import Sentence
@@ -11,9 +12,9 @@ from hearthkey.core.sentences.words import REASONS
 def found(plan: FoundPlan) -> Sentence:
     """Founding."""
     what = (
-        "everything they do on the internet goes through home"
+        Phrase("everything they do on the internet goes through home")
         if plan.household.tunnel == "full"
-        else "what is not at home keeps going its own way"
+        else Phrase("what is not at home keeps going its own way")
     )
     return Sentence(
         "{name} will let its devices in at {host}, into {home}; {what}. Inside, devices get addresses from {tunnel}.",
@@ -29,10 +30,12 @@ def found(plan: FoundPlan) -> Sentence:
 
 def enrol(plan: EnrolPlan) -> Sentence:
     """Enrolling."""
-    end = "as long as its key set allows" if plan.ends is None else f"until {day(plan.ends)}"
-    if plan.ends is None and plan.guest:
-        end = "for a few days"
-    again = "" if plan.replaces is None else " Its old pass goes on until you stop or revoke it."
+    end = Phrase("as long as its key set allows")
+    if plan.ends is not None:
+        end = Phrase("until {day}", {"day": day(plan.ends)})
+    elif plan.guest:
+        end = Phrase("for a few days")
+    again = "" if plan.replaces is None else Phrase(" Its old pass goes on until you stop or revoke it.")
     return Sentence(
         "{person} will get in with this {device} {end}. Nobody else has this pass.{again}",
         {"person": plan.person, "device": plan.device, "end": end, "again": again},
@@ -48,16 +51,21 @@ def hand_over(plan: HandOverPlan) -> Sentence:
     )
 
 
-def _others(unaffected: int) -> str:
+def _others(unaffected: int) -> Phrase:
     if unaffected == 0:
-        return "No other device gets in at present."
-    return "Nobody else is affected." if unaffected > 1 else "The one other device is not affected."
+        return Phrase("No other device gets in at present.")
+    return Phrase("Nobody else is affected.") if unaffected > 1 else Phrase("The one other device is not affected.")
 
 
 def _shared(sharing: int) -> str:
     if not sharing:
         return ""
-    return f" The secret that all devices share was on it: {sharing} device(s) will have to be told a new one."
+    if sharing == 1:
+        return Phrase(" The secret that all devices share was on it: one device will have to be told a new one.")
+    return Phrase(
+        " The secret that all devices share was on it: {count} devices will have to be told a new one.",
+        {"count": sharing},
+    )
 
 
 def stop(plan: StopPlan) -> Sentence:
@@ -89,7 +97,7 @@ def revoke(plan: RevokePlan) -> Sentence:
         {
             "title": titles(plan.chosen),
             "number": plan.list_number,
-            "reason": REASONS[plan.reason],
+            "reason": Phrase(REASONS[plan.reason]),
             "rfc": plan.reason.rfc_name,
             "shared": _shared(plan.sharing),
             "others": _others(plan.unaffected),

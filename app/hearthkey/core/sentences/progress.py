@@ -10,14 +10,14 @@ _STEPS = {
     "guarding-ca": "Encrypting the CA key under the passphrase (this is slow on purpose)",
     "keeping-secrets": "Putting secrets into the {place}",
     "unlocking": "Opening the CA key (this is slow on purpose)",
-    "making-keys": "Making {count} key(s)",
+    "making-keys": "Making {count} keys",
     "sealing": "Sealed {done} of {count}",
     "opening-bundle": "Opening the bundle of {title}",
     "writing-form": "Writing the {form}",
     "rehearsing": "Rehearsing the {form}",
     "saving": "Saving",
     "reaching-gateway": "Reaching the gateway ({where})",
-    "uploading": "Sending {count} file(s)",
+    "uploading": "Sending {count} files",
     "reloading": "Running the gateway’s command",
     "reading-back": "Reading back what is there",
     "sealing-copy": "Writing a sealed copy",
@@ -27,7 +27,10 @@ _STEPS = {
     "touring": "{step}",
 }
 
+_ONE = {"making-keys": "Making one key", "uploading": "Sending one file"}
+
 
 def step(name: str, facts: dict[str, object]) -> Sentence:
     """The sentence for a step."""
-    return Sentence(_STEPS[name], {"place": "keyring", **facts})
+    template = _ONE.get(name) if facts.get("count") == 1 else None
+    return Sentence(template or _STEPS[name], {"place": "keyring", **facts})

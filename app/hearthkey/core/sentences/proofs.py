@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from hearthkey.core.passes import Pass
+from hearthkey.core.phrases import Phrase
 from hearthkey.core.proof_doors import Ending, Event, Happened
 from hearthkey.core.proofs import Proof, Seen, Way
 from hearthkey.core.sentences.sentence import Sentence
@@ -49,15 +50,15 @@ def event(title: str, one: Event) -> Sentence:
     return Sentence(_ENDINGS[one.ending], facts)
 
 
-def kept(chosen: Pass, one: Event) -> str:
+def kept(chosen: Pass, one: Event) -> Phrase:
     """For the diary: a link was opened from inside."""
     template = _KEPT_THROUGH_GATEWAY if one.seen is Seen.GATEWAY else _KEPT
-    return str(Sentence(template, {"title": chosen.title, "address": one.address}))
+    return Phrase(template, {"title": chosen.title, "address": one.address})
 
 
-def kept_told(chosen: Pass) -> str:
+def kept_told(chosen: Pass) -> Phrase:
     """For the diary: somebody told that it works."""
-    return str(Sentence(_KEPT_TOLD, {"title": chosen.title, "person": chosen.person}))
+    return Phrase(_KEPT_TOLD, {"title": chosen.title, "person": chosen.person})
 
 
 def told(chosen: Pass) -> Sentence:

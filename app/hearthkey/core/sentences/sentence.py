@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import NamedTuple
 
+UNKNOWN = "unknown"
+"""What stands for a fact that nobody knows."""
+
 
 class Sentence(NamedTuple):
     """A template and its facts.
@@ -35,4 +38,4 @@ def shown(fact: object) -> str:
         return str(fact)
     if isinstance(fact, tuple | list):
         return ", ".join(str(one) for one in fact)
-    return "unknown" if fact is None else str(fact)
+    return UNKNOWN if fact is None else str(fact)

@@ -4,19 +4,18 @@ from __future__ import annotations
 
 from hearthkey.core.household import Gateway, Household
 from hearthkey.core.network import FULL
+from hearthkey.core.phrases import SEMICOLON, Listing, Phrase, sentences, several
 from hearthkey.core.sentences.diary import day
-from hearthkey.core.sentences.sentence import Sentence, shown
+from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.settling import Reach, Setting, SettlePlan
 
 NAMED = 3
 """So many devices are named in a sentence; of more the first two are, and the rest is counted."""
 
 
-def whom(titles: tuple[str, ...]) -> str:
+def whom(titles: tuple[str, ...]) -> Listing:
     """Whose devices, in words, of however many."""
-    if len(titles) > NAMED:
-        return f"{', '.join(titles[:2])} and {len(titles) - 2} more"
-    return titles[0] if len(titles) == 1 else f"{', '.join(titles[:-1])} and {titles[-1]}"
+    return several(titles, NAMED)
 
 
 def plan(told: SettlePlan) -> tuple[Sentence, ...]:
@@ -91,20 +90,31 @@ def _gateway(told: SettlePlan) -> tuple[Sentence, ...]:
     return (Sentence("The gateway goes by it from the next delivery on.", {}),)
 
 
-def settled(told: SettlePlan, made: Gateway | None) -> str:
+def settled(told: SettlePlan, made: Gateway | None) -> Listing:
     """What the diary says: each setting with what it was before."""
     before, after = _facts(told.before), _facts(told.after)
     changed = [
-        f"{one.setting.value} {shown(after[fact])} (before: {shown(before[fact])})"
+        Phrase(
+            "{setting} {after} (before: {before})",
+            {"setting": one.setting.value, "after": _listed(after[fact]), "before": _listed(before[fact])},
+        )
         for one in told.touches
         for fact in [_FACT[one.setting]]
     ]
-    said = [f"The household’s settings were changed: {'; '.join(changed)}."] if changed else []
+    said: list[str] = []
+    if changed:
+        facts = {"changed": Listing(changed, SEMICOLON, SEMICOLON)}
+        said.append(Phrase("The household’s settings were changed: {changed}.", facts))
     if made is not None:
-        said.append(f"The gateway got a new certificate for {made.host} until {day(made.not_after)}.")
+        facts_of_it = {"host": made.host, "day": day(made.not_after)}
+        said.append(Phrase("The gateway got a new certificate for {host} until {day}.", facts_of_it))
     if told.devices:
-        said.append(f"In need of a new bundle: {', '.join(told.devices)}.")
-    return " ".join(said)
+        said.append(Phrase("In need of a new bundle: {devices}.", {"devices": Listing(told.devices)}))
+    return sentences(said)
+
+
+def _listed(fact: object) -> object:
+    return Listing(str(one) for one in fact) if isinstance(fact, tuple | list) else fact
 
 
 _FACT = {
@@ -123,8 +133,8 @@ def _facts(household: Household) -> dict[str, object]:
         "name": household.certified_name,
         "host": household.gateway_host,
         "home": household.home_subnets,
-        "dns": household.dns_servers or "none",
-        "tunnel": "full" if household.tunnel == FULL else "split",
+        "dns": household.dns_servers or Phrase("none"),
+        "tunnel": Phrase("full") if household.tunnel == FULL else Phrase("split"),
         "inner": household.tunnel_subnet,
         "suffix": household.identity_suffix,
     }

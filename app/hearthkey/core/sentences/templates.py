@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from hearthkey.core.templates import Template
+from hearthkey.core.phrases import Phrase
+from hearthkey.core.templates import DEVICE, GATEWAY, Template
 
 CAUTIONS = {
     "template-key-in-clear": "What {subject} writes holds the device’s private key without a passphrase. Whoever gets "
@@ -11,24 +12,30 @@ CAUTIONS = {
 }
 
 
-def saved(template: Template, *, replaced: bool) -> str:
+def saved(template: Template, *, replaced: bool) -> Phrase:
     """A template was kept."""
-    what = "was written anew" if replaced else "is kept with the household"
-    return f"The template {template.name}, for the {template.of}, {what}."
+    facts = {"name": template.name, "of": _OF[template.of]}
+    if replaced:
+        return Phrase("The template {name}, {of}, was written anew.", facts)
+    return Phrase("The template {name}, {of}, is kept with the household.", facts)
 
 
-def forgotten(template: Template) -> str:
+def forgotten(template: Template) -> Phrase:
     """A template was forgotten."""
-    return (
-        f"The template {template.name}, for the {template.of}, was forgotten. Files made from it stay where they are."
-    )
+    facts = {"name": template.name, "of": _OF[template.of]}
+    return Phrase("The template {name}, {of}, was forgotten. Files made from it stay where they are.", facts)
 
 
-def written(template: Template, title: str | None, file_name: str) -> str:
+def written(template: Template, title: str | None, file_name: str) -> Phrase:
     """A template was rendered into a file.
 
     Args:
         title: whose device; None for the gateway.
     """
-    whom = "the gateway" if title is None else title
-    return f"The template {template.name} was written for {whom}, as {file_name}."
+    facts = {"name": template.name, "whom": title, "file": file_name}
+    if title is None:
+        return Phrase("The template {name} was written for the gateway, as {file}.", facts)
+    return Phrase("The template {name} was written for {whom}, as {file}.", facts)
+
+
+_OF = {GATEWAY: Phrase("for the gateway"), DEVICE: Phrase("for the device")}

@@ -6,6 +6,7 @@ from hearthkey.core.firewalls import Firewall
 from hearthkey.core.home_addresses import HomeAddress, Standing
 from hearthkey.core.network import Subnet
 from hearthkey.core.passes import Pass
+from hearthkey.core.phrases import AND, Listing, Phrase
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.sentences.words import FORMS
 from hearthkey.core.ticket_events import Ending, Event, Happened
@@ -76,14 +77,17 @@ def firewall(kind: Firewall, near: tuple[Subnet, ...], port: int) -> Sentence:
     )
 
 
-def opened(chosen: Pass, form_values: tuple[str, ...], address: HomeAddress) -> str:
+def opened(chosen: Pass, form_values: tuple[str, ...], address: HomeAddress) -> Phrase:
     """For the diary: a ticket was opened."""
-    forms = " and ".join(FORMS.get(one, one) for one in form_values)
-    return f"The bundle of {chosen.title} was rehearsed and offered for pick-up at {address.shown}, as {forms}."
+    forms = [Phrase(FORMS[one]) if one in FORMS else one for one in form_values]
+    return Phrase(
+        "The bundle of {title} was rehearsed and offered for pick-up at {address}, as {forms}.",
+        {"title": chosen.title, "address": address.shown, "forms": Listing(forms, AND)},
+    )
 
 
-def ended(title: str, one: Event) -> str:
+def ended(title: str, one: Event) -> Phrase:
     """For the diary: a ticket was closed."""
     if one.ending is None:
         raise ValueError(one.what)
-    return str(Sentence(_KEPT[one.ending], {"title": title, "address": one.address}))
+    return Phrase(_KEPT[one.ending], {"title": title, "address": one.address})

@@ -23,3 +23,34 @@ REASONS = {
     Reason.CESSATION_OF_OPERATION: "it is not used any more",
     Reason.CERTIFICATE_HOLD: "it is stopped for now",
 }
+
+_KINDS = ("a text", "a text of many lines", "a number", "a list", "a list of devices", "a device", "a yes or no")
+"""As in `core.slots.SlotKind`."""
+
+FIXED = {
+    "state": ("waiting", "in use", "stopped", "revoked", "ended"),
+    "setting": ("name", "gateway host", "home subnets", "DNS servers", "tunnel", "tunnel subnet", "identity suffix"),
+    "seen": _KINDS,
+    "wanted": _KINDS,
+    "form": ("bundle", "pkcs12", "archive", "codes"),
+    "step": ("read", "open", "path", "name", "usage", "dates", "list", "handshake"),
+    "place": ("keyring", "key file"),
+    "of": ("gateway", "device"),
+    "what": (
+        "household name",
+        "host name",
+        "gateway host",
+        "home subnet",
+        "tunnel subnet",
+        "identity suffix",
+        "outer interface",
+        "tunnel interface",
+        "template name",
+        "person’s name",
+        "device’s name",
+        "CA name",
+        "tags",
+        "words in one tag",
+    ),
+}
+"""By the name of a fact: the words that it can have, where it has a fixed set of them. A shell translates each."""

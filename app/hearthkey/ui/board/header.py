@@ -8,10 +8,13 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from hearthkey.core.phrases import Style
 from hearthkey.ui.board.axis import Leaf
 from hearthkey.ui.board.ground import paint_grid, paint_leaves, paint_run
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.ruling import Ruling
+from hearthkey.ui.dates import written
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -74,7 +77,7 @@ class Header(QWidget):
         for tick in ruling.ticks:
             role = Role.SMALL_STRONG if tick.strong else Role.SMALL
             ink = "ink" if tick.strong else "ink2"
-            found.append(HeadText(tick.text, columns.axis.left + tick.left, low, tick.width, role, ink))
+            found.append(HeadText(spoken(tick.text), columns.axis.left + tick.left, low, tick.width, role, ink))
         return found
 
     def head(self) -> QRectF:
@@ -152,5 +155,4 @@ class Header(QWidget):
 
 def today(ruling: Ruling) -> str:
     """The date on the ribbon: "Tue 12 May"."""
-    now = ruling.axis.now
-    return f"{now:%a} {now.day} {now:%b}"
+    return written(ruling.axis.now, Style.SHORT_WEEKDAY)

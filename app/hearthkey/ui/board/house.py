@@ -7,13 +7,12 @@ from datetime import datetime
 from hearthkey.core.household import FILE
 from hearthkey.core.in_force import KNOWN, GatewayState, Standing
 from hearthkey.core.outlook import DUE, HOUSE_DUE
-from hearthkey.core.sentences.board import short_day
-from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.gateway import not_in_force
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.rows import Event, Mark, Row, Segment, Shape, Stroke, Tone
+from hearthkey.ui.dates import day, short_day
 from hearthkey.ui.theme.signs import Sign
 
 _ASKED = frozenset({Door.READY, Door.NO_HOUSEHOLD})

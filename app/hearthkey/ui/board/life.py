@@ -11,8 +11,8 @@ from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.proofs import Way
 from hearthkey.core.sentences import board as words
-from hearthkey.core.sentences.diary import day
 from hearthkey.ui.board.rows import Event, Mark, Row, Segment, Shape, Step, Stroke, Tone
+from hearthkey.ui.dates import day, short_day
 from hearthkey.ui.entries import Draft
 from hearthkey.ui.states import sign_of
 from hearthkey.ui.text import said
@@ -84,7 +84,7 @@ def draft_row(draft: Draft, now: datetime) -> Row:
         return row
     return replace(
         row,
-        until=words.short_day(draft.end),
+        until=short_day(draft.end),
         segments=(Segment(Stroke.FINE_DOTS, now, draft.end),),
         marks=(Mark(Shape.SMALL_END, draft.end),),
         events=(*row.events, Event(draft.end, tr("would end"))),

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from hearthkey.core.passes import Pass, State
 from hearthkey.ui.board.life import tr
+from hearthkey.ui.text import spoken
 from hearthkey.ui.ways import Ways
 
 Act = tuple[str, Callable[[], None]]
@@ -23,7 +24,8 @@ def actions(one: Pass, now: datetime, ways: Ways, *, read_only: bool) -> list[Ac
         read_only: nothing can be changed from here.
     """
     state = one.state(now)
-    found: list[Act | None] = [(tr("Show {title}").format(title=one.title), lambda: ways.device.emit(one.identity))]
+    show = tr("Show {title}").format(title=spoken(one.title))
+    found: list[Act | None] = [(show, lambda: ways.device.emit(one.identity))]
     if read_only:
         return found
     if state is State.WAITING:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QRectF
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.rows import Event, Row, Tone
 from hearthkey.ui.board.ruling import Box, Ruling
+from hearthkey.ui.dates import day
 from hearthkey.ui.entries import Entry, Fixture
 from hearthkey.ui.theme.fonts import Role
 
@@ -153,7 +154,7 @@ def _words(row: Row, base: float, ruling: Ruling, event: Event | None) -> list[P
     word, fact = row.word, row.fact
     ink = "act" if row.tone is Tone.DUE else "ink"
     if event is not None:
-        word, fact, ink = f"{event.at.day} {event.at:%B %Y}", event.text, "ink"
+        word, fact, ink = day(event.at), event.text, "ink"
     left, right = ruling.words_left, ruling.words_right
     wide = ruling.names.width(Role.STATE_WORD, word)
     parts = [Part("word", word, left, base, wide, Role.STATE_WORD, ink)] if word else []

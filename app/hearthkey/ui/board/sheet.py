@@ -16,6 +16,7 @@ from hearthkey.ui.board.model import BoardModel, Index
 from hearthkey.ui.board.paper import Paper
 from hearthkey.ui.board.rows import Column, Event
 from hearthkey.ui.board.typed import Typed
+from hearthkey.ui.dates import day
 from hearthkey.ui.theme.theme import Theme
 
 Action = QAbstractItemView.CursorAction
@@ -203,5 +204,5 @@ class Sheet(Paper):
         self.touch(self.currentIndex().row())
         event = self.event_here()
         if event is not None:
-            told_now = f"{event.at.day} {event.at:%B %Y}, {event.text}"
+            told_now = f"{day(event.at)}, {event.text}"
             announce(self, told_now)

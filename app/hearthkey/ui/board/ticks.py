@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from itertools import pairwise
 
+from hearthkey.core.phrases import Moment, Style
 from hearthkey.ui.board.axis import Axis, Leaf, Piece
 
 CLEAR = 44.0
@@ -124,7 +125,7 @@ def _named(piece: Piece, mondays: Sequence[datetime], measure: Measure, least: f
     month = 0
     for monday in mondays:
         new = monday.month != month
-        text = f"{monday.day} {monday:%b}" if new else f"{monday.day}"
+        text = Moment(monday, Style.DAY_AND_MONTH) if new else f"{monday.day}"
         tick = _tick(piece, monday, text, measure, strong=new and monday.day <= 7)
         if least <= tick.left and tick.right <= most:
             found.append(tick)
@@ -155,7 +156,8 @@ def _candidates(piece: Piece, measure: Measure) -> Iterator[list[Tick]]:
 
 def _month(piece: Piece, moment: datetime, measure: Measure) -> Tick:
     strong = moment.month == 1
-    return _tick(piece, moment, f"{moment.year}" if strong else f"{moment:%b}", measure, strong=strong)
+    text = f"{moment.year}" if strong else Moment(moment, Style.SHORT_MONTH)
+    return _tick(piece, moment, text, measure, strong=strong)
 
 
 def _tick(piece: Piece, moment: datetime, text: str, measure: Measure, *, strong: bool) -> Tick:

@@ -28,6 +28,7 @@ from hearthkey.ui.board.sheet import Sheet
 from hearthkey.ui.board.ticks import CLEAR, grid, labels
 from hearthkey.ui.entries import Draft, Entry, Fixture
 from hearthkey.ui.sight import Sight, longest, sight
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 
@@ -167,7 +168,7 @@ class BoardView(QWidget):
         years = self.width() >= YEARS_FROM and columns.axis.width >= YEARS_ON
         axis = fold(snapshot.at, end, columns.axis.width, years=years)
 
-        ticks = labels(axis, names.tick, max(CLEAR, theme.px(CLEAR)))
+        ticks = labels(axis, lambda text, strong: names.tick(spoken(text), strong), max(CLEAR, theme.px(CLEAR)))
         wall = None if snapshot.newest_list is None else snapshot.newest_list.next_update
         return Ruling(theme, names, columns, axis, ticks, grid(axis), wall, base)
 

@@ -8,10 +8,11 @@ from typing import NamedTuple
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QPainter
 
-from hearthkey.core.sentences.diary import day
+from hearthkey.core.phrases import Style
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.lifeline import ground_at
 from hearthkey.ui.board.ruling import Ruling
+from hearthkey.ui.dates import day, written
 from hearthkey.ui.theme.fonts import Role
 
 
@@ -53,7 +54,7 @@ def _wordings(ruling: Ruling) -> Iterator[tuple[str, ...]]:
         return
     nobody = tr("nobody gets in")
     yield nobody, tr("after {day}").format(day=day(wall)), tr("without a new list")
-    yield nobody, tr("after {month}").format(month=f"{wall:%B %Y}")
+    yield nobody, tr("after {month}").format(month=written(wall, Style.MONTH))
 
 
 def paint_told(painter: QPainter, words: Told, bottom: float, ruling: Ruling) -> None:

@@ -28,7 +28,7 @@ from hearthkey.ui.drives import Sticks
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.two_channels import Side
 from hearthkey.ui.scrolling import Scrolling
-from hearthkey.ui.text import said
+from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 
@@ -171,7 +171,7 @@ class Desk(QWidget):
             return
         turn, pickup = turns.current, self.sitting.leaving.pickup
         day = self.tr("{day}, at the table").format(day=weekday(last.at.astimezone()))
-        self.head.show_device(turn.one.title, day)
+        self.head.show_device(spoken(turn.one.title), day)
         self.head.show_clock(runs=pickup.is_open, seconds=pickup.left)
         self._show_card(turn)
         self._show_steps(turn, last)
@@ -184,7 +184,7 @@ class Desk(QWidget):
         leaving = self.sitting.leaving
         side, opened = leaving.screen.side, leaving.pickup.opened
         if side is Side.TICKET and opened is not None:
-            name = self.tr("The code of the pick-up for {title}").format(title=turn.one.title)
+            name = self.tr("The code of the pick-up for {title}").format(title=spoken(turn.one.title))
             self.card.show_code(opened.code, name)
         elif side is Side.PASSPHRASE and leaving.passphrase is not None:
             self.card.show_words(leaving.passphrase)
@@ -225,7 +225,7 @@ class Desk(QWidget):
             told = self.note.text()
         else:
             told = self.card.picture.accessibleName() if side is Side.TICKET else self.card.told.text.text()
-        self._aloud(f"{turn.one.title}. {told}" if other and side is not Side.TICKET else told)
+        self._aloud(f"{spoken(turn.one.title)}. {told}" if other and side is not Side.TICKET else told)
         self.foot.take_focus()
 
     def _aloud(self, text: str) -> None:

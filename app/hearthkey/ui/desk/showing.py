@@ -14,7 +14,7 @@ from hearthkey.ui.desk.turns import Turn, Turns
 from hearthkey.ui.pages.leaving import Leaving
 from hearthkey.ui.pages.two_channels import Side
 from hearthkey.ui.pickup import words
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended, said, spoken
 
 _tr = QCoreApplication.translate
 
@@ -89,7 +89,7 @@ def sentence(turn: Turn, leaving: Leaving, progress: str) -> str:
     Args:
         progress: what is being done right now, in words.
     """
-    side, ending, title = leaving.screen.side, leaving.pickup.ending, turn.one.title
+    side, ending, title = leaving.screen.side, leaving.pickup.ending, spoken(turn.one.title)
     if side is Side.WORKING:
         return progress or _tr("Desk", "One moment …")
     if side is Side.TROUBLE and leaving.trouble is not None:
@@ -137,7 +137,7 @@ def second_words(turn: Turn, leaving: Leaving, *, big: bool) -> str:
 def onward_words(turns: Turns) -> tuple[str, str]:
     """What leads on, with its mnemonic, and the name in it; nothing where there is nobody else and nothing to end."""
     if turns.next is not None:
-        return _tr("Desk", "&Next: {title}"), turns.all[turns.next].one.title
+        return _tr("Desk", "&Next: {title}"), spoken(turns.all[turns.next].one.title)
     turn = turns.current
     return (_tr("Desk", "&Finish") if turn.picked_up is not None and not turn.done else "", "")
 

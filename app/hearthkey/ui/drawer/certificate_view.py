@@ -6,9 +6,11 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.phrases import Style
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.dates import written
 from hearthkey.ui.drawer.figures import Facts, Figure, in_groups
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Certificate, Errands
@@ -78,8 +80,8 @@ class CertificateView(QWidget):
         tell("names", self.tr("names"), ", ".join(facts.names))
         tell("usages", self.tr("usages"), ", ".join(facts.usages))
         tell("key", self.tr("key"), facts.key_type)
-        tell("from", self.tr("good from"), f"{facts.not_before:%Y-%m-%d %H:%M} UTC")
-        tell("until", self.tr("good until"), f"{facts.not_after:%Y-%m-%d %H:%M} UTC")
+        tell("from", self.tr("good from"), written(facts.not_before, Style.MINUTE_UTC))
+        tell("until", self.tr("good until"), written(facts.not_after, Style.MINUTE_UTC))
         tell("serial", self.tr("serial"), in_groups(facts.serial))
         tell("sha", self.tr("SHA-256"), in_groups(facts.fingerprint))
         self.text.show_value(found.text.strip())

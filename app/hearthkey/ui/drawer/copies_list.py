@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtCore import QCoreApplication, QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QKeyEvent, QPainter, QPen, QResizeEvent, QTextLayout, QTextOption
 from PySide6.QtWidgets import QFrame, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.drawer.copies_model import OPEN, CopiesModel, state, what, when
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -62,7 +63,7 @@ class CopiesDelegate(QStyledItemDelegate):
         painter.save()
         head = self._head(index.row())
         if head:
-            self._paint_head(painter, QRect(box.left(), box.top(), box.width(), head), one.of.title)
+            self._paint_head(painter, QRect(box.left(), box.top(), box.width(), head), spoken(one.of.title))
         box.setTop(box.top() + head)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
         if chosen:
@@ -73,7 +74,7 @@ class CopiesDelegate(QStyledItemDelegate):
         painter.setPen(self._theme.color("ink2"))
         painter.setFont(self._theme.font(Role.STATE))
         painter.drawText(inside, int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop), when(one))
-        number = self._view.tr("no. {number}").format(number=one.copy.number)
+        number = QCoreApplication.translate("CopiesList", "no. {number}").format(number=one.copy.number)
         painter.drawText(inside, int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop), number)
         unsettled = one.standing in OPEN
         self._paint_state(painter, inside, state(one), unsettled=unsettled)

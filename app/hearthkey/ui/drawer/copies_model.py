@@ -7,7 +7,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 from hearthkey.core.copies import Standing, Told
 from hearthkey.core.sentences import copies as sentences
 from hearthkey.core.sentences.board import short_day
-from hearthkey.ui.text import said
+from hearthkey.ui.text import said, spoken
 
 _Index = QModelIndex | QPersistentModelIndex
 _TOP = QModelIndex()
@@ -89,5 +89,5 @@ class CopiesModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return what(one)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{one.of.title}, {when(one)}: {what(one)} {state(one)}"
+            return f"{spoken(one.of.title)}, {when(one)}: {what(one)} {state(one)}"
         return None

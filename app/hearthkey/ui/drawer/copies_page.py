@@ -21,7 +21,7 @@ from hearthkey.ui.drawer.copies_list import CopiesList
 from hearthkey.ui.drawer.copies_model import CopiesModel
 from hearthkey.ui.drawer.page import INSET, RING, Page, inset
 from hearthkey.ui.errands import Errands
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended, said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -113,7 +113,7 @@ class CopiesPage(Page):
     def show_copies(self, seen: CopiesSeen) -> None:
         """Show the list."""
         title = seen.found[0].of.title if self._identity and seen.found else self._title()
-        self.entitle(self.tr("Copies of {title}").format(title=title) if self._identity else self.tr("Copies"))
+        self.entitle(self.tr("Copies of {title}").format(title=spoken(title)) if self._identity else self.tr("Copies"))
         self.whole.setVisible(bool(self._identity))
         self._tell(seen.found)
         self.shown.setVisible(bool(seen.found))

@@ -29,7 +29,7 @@ from hearthkey.ui.drawer.stick_question import StickQuestion
 from hearthkey.ui.drawer.stops import stops
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.kind_words import looked_at, made_for
-from hearthkey.ui.text import caution, said
+from hearthkey.ui.text import caution, said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign
 from hearthkey.ui.theme.theme import Theme
@@ -156,7 +156,7 @@ class DevicePage(Page):
         self._passes = sorted(found, key=lambda one: one.not_before)
         newest, now = self._passes[-1], snapshot.at
         words = device_words(newest, now)
-        self.entitle(newest.title, words.sign)
+        self.entitle(spoken(newest.title), words.sign)
         self.sentence.speak(said(words.rest), stressed=said(words.state))
         self.life.show_stops(stops(newest, now, replaced=len(found) > 1), words.sign)
         self.life.setAccessibleDescription(f"{said(words.state)} {said(words.rest)}")

@@ -8,6 +8,7 @@ from enum import Enum
 
 from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.phrases import Phrase
 from hearthkey.core.proofs import Way
 from hearthkey.core.sentences.board import state_words, weekday
 from hearthkey.core.sentences.diary import day
@@ -55,7 +56,7 @@ def device_words(one: Pass, now: datetime) -> DeviceWords:
     state = one.state(now)
     sign = sign_of(one, now)
     if state is State.REVOKED:
-        why = "" if one.reason is None else REASONS[one.reason]
+        why = "" if one.reason is None else Phrase(REASONS[one.reason])
         rest = Sentence("It never gets in again: {why}.", {"why": why})
         return DeviceWords(sign, _since("Revoked on {day}.", one), rest, Step.ANEW, (), stops=False, revokes=False)
     if state is State.ENDED:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QSize, Qt
+from PySide6.QtCore import QCoreApplication, QModelIndex, QPersistentModelIndex, QPointF, QRect, QSize, Qt
 from PySide6.QtGui import (
     QGuiApplication,
     QKeyEvent,
@@ -79,7 +79,7 @@ class DiaryDelegate(QStyledItemDelegate):
         painter.setFont(self._theme.font(Role.STATE))
         painter.setPen(self._theme.color("ink2"))
         painter.drawText(inside, int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop), when(entry))
-        number = self._view.tr("no. {number}").format(number=entry.number)
+        number = QCoreApplication.translate("DiaryList", "no. {number}").format(number=entry.number)
         painter.drawText(inside, int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop), number)
         painter.setPen(self._theme.color("ink"))
         top = inside.top() + self._head() + self.BETWEEN

@@ -5,7 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from hearthkey.core.diary import DiaryEntry
-from hearthkey.core.sentences.board import short_day
+from hearthkey.core.phrases import Style
+from hearthkey.ui.dates import short_day, written
 
 _Index = QModelIndex | QPersistentModelIndex
 _TOP = QModelIndex()
@@ -14,7 +15,7 @@ _TOP = QModelIndex()
 def when(entry: DiaryEntry) -> str:
     """Day and time of an entry, by the clock on the wall."""
     local = entry.at.astimezone()
-    return f"{short_day(local)}, {local.hour:02}:{local.minute:02}"
+    return f"{short_day(local)}, {written(local, Style.TIME)}"
 
 
 class DiaryModel(QAbstractListModel):

@@ -24,7 +24,7 @@ from hearthkey.ui.drawer.until import Until
 from hearthkey.ui.drawer.whose import Whose
 from hearthkey.ui.kind_words import words
 from hearthkey.ui.sight import sight
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -152,7 +152,7 @@ class EnrolForm(QWidget):
         self._old = old
         with QSignalBlocker(self.kind):
             self.kind.take(old.kind if self._kinds is None else self._kinds.of(old.kind).name)
-        self.about.speak(self.tr("For {title}. It keeps its identity.").format(title=old.title))
+        self.about.speak(self.tr("For {title}. It keeps its identity.").format(title=spoken(old.title)))
         self.until.begin(self.until.today, guest=old.guest)
         self._show()
 

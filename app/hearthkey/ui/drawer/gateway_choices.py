@@ -21,7 +21,7 @@ from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.question import Question
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -189,7 +189,7 @@ class GatewayChoices(QWidget):
         self._touched = False
         if self._errands.last is not None:
             self.show_snapshot(self._errands.last)
-        self._say(changes.sentence)
+        self._say(spoken(changes.sentence))
 
     def _failed(self, error: HearthkeyError) -> None:
         self._say(mended(error), color="act")

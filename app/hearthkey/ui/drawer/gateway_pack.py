@@ -18,7 +18,7 @@ from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.fold import Fold
 from hearthkey.ui.pages.pick_folder import PickFolder
-from hearthkey.ui.text import caution, mended
+from hearthkey.ui.text import caution, mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -68,7 +68,7 @@ class GatewayPack(QWidget):
         self._errands.save_pack(folder, self, self._written, self._failed)
 
     def _written(self, changes: Changes) -> None:
-        self._say(f"{changes.sentence} {self.caution.text()}")
+        self._say(f"{spoken(changes.sentence)} {self.caution.text()}")
 
     def _failed(self, error: HearthkeyError) -> None:
         self._say(mended(error), color="act")

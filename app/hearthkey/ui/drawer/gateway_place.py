@@ -19,7 +19,7 @@ from hearthkey.ui.drawer.gateway_key import HostKeyCard
 from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -147,7 +147,7 @@ class GatewayPlacePage(Page):
         self._asked += 1
         number = self._asked
         self._busy(busy=True)
-        self._say(self.tr("Asking {where} for its host key …").format(where=where(self._typed)))
+        self._say(self.tr("Asking {where} for its host key …").format(where=spoken(where(self._typed))))
 
         def shown(key: HostKey | None) -> None:
             if number == self._asked:
@@ -181,7 +181,7 @@ class GatewayPlacePage(Page):
         """
         alarm = Refused("host-key-changed", where=where(typed), seen=key.fingerprint)
         self._turn_to(self.card)
-        self.card.show_key(where(typed), key, mended(alarm) if changed else "")
+        self.card.show_key(spoken(where(typed)), key, mended(alarm) if changed else "")
 
     def _same(self) -> None:
         self._keep_target(self._key)

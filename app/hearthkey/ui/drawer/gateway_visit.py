@@ -9,6 +9,7 @@ from hearthkey.core.delivery import Delivered, DeliveryPlan
 from hearthkey.core.errors import Cancelled, HearthkeyError
 from hearthkey.core.in_force import CLOCK_TOLERATED
 from hearthkey.core.network import Caution
+from hearthkey.core.phrases import Listing
 from hearthkey.core.sentences import gateway as words
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
@@ -146,7 +147,7 @@ def _told_already(_error: HearthkeyError) -> None:
 
 
 def _cautions(done: Delivered) -> list[Caution]:
-    told = [Caution("taken-over", ", ".join(done.taken_over))] if done.taken_over else []
+    told = [Caution("taken-over", Listing(done.taken_over))] if done.taken_over else []
     if done.clock_off is not None and abs(done.clock_off) > CLOCK_TOLERATED.total_seconds():
         told.append(Caution("gateway-clock", str(done.clock_off)))
     return told

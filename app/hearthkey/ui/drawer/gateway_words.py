@@ -11,10 +11,11 @@ from typing import NamedTuple
 from hearthkey.core.household import Gateway
 from hearthkey.core.in_force import GatewayState, Standing, house_ends
 from hearthkey.core.outlook import HOUSE_DUE
-from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.gateway import ago, moment, where
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.dates import day
 from hearthkey.ui.strip_words import clock_words, lamps, tr
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.signs import Sign
 
 _KEY_FILES = {"ssh-ed25519": "ed25519", "ssh-rsa": "rsa", "ecdsa-sha2": "ecdsa"}
@@ -75,11 +76,11 @@ def _seen(snapshot: Snapshot, state: GatewayState, now: datetime) -> list[Fact]:
     if snapshot.gateway is not None:
         told.append(Fact("certificate", tr("certificate until"), *_certificate(state, snapshot.gateway, now)))
     if note.looked is not None:
-        told.append(Fact("looked", tr("last read"), ago(note.looked, now)))
+        told.append(Fact("looked", tr("last read"), spoken(ago(note.looked, now))))
     if note.failed is not None:
-        told.append(Fact("failed", tr("not reached since"), moment(note.failed, now)))
+        told.append(Fact("failed", tr("not reached since"), spoken(moment(note.failed, now))))
     if note.delivered is not None:
-        told.append(Fact("delivered", tr("last delivery"), ago(note.delivered, now)))
+        told.append(Fact("delivered", tr("last delivery"), spoken(ago(note.delivered, now))))
     if note.clock_off is not None:
         told.append(Fact("clock", tr("its clock"), *_clock(state, note.clock_off)))
     return told
@@ -111,7 +112,7 @@ def _certificate(state: GatewayState, gateway: Gateway, now: datetime) -> tuple[
         return day(gateway.not_after), tr("(made here, not seen at the gateway)")
     seen = tr("(seen at the gateway)")
     if state.standing is Standing.UNKNOWN:
-        seen = tr("(seen there {when})").format(when=ago(note.looked, now))
+        seen = tr("(seen there {when})").format(when=spoken(ago(note.looked, now)))
     return day(note.gateway_until), seen
 
 
@@ -127,7 +128,7 @@ def _place(state: GatewayState) -> list[Fact]:
     target = state.target
     if target is None:
         return []
-    told = [Fact("where", tr("files go to"), where(target))]
+    told = [Fact("where", tr("files go to"), spoken(where(target)))]
     if target.reload:
         told.append(Fact("reload", tr("then it runs"), target.reload))
     return told

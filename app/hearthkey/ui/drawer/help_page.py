@@ -31,7 +31,7 @@ class HelpPage(Page):
         for spot, told in HELP.items():
             keys = Facts(theme)
             for number, (key, does) in enumerate(told.keys):
-                keys.tell(str(number), key, said(Sentence(does, {})))
+                keys.tell(str(number), said(Sentence(key, {})), said(Sentence(does, {})))
             self._keys[spot] = keys
             self.put(keys)
         self.put(self._under, self._headed, self.legend)

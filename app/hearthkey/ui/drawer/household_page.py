@@ -13,19 +13,19 @@ from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.household import Household
 from hearthkey.core.network import Caution
 from hearthkey.core.plans import Changes
-from hearthkey.core.sentences.diary import day
 from hearthkey.core.settling import SettlePlan
 from hearthkey.services.settling import SettleRequest, request_for
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Label, Prose, Rule
+from hearthkey.ui.dates import day
 from hearthkey.ui.drawer.figures import Facts, in_groups
 from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.drawer.settlement import Settlement
 from hearthkey.ui.drawer.unlock import UnlockRow
 from hearthkey.ui.errands import Errands
-from hearthkey.ui.text import caution, mended
+from hearthkey.ui.text import caution, mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -228,13 +228,13 @@ class HouseholdPage(Page):
     # Outcomes
 
     def _signed(self, changes: Changes) -> None:
-        told = [changes.sentence, *(caution(one) for one in changes.cautions)]
+        told = [spoken(changes.sentence), *(caution(one) for one in changes.cautions)]
         if changes.list_number is not None:
             told.append(caution(Caution("not-in-force", str(changes.list_number))))
         self._over(told, self.sign_button)
 
     def _settled(self, plan: SettlePlan, changes: Changes, back: Household | None) -> None:
-        told = [changes.sentence]
+        told = [spoken(changes.sentence)]
         if plan.touches:
             self.settlement.as_it_was()
             self._back = None if plan.needs_key else back

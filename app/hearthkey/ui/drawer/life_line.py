@@ -9,9 +9,9 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QGridLayout, QWidget
 
-from hearthkey.core.sentences.board import short_day
 from hearthkey.ui.controls.labels import Label, Prose
 from hearthkey.ui.controls.strokes import Mark, Run, paint_mark, paint_run
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.drawer.stops import Stop
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.fonts import Role

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from itertools import chain
 
-from PySide6.QtCore import Qt, Signal, SignalInstance
+from PySide6.QtCore import QCoreApplication, Qt, Signal, SignalInstance
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
@@ -54,7 +54,9 @@ class Page(QWidget):
         self.sign.hide()
         self.title = Prose(theme, Role.TITLE)
         self._long_title = Prose(theme, Role.TITLE)
-        self.close_button = Button(theme, self.tr("Close"), kind=Kind.WORD, hint="Esc", height=26)
+        self.close_button = Button(
+            theme, QCoreApplication.translate("Page", "Close"), kind=Kind.WORD, hint="Esc", height=26
+        )
         self.close_button.clicked.connect(self.leave)
         self.content = QWidget()
         self.body = QVBoxLayout(self.content)

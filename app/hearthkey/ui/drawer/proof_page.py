@@ -23,7 +23,7 @@ from hearthkey.ui.drawer.proof_told import ProofTold
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.proof_errands import ShownProof
 from hearthkey.ui.states import sign_of
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended, said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -120,7 +120,7 @@ class ProofPage(Page):
         if found is None:
             return
         self._one = found
-        self.entitle(self.tr("Prove {title}").format(title=found.title), sign_of(found, snapshot.at))
+        self.entitle(self.tr("Prove {title}").format(title=spoken(found.title)), sign_of(found, snapshot.at))
         self.place.show_snapshot(snapshot)
         able = not snapshot.read_only and found.gets_in(snapshot.at)
         self._able = able
@@ -199,7 +199,7 @@ class ProofPage(Page):
             return
         self._open = True
         self.place.stand_at(shown)
-        title = "" if self._one is None else self._one.title
+        title = "" if self._one is None else spoken(self._one.title)
         self.card.show_link(shown.link, shown.code, self.tr("Code that {title} opens").format(title=title))
         self._beat.start()
         self.look()

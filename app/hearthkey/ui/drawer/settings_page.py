@@ -1,4 +1,4 @@
-"""The app's own settings: look, size, lock, and where its data lies. Each takes effect at once."""
+"""The app's own settings: look, size, lock, and where its data lies. Each but the language takes effect at once."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from PySide6.QtCore import QUrl, Signal
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
+from hearthkey.core.languages import Language
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Labelled
@@ -17,6 +18,7 @@ from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.figures import Figure
 from hearthkey.ui.drawer.page import Page, inset
+from hearthkey.ui.languages import NAMES
 from hearthkey.ui.preferences import IDLE_MINUTES, SCALES, Preferences
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import SYSTEM, Theme
@@ -60,6 +62,7 @@ class SettingsPage(Page):
         self._apply = apply
         self._show_folder = show_folder
         self.look = Combo(theme, self.tr("Look"))
+        self.language = Combo(theme, self.tr("Language"))
         self.type_size = Choice(theme, self.tr("Size of type"), [(str(one), f"{round(one * 100)} %") for one in SCALES])
         self.idle = Choice(
             theme,
@@ -71,6 +74,7 @@ class SettingsPage(Page):
         self._build()
         self.show_preferences(chosen)
         self.look.currentIndexChanged.connect(self._change)
+        self.language.currentIndexChanged.connect(self._change)
         self.type_size.chosen.connect(self._change)
         self.idle.chosen.connect(self._change)
         self.household_button.clicked.connect(self.household)
@@ -86,9 +90,19 @@ class SettingsPage(Page):
                 ("contrast-dark", self.tr("high contrast, dark")),
             ]
         )
+        languages = [(one.value, name) for one, name in NAMES.items()]
+        self.language.offer([(SYSTEM, self.tr("as the desktop")), *languages])
         self.body.setSpacing(10)
         self.body.addWidget(Labelled(self.theme, self.tr("Look"), self.look))
         self.body.addWidget(Labelled(self.theme, self.tr("Size of type"), _framed(self.type_size)))
+        self.body.addWidget(
+            Labelled(
+                self.theme,
+                self.tr("Language"),
+                self.language,
+                hint=self.tr("Takes effect when the app is started next. The diary keeps the words it was written in."),
+            )
+        )
         self.body.addWidget(
             Labelled(
                 self.theme,
@@ -120,9 +134,10 @@ class SettingsPage(Page):
     def show_preferences(self, chosen: Preferences) -> None:
         """Show other preferences, without giving them out."""
         self._chosen = chosen
-        self.look.blockSignals(True)  # noqa: FBT003 - Qt's own signature
-        self.look.take(chosen.theme)
-        self.look.blockSignals(False)  # noqa: FBT003 - Qt's own signature
+        for combo, key in ((self.look, chosen.theme), (self.language, chosen.language or SYSTEM)):
+            combo.blockSignals(True)  # noqa: FBT003 - Qt's own signature
+            combo.take(key)
+            combo.blockSignals(False)  # noqa: FBT003 - Qt's own signature
         self.type_size.take(str(chosen.scale))
         self.idle.take(str(chosen.idle_minutes))
 
@@ -133,6 +148,7 @@ class SettingsPage(Page):
             theme=self.look.key() or SYSTEM,
             scale=float(self.type_size.value()),
             idle_minutes=int(self.idle.value()),
+            language=None if self.language.key() in {"", SYSTEM} else Language(self.language.key()),
         )
 
     def _change(self, *_choice: object) -> None:

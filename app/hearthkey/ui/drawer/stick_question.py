@@ -17,7 +17,7 @@ from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.copy_errands import CopiesSeen
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Errands
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended, said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -100,7 +100,7 @@ class StickQuestion(QWidget):
         self._here = not here.isdisjoint({one.copy.place, one.copy.folder})
         self.question.speak(
             self.tr("The bundle of {title} was written to it on {day}.").format(
-                title=one.of.title, day=day(one.copy.made)
+                title=spoken(one.of.title), day=day(one.copy.made)
             ),
             stressed=self.tr("Was the stick “{name}” wiped?").format(name=one.copy.place),
         )

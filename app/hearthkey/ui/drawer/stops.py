@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 
 from hearthkey.core.outlook import is_due
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.phrases import Phrase
 from hearthkey.core.sentences.proofs import way
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.sentences.words import REASONS
@@ -110,7 +111,7 @@ def _stopped(one: Pass, now: datetime, _run: Run) -> list[Stop]:
 
 
 def _revoked(one: Pass, now: datetime, _run: Run) -> list[Stop]:
-    why = "" if one.reason is None else REASONS[one.reason]
+    why = "" if one.reason is None else Phrase(REASONS[one.reason])
     return [
         Stop(Mark.FINAL, one.since or now, Sentence("revoked: {why}", {"why": why}), Run.NONE),
         Stop(Mark.TODAY, now, Sentence("never gets in again", {}), Run.NONE),

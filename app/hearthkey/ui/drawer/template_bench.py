@@ -20,7 +20,7 @@ from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.drawer.template_slots import SlotList, as_written
 from hearthkey.ui.drawer.template_text import Boxed, NumberedText
 from hearthkey.ui.resources import resource
-from hearthkey.ui.text import caution
+from hearthkey.ui.text import caution, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -144,7 +144,7 @@ class TemplateBench(QWidget):
 
     def _words(self, one: Pass, snapshot: Snapshot) -> str:
         waits = one.state(snapshot.at) is State.WAITING
-        return self.tr("{title}, waiting").format(title=one.title) if waits else one.title
+        return self.tr("{title}, waiting").format(title=spoken(one.title)) if waits else spoken(one.title)
 
     def serial(self) -> str | None:
         """Whose values are shown; None for the gateway, or for marks."""

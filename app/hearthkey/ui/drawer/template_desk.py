@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError, Refused
@@ -27,11 +27,16 @@ from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
 
+def _tr(text: str) -> str:
+    """Whoever inherits would ask for it under a name of its own, for that is what `QObject.tr` does."""
+    return QCoreApplication.translate("TemplateDesk", text)
+
+
 class TemplateDesk(Page):
     """One template at a time; what was typed in another waits until that one is chosen again."""
 
     def __init__(self, theme: Theme, errands: Errands, parent: QWidget | None = None) -> None:
-        super().__init__(theme, self.tr("Your own template"), parent=parent)
+        super().__init__(theme, _tr("Your own template"), parent=parent)
         self._errands = errands
         self.drafts = TemplateDrafts()
         self._busy = self._showing = False
@@ -41,7 +46,7 @@ class TemplateDesk(Page):
         self.mistake = TemplateMistake(theme)
         self.note = Prose(theme, Role.STATE, color="ink2")
         self.trouble = Prose(theme, Role.BODY, color="act")
-        self.commit = Button(theme, self.tr("Keep it"), kind=Kind.COMMIT, hint=self.tr("Ctrl+Enter"), height=34)
+        self.commit = Button(theme, _tr("Keep it"), kind=Kind.COMMIT, hint=_tr("Ctrl+Enter"), height=34)
         self.write_button = Button(theme, "", height=34)
         self._build()
         self._connect()
@@ -55,7 +60,7 @@ class TemplateDesk(Page):
             Prose(
                 self.theme,
                 Role.BODY,
-                self.tr(
+                _tr(
                     "A text in the words of a program of yours. The household fills in what stands between double "
                     "braces."
                 ),
@@ -144,7 +149,7 @@ class TemplateDesk(Page):
     def _as_kept(self) -> None:
         self._lay_down(self.drafts.back())
         self.bench.text.setFocus()
-        announce(self, self.tr("It stands here as it was kept"))
+        announce(self, _tr("It stands here as it was kept"))
 
     # What is typed
 
@@ -176,7 +181,7 @@ class TemplateDesk(Page):
 
     def _named(self) -> Template:
         typed = self.template()
-        return typed if typed.name.strip() else replace(typed, name=self.tr("the template"))
+        return typed if typed.name.strip() else replace(typed, name=_tr("the template"))
 
     def _try(self) -> None:
         if self._is_blank():
@@ -244,15 +249,15 @@ class TemplateDesk(Page):
 
     def _writes(self, of: str) -> str:
         if of != DEVICE:
-            return self.tr("Write to a folder…")
-        return self.tr("Write for a device…") if self.bench.serial() is None else self.tr("Write for this device…")
+            return _tr("Write to a folder…")
+        return _tr("Write for a device…") if self.bench.serial() is None else _tr("Write for this device…")
 
     def _what_the_name_does(self, name: str) -> str:
         key = self.drafts.found(name)
         if key is not None and key != self.drafts.key:
-            return self.tr("Keeping it writes over the one of that name.")
+            return _tr("Keeping it writes over the one of that name.")
         if not self.drafts.is_new and key is None and name.strip():
-            return self.tr("Kept under this name, it stands beside {name}.").format(name=self.drafts.origin().name)
+            return _tr("Kept under this name, it stands beside {name}.").format(name=self.drafts.origin().name)
         return ""
 
     # What is said of it

@@ -15,7 +15,7 @@ from hearthkey.ui.drawer.template_desk import TemplateDesk
 from hearthkey.ui.drawer.template_mistake import line_of
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
-from hearthkey.ui.text import caution, mended
+from hearthkey.ui.text import caution, mended, spoken
 from hearthkey.ui.theme.theme import Theme
 
 
@@ -72,7 +72,7 @@ class TemplatePage(TemplateDesk):
             self._showing = True
             self.form.show_template(proper)
             self._showing = False
-        self._over(" ".join([changes.sentence, *(caution(one) for one in changes.cautions)]))
+        self._over(" ".join([spoken(changes.sentence), *(caution(one) for one in changes.cautions)]))
 
     def forget(self) -> None:
         """Forget the chosen one; what is typed stays, so that keeping it brings it back."""
@@ -82,7 +82,7 @@ class TemplatePage(TemplateDesk):
         def gone(changes: Changes) -> None:
             self.drafts.let_go(self.template())
             self._errands.templates(self, self._offer)
-            self._over(f"{changes.sentence} {self.tr('What stands here stays; Keep it brings it back.')}")
+            self._over(f"{spoken(changes.sentence)} {self.tr('What stands here stays; Keep it brings it back.')}")
             self.form.which.setFocus()
 
         self._begin()
@@ -109,7 +109,7 @@ class TemplatePage(TemplateDesk):
 
     def _written(self, changes: Changes) -> None:
         where = self.tr("It lies in {folder}.").format(folder=Path(changes.files[0]).parent)
-        self._over(" ".join([changes.sentence, where, *(caution(one) for one in changes.cautions)]))
+        self._over(" ".join([spoken(changes.sentence), where, *(caution(one) for one in changes.cautions)]))
 
     # Outcomes
 

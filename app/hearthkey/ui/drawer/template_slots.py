@@ -18,9 +18,11 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPen, QResizeEvent, QTextLayout, QTextOption
 from PySide6.QtWidgets import QFrame, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.slots import Listed, SlotKind, slots_of
 from hearthkey.core.templates import DEVICE, GATEWAY
 from hearthkey.ui.controls.thin_bar import ThinBar
+from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -71,8 +73,13 @@ class SlotModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return slot.name
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{slot.name}: {slot.today}. {slot.meaning}"
+            return f"{slot.name}: {spoken(slot.today)}. {meaning(slot)}"
         return None
+
+
+def meaning(slot: Listed) -> str:
+    """One sentence about a slot."""
+    return said(Sentence(slot.meaning, {}))
 
 
 class SlotDelegate(QStyledItemDelegate):
@@ -86,7 +93,7 @@ class SlotDelegate(QStyledItemDelegate):
         self._view = view
 
     def _meaning(self, slot: Listed, width: int) -> tuple[QTextLayout, float]:
-        laid = QTextLayout(slot.meaning, self._theme.font(Role.STATE))
+        laid = QTextLayout(meaning(slot), self._theme.font(Role.STATE))
         option = QTextOption()
         option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
         laid.setTextOption(option)
@@ -143,7 +150,7 @@ class SlotDelegate(QStyledItemDelegate):
             painter.drawText(
                 box,
                 flags | int(Qt.AlignmentFlag.AlignRight),
-                values.elidedText(slot.today, Qt.TextElideMode.ElideRight, left),
+                values.elidedText(spoken(slot.today), Qt.TextElideMode.ElideRight, left),
             )
 
 

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from datetime import date, datetime, timedelta
 
-from PySide6.QtCore import QDate, QLocale, QRectF, QSignalBlocker, QSize, Signal
+from PySide6.QtCore import QDate, QRectF, QSignalBlocker, QSize, Signal
 from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QSizePolicy, QWidget
 
 from hearthkey.core.certificates import end_of_day
+from hearthkey.core.phrases import Style
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Labelled
+from hearthkey.ui.dates import locale, pattern, written
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -23,8 +25,8 @@ class DateField(QDateEdit):
     def __init__(self, theme: Theme, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self.setLocale(QLocale(QLocale.Language.English))
-        self.setDisplayFormat("d MMM yyyy")
+        self.setLocale(locale())
+        self.setDisplayFormat(pattern(Style.SHORT_DAY))
         self.setButtonSymbols(QDateEdit.ButtonSymbols.NoButtons)
         self.setFrame(False)
         self.setAccessibleName(name)
@@ -43,7 +45,9 @@ class DateField(QDateEdit):
         """Room for the longest date, as high as a line field."""
         metrics = self.fontMetrics()
         high = max(self._theme.px(32), metrics.height() + 12) + 6
-        return QSize(metrics.horizontalAdvance("30 May 2028") + 40, high)
+        days = (self.locale().toString(QDate(2028, month, 30), self.displayFormat()) for month in range(3, 13))
+        wide = max(metrics.horizontalAdvance(day) for day in days)
+        return QSize(wide + 40, high)
 
     minimumSizeHint = sizeHint  # noqa: N815 - Qt's name
 
@@ -157,6 +161,6 @@ class Until(QWidget):
             words = self.tr("Tomorrow, a {weekday}.") if away.days else self.tr("Today, a {weekday}.")
         else:
             words = self.tr("A {weekday}, {days} days from now.")
-        told = words.format(weekday=f"{end:%A}", days=away.days)
+        told = words.format(weekday=written(end, Style.DAY_NAME), days=away.days)
         self._asked.remark(told)
         self.field.setAccessibleDescription(told)

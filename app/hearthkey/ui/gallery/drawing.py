@@ -13,11 +13,13 @@ from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QApplication
 
 from hearthkey.core.errors import Bug, HearthkeyError
+from hearthkey.core.languages import Language
 from hearthkey.services.house import OpenHouse
 from hearthkey.ui import app as starting
 from hearthkey.ui.gallery.desk_states import desk
 from hearthkey.ui.gallery.looks import Look
 from hearthkey.ui.gallery.scenes import HOUSEHOLD, NEW_HOUSEHOLD, Scene
+from hearthkey.ui.languages import FOLDER, speak
 from hearthkey.ui.theme.style import SheetStyle
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.window import Window
@@ -32,8 +34,12 @@ _PATIENCE = 4000
 _log = logging.getLogger(__name__)
 
 
-def draw(open_house: OpenHouse, into: Path, icons: Path) -> tuple[str, ...]:
+def draw(open_house: OpenHouse, into: Path, icons: Path, language: Language) -> tuple[str, ...]:
     """Draw every scene in its looks, on a practice household in a folder that is gone afterwards.
+
+    Args:
+        icons: the folder of pictures; the translations lie beside it.
+        language: what the window speaks in them.
 
     Returns:
         The files' paths.
@@ -44,6 +50,7 @@ def draw(open_house: OpenHouse, into: Path, icons: Path) -> tuple[str, ...]:
     """
     into.mkdir(parents=True, exist_ok=True)
     app = starting.application(icons)
+    speak(app, icons.with_name(FOLDER), language)
     theme = Theme(name="paper")
     app.setStyle(SheetStyle(theme))
     theme.dress()

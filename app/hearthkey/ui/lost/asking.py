@@ -17,7 +17,7 @@ from hearthkey.ui.lost.losing import Losing
 from hearthkey.ui.lost.rows import MatchList
 from hearthkey.ui.lost.search import MOST, Finder, Found, Match
 from hearthkey.ui.lost.words import why_not
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -189,11 +189,11 @@ class Asking(QWidget):
         self.voice.setVisible(bool(self.voice.text()) or stoppable)
 
     def _offer(self, match: Match) -> None:
-        title = match.shown.title.replace("&", "&&")
+        title = spoken(match.shown.title).replace("&", "&&")
         self.commit.say(self.tr("Stop {title}").format(title=title))
         if self.commit.sizeHint().width() > self._theme.px(420):
             self.commit.say(self.tr("Stop it"))
-        self.commit.setAccessibleName(self.tr("Stop {title}").format(title=match.shown.title))
+        self.commit.setAccessibleName(self.tr("Stop {title}").format(title=spoken(match.shown.title)))
         self._explain()
 
     def _explain(self) -> None:

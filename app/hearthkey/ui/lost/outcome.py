@@ -17,7 +17,7 @@ from hearthkey.ui.errands import Errands
 from hearthkey.ui.lost.aftercare import Aftercare
 from hearthkey.ui.lost.gate import Gate
 from hearthkey.ui.lost.on_the_way import OnTheWay
-from hearthkey.ui.text import caution, mended
+from hearthkey.ui.text import caution, mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -88,7 +88,7 @@ class Outcome(QWidget):
         self.gate.forget()
         self._say_trouble("")
         number = "?" if changes.list_number is None else changes.list_number
-        sentence = template.format(title=title, number=number)
+        sentence = template.format(title=spoken(title), number=number)
         self.voice.setText(sentence)
         last = self._errands.last
         by_hand = last is None or last.gateway_state.target is None

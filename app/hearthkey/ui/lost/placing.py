@@ -10,6 +10,7 @@ from PySide6.QtGui import QFontMetricsF, QTextLayout, QTextLine, QTextOption
 
 from hearthkey.ui.lost.search import Match
 from hearthkey.ui.lost.words import state_words
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -42,10 +43,10 @@ def place(theme: Theme, match: Match, now: datetime, width: float) -> Placed:
     measures = theme.fonts.metrics(Role.STATE)
     wanted = theme.fonts.metrics(Role.STATE_WORD).horizontalAdvance(word) + measures.horizontalAdvance(f", {fact}") + 2
     left, pad, state_left = theme.px(NAME), theme.px(PAD), float(theme.px(STATE))
-    named = theme.fonts.metrics(Role.PERSON).horizontalAdvance(match.shown.title) + 2
+    named = theme.fonts.metrics(Role.PERSON).horizontalAdvance(spoken(match.shown.title)) + 2
     state_left = max(state_left, left + named + theme.px(GAP))
     beside = state_left + wanted <= width
-    name = _laid_out(theme, match.shown.title, named if beside else max(width - left, 1.0))
+    name = _laid_out(theme, spoken(match.shown.title), named if beside else max(width - left, 1.0))
     first = name.lineAt(0)
     baseline = pad + first.ascent()
     if beside:

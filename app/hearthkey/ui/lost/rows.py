@@ -31,6 +31,7 @@ from hearthkey.ui.lost.placing import Placed, place, x_of
 from hearthkey.ui.lost.search import Match
 from hearthkey.ui.lost.words import state_words
 from hearthkey.ui.states import sign_of
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, paint_sign
 from hearthkey.ui.theme.theme import Theme
@@ -66,15 +67,15 @@ class Matches(QAbstractListModel):
             return None
         match = self._matches[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
-            return match.shown.title
+            return spoken(match.shown.title)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return spoken(match, self._now)
+            return in_one(match, self._now)
         return (match, self._now) if role == MATCH else None
 
 
-def spoken(match: Match, now: datetime) -> str:
+def in_one(match: Match, now: datetime) -> str:
     """A match as one sentence."""
-    return f"{match.shown.title}: {', '.join(filter(None, state_words(match.shown, now)))}"
+    return f"{spoken(match.shown.title)}: {', '.join(filter(None, state_words(match.shown, now)))}"
 
 
 class MatchDelegate(QStyledItemDelegate):

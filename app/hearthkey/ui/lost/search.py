@@ -10,6 +10,7 @@ from itertools import islice
 from typing import NamedTuple
 
 from hearthkey.core.passes import GETTING_IN, Pass, State
+from hearthkey.ui.text import spoken
 
 MOST = 6
 """Rows that are shown; who sees more types another letter."""
@@ -71,7 +72,9 @@ class Finder:
         for one in passes:
             devices.setdefault(one.identity, []).append(one)
         standing = (_standing(of_one, now) for of_one in devices.values())
-        self._rows = [_Row(shown, state, state in GETTING_IN, f" {folded(shown.title)}") for shown, state in standing]
+        self._rows = [
+            _Row(shown, state, state in GETTING_IN, f" {folded(spoken(shown.title))}") for shown, state in standing
+        ]
 
     def find(self, text: str) -> Found:
         """Devices whose title has every typed word.
@@ -87,7 +90,7 @@ class Finder:
         for word in words:
             hits = [row for row in hits if word in row.spaced]
         first = tuple(
-            Match(row.shown, row.state, marks(row.shown.title, words))
+            Match(row.shown, row.state, marks(spoken(row.shown.title), words))
             for row in islice(_ranked(hits, whole, words), MOST)
         )
         return Found(first, len(hits), len(self._rows))

@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.sentences import board
-from hearthkey.ui.text import said
+from hearthkey.ui.text import said, spoken
 
 
 def _tr(text: str) -> str:
@@ -28,6 +28,6 @@ def why_not(one: Pass, state: State) -> str:
     """Why there is nothing to stop."""
     if state is State.STOPPED:
         return _tr("{title} is stopped already. It gets in when you let it back in, and not before.").format(
-            title=one.title
+            title=spoken(one.title)
         )
-    return _tr("{title} gets in no more. There is nothing to stop.").format(title=one.title)
+    return _tr("{title} gets in no more. There is nothing to stop.").format(title=spoken(one.title))

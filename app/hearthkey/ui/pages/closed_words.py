@@ -9,9 +9,9 @@ from PySide6.QtCore import QCoreApplication
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.passes import State
 from hearthkey.core.sentences import doors, errors
-from hearthkey.core.sentences.diary import day
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.dates import day
 from hearthkey.ui.text import mended, said
 
 Lines = tuple[tuple[str, str], ...]

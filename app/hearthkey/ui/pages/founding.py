@@ -10,14 +10,16 @@ from PySide6.QtGui import QKeyEvent, QPainter
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.phrases import Style
 from hearthkey.core.plans import Changes, FoundPlan
-from hearthkey.core.sentences import board, plans
+from hearthkey.core.sentences import plans
 from hearthkey.services.founding import FoundRequest
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose, Voice
 from hearthkey.ui.controls.thin_bar import ThinBar
+from hearthkey.ui.dates import written
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.founding_form import FoundingForm
 from hearthkey.ui.pages.founding_passphrase import PassphrasePart
@@ -68,7 +70,9 @@ class FoundingPage(QWidget):
         self.form = FoundingForm(theme, key_folder, networks_here)
         self.passphrase = PassphrasePart(theme, errands)
         self.voice = Voice(theme)
-        self.commit = Button(theme, self.tr("Found the household"), kind=Kind.COMMIT, hint="Ctrl+Enter", height=36)
+        self.commit = Button(
+            theme, self.tr("Found the household"), kind=Kind.COMMIT, hint=self.tr("Ctrl+Enter"), height=36
+        )
         self.note = Prose(theme, Role.STATE, color="ink2")
         self.so_far = SoFar(theme, practice)
         self._pause = QTimer(self)
@@ -122,7 +126,7 @@ class FoundingPage(QWidget):
         self._pause.timeout.connect(self.preview)
 
     def _look_at(self, snapshot: Snapshot | None) -> None:
-        date = "" if snapshot is None else f"{board.weekday(snapshot.at)} {snapshot.at.year}"
+        date = "" if snapshot is None else written(snapshot.at, Style.WHOLE)
         self.heading.say(
             self.tr("Nobody has a pass yet. Start with the house, about 5 minutes."),
             self.tr(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QStackedWidget, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError, Refused
@@ -201,5 +201,5 @@ def _row(theme: Theme, either: QWidget, part: PassphrasePart) -> QWidget:
         line.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
     line.addStretch(1)
     row = Pair(theme, either, buttons, least=480, gap=6, stretch=(1, 0))
-    row.setAccessibleName(part.tr("The household passphrase"))
+    row.setAccessibleName(QCoreApplication.translate("PassphrasePart", "The household passphrase"))
     return row

@@ -13,6 +13,7 @@ from hearthkey.core.plans import Changes
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.clipboard import SecretClipboard
+from hearthkey.ui.dates import day
 from hearthkey.ui.drag import DragOut
 from hearthkey.ui.drives import Drive, Sticks
 from hearthkey.ui.errands import Errands
@@ -26,7 +27,7 @@ from hearthkey.ui.pages.two_channels import Side
 from hearthkey.ui.pages.ways_out import Way, WayOut
 from hearthkey.ui.sight import sight
 from hearthkey.ui.template_errands import OwnForm
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 
@@ -133,9 +134,9 @@ class HandOver(QWidget):
         if self._errands.last is not None:
             self.left.rows.know(self._errands.last.kinds)
         self.leaving.open(one)
-        end = f"{one.not_after.day} {one.not_after:%B %Y}"
+        end = day(one.not_after)
         self.head.say(
-            self.tr("Hand over {title}").format(title=one.title),
+            self.tr("Hand over {title}").format(title=spoken(one.title)),
             self.tr("It gets in as soon as it has its bundle, until {end}. Nothing changes for anybody else.").format(
                 end=end
             ),
@@ -198,7 +199,7 @@ class HandOver(QWidget):
                 self.folder_chosen.emit(str(folder))
                 self.leaving.save(way, folder)
 
-        self._pick(self, self.tr("Where to save it for {title}").format(title=one.title), self.folder, chosen)
+        self._pick(self, self.tr("Where to save it for {title}").format(title=spoken(one.title)), self.folder, chosen)
 
     def _write_stick(self, drive: Drive) -> None:
         self.leaving.save(WayOut.STICK, drive.path, drive)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QCoreApplication, Signal
 from PySide6.QtWidgets import QWidget
 
 from hearthkey.core.network import FULL, SPLIT, Caution
@@ -22,6 +22,11 @@ _ADVICE = {
     "gateway-bare-address": Spot.HOST,
     "dns-outside": Spot.DNS,
 }
+
+
+def _tr(text: str) -> str:
+    """Whoever inherits would ask for it under a name of its own, for that is what `QObject.tr` does."""
+    return QCoreApplication.translate("HouseholdForm", text)
 
 
 class HouseholdForm(QWidget):
@@ -46,11 +51,11 @@ class HouseholdForm(QWidget):
         self._touched: set[Spot] = set()
         self.name, self.host, self.home = Line(theme), Line(theme), Line(theme, home)
         self.dns, self.tunnel, self.suffix = Line(theme), Line(theme), Line(theme)
-        self.quiet = Button(theme, self.tr("Another quiet one"), height=32)
+        self.quiet = Button(theme, _tr("Another quiet one"), height=32)
         self.through = Choice(
             theme,
-            self.tr("What goes through home?"),
-            ((SPLIT, self.tr("what is at home")), (FULL, self.tr("everything"))),
+            _tr("What goes through home?"),
+            ((SPLIT, _tr("what is at home")), (FULL, _tr("everything"))),
         )
         self.lines = {
             Spot.NAME: self.name,
@@ -61,7 +66,7 @@ class HouseholdForm(QWidget):
             Spot.SUFFIX: self.suffix,
         }
         self.spots = self._questions(home_hint, suffix_hint)
-        self.traffic = Question(theme, self.tr("What of their traffic goes through home?"), self.through)
+        self.traffic = Question(theme, _tr("What of their traffic goes through home?"), self.through)
         for spot, line in self.lines.items():
             line.textEdited.connect(lambda _text, at=spot: self._edited(at))
         self.through.chosen.connect(lambda _key: self.changed.emit())
@@ -72,22 +77,22 @@ class HouseholdForm(QWidget):
             (self.host, "home.quince.example"),
             (self.home, "198.51.100.0/24"),
             (self.dns, "198.51.100.1"),
-            (self.tunnel, self.tr("a quiet one is proposed")),
+            (self.tunnel, _tr("a quiet one is proposed")),
             (self.suffix, "quince.example"),
         ):
             line.setPlaceholderText(sample)
         return {
-            Spot.NAME: Question(theme, self.tr("What is the household called?"), self.name),
-            Spot.HOST: Question(theme, self.tr("Under which name is the house reached?"), self.host),
-            Spot.HOME: Question(theme, self.tr("Which subnets are at home?"), self.home, hint=home_hint),
-            Spot.DNS: Question(theme, self.tr("DNS server at home, if there is one"), self.dns),
+            Spot.NAME: Question(theme, _tr("What is the household called?"), self.name),
+            Spot.HOST: Question(theme, _tr("Under which name is the house reached?"), self.host),
+            Spot.HOME: Question(theme, _tr("Which subnets are at home?"), self.home, hint=home_hint),
+            Spot.DNS: Question(theme, _tr("DNS server at home, if there is one"), self.dns),
             Spot.TUNNEL: Question(
                 theme,
-                self.tr("Which subnet do the devices get?"),
+                _tr("Which subnet do the devices get?"),
                 self.tunnel,
                 beside=self.quiet,
             ),
-            Spot.SUFFIX: Question(theme, self.tr("What do device codes end in?"), self.suffix, hint=suffix_hint),
+            Spot.SUFFIX: Question(theme, _tr("What do device codes end in?"), self.suffix, hint=suffix_hint),
         }
 
     # What does not fit

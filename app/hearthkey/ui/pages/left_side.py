@@ -11,10 +11,10 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.passes import Pass
-from hearthkey.core.sentences.board import short_day
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label
 from hearthkey.ui.controls.thin_bar import ThinBar
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.drag import DragOut
 from hearthkey.ui.pages.device_has_it import DeviceHasIt
 from hearthkey.ui.pages.leaving import Leaving

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QPainter, QPen
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
@@ -35,7 +35,7 @@ class Words(QWidget):
         self._secret: Secret[str] | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName(self.tr("Passphrase"))
+        self.setAccessibleName(QCoreApplication.translate("Words", "Passphrase"))
         theme.changed.connect(self._dress)
 
     def show_secret(self, secret: Secret[str] | None) -> None:
@@ -112,7 +112,7 @@ class PassphraseCard(QWidget):
         self.words.copy_wanted.connect(self.copy)
         rule = self.tr("One space between two words, no capitals. Say it, or write it on paper.")
         self._rule = Label(theme, Role.STATE, rule, color="ink2", wrap=True)
-        self.copy_button = Button(theme, self.tr("&Copy"), hint="Ctrl+C")
+        self.copy_button = Button(theme, self.tr("&Copy"), hint=self.tr("Ctrl+C"))
         self.copy_button.clicked.connect(self.copy)
         self.hide_button = Button(theme, self.tr("H&ide"), hint="Esc")
         self.hide_button.clicked.connect(self.hide_wanted)

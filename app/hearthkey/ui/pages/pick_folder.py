@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 PickFolder = Callable[[QWidget, str, Path, Callable[[Path], None]], None]
@@ -17,6 +17,6 @@ def pick_folder(parent: QWidget, title: str, start: Path, then: Callable[[Path],
     dialog = QFileDialog(parent, title, str(start))
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.setFileMode(QFileDialog.FileMode.Directory)
-    dialog.setLabelText(QFileDialog.DialogLabel.Accept, parent.tr("Save here"))
+    dialog.setLabelText(QFileDialog.DialogLabel.Accept, QCoreApplication.translate("PickFolder", "Save here"))
     dialog.fileSelected.connect(lambda chosen: then(Path(chosen)))
     dialog.open()

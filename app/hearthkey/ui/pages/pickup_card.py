@@ -12,6 +12,7 @@ from hearthkey.ui.controls.labels import Label, Rule
 from hearthkey.ui.pages.code_card import CodePicture
 from hearthkey.ui.pickup import words
 from hearthkey.ui.pickup.pickup import Pickup
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -79,7 +80,7 @@ class PickupCard(QWidget):
         if self._pickup is not pickup:
             self._pickup = pickup
             pickup.second.connect(self._count)
-        title = "" if pickup.chosen is None else pickup.chosen.title
+        title = "" if pickup.chosen is None else spoken(pickup.chosen.title)
         self.picture.show_matrix(opened.code, self.tr("The code of the pick-up for {title}").format(title=title))
         self.link.setText(opened.link.reveal())
         self.where.say(self.tr("At {address}").format(address=opened.address.shown))

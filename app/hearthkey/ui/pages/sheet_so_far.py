@@ -10,11 +10,13 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hearthkey.core.certificates import AUTHORITY_DAYS, BACKDATED, GATEWAY_DAYS
+from hearthkey.core.phrases import Style
 from hearthkey.core.revocation import GOOD_FOR
-from hearthkey.core.sentences.diary import day
 from hearthkey.ui.board.axis import Axis, fold
 from hearthkey.ui.board.ticks import grid, labels
 from hearthkey.ui.controls.strokes import Mark, Run, paint_mark, paint_run
+from hearthkey.ui.dates import day, written
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, paint_sign
 from hearthkey.ui.theme.theme import Theme
@@ -140,10 +142,12 @@ class SheetSoFar(QWidget):
         painter.fillRect(QRectF(left + axis.today - 0.75, top, 1.5, bottom - top), theme.color("ink"))
         small = theme.fonts.metrics(Role.SMALL)
         strong = theme.fonts.metrics(Role.SMALL_STRONG)
-        for tick in labels(axis, lambda text, bold: (strong if bold else small).horizontalAdvance(text), theme.px(44)):
+        for tick in labels(
+            axis, lambda text, bold: (strong if bold else small).horizontalAdvance(spoken(text)), theme.px(44)
+        ):
             painter.setFont(theme.font(Role.SMALL_STRONG if tick.strong else Role.SMALL))
             painter.setPen(theme.color("ink2"))
-            painter.drawText(QPointF(left + tick.left, top - theme.px(8)), tick.text)
+            painter.drawText(QPointF(left + tick.left, top - theme.px(8)), spoken(tick.text))
 
     def _rules(self, painter: QPainter) -> None:
         theme = self._theme
@@ -225,7 +229,7 @@ class SheetSoFar(QWidget):
         if self._now is None:
             return
         theme = self._theme
-        text = f"{self._now:%a} {self._now.day} {self._now:%b}"
+        text = written(self._now, Style.SHORT_WEEKDAY)
         half = max(theme.px(36), theme.fonts.metrics(Role.SMALL_STRONG).horizontalAdvance(text) / 2 + 8)
         top, band, tail, run = 0.5, theme.px(24), theme.px(40), theme.px(11)
         shape = QPolygonF(

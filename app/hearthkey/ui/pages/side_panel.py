@@ -19,6 +19,7 @@ from hearthkey.ui.pages.pickup_card import PickupCard
 from hearthkey.ui.pages.tall import Tall
 from hearthkey.ui.pages.told_cards import RestCard, SavedCard, StickCard, TroubleCard, WorkingCard
 from hearthkey.ui.pages.two_channels import Side
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -107,7 +108,7 @@ class SidePanel(QWidget):
         if shown is not Side.TICKET:
             self.pickup.forget()
         self.title.setText(self._titles(leaving)[shown])
-        self.device.setText("" if one is None else one.title)
+        self.device.setText("" if one is None else spoken(one.title))
         self._show_only(shown)
 
     def _filled(self, leaving: Leaving) -> set[Side]:
@@ -127,7 +128,7 @@ class SidePanel(QWidget):
         if one is None:
             return
         if shown is Side.CODES:
-            self.codes.show_codes(leaving.codes, one.title)
+            self.codes.show_codes(leaving.codes, spoken(one.title))
         elif shown is Side.TICKET:
             self.pickup.show_pickup(leaving.pickup)
         elif shown is Side.OVER and leaving.pickup.ending is not None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QLocale, QObject, Qt, QUrl, Signal
+from PySide6.QtCore import QCoreApplication, QLocale, Qt, QUrl, Signal
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -14,7 +14,7 @@ from hearthkey.ui.controls.labels import Label, Rule, Voice
 from hearthkey.ui.drives import Drive
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.leaving import Pull, Saved
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -209,14 +209,17 @@ class TroubleCard(QWidget):
     def show_trouble(self, error: HearthkeyError) -> None:
         """Say it."""
         self.told.setText(mended(error))
-        self.step.setText(stopped_at(self, error))
+        self.step.setText(stopped_at(error))
         self.step.setVisible(bool(self.step.text()))
 
 
-def stopped_at(owner: QObject, error: HearthkeyError) -> str:
+def stopped_at(error: HearthkeyError) -> str:
     """Where a rehearsal stopped; empty for anything else that can be mended."""
     if isinstance(error, RehearsalFailed) and error.rehearsal.failed is not None:
-        return owner.tr("The rehearsal stopped at its step “{step}”. Nothing left this computer.").format(
-            step=error.rehearsal.failed.name
-        )
-    return owner.tr("Nothing left this computer.") if isinstance(error, Refused) else ""
+        told = _tr("The rehearsal stopped at its step “{step}”. Nothing left this computer.")
+        return told.format(step=spoken(error.rehearsal.failed.name, "step"))
+    return _tr("Nothing left this computer.") if isinstance(error, Refused) else ""
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("TroubleCard", text)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from enum import Enum
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -10,12 +12,19 @@ from hearthkey.core.languages import Language
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.languages import NAMES
 from hearthkey.ui.sheet_errands import Leaf
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
-_TONGUES = ((Language.ENGLISH, "English"), (Language.GERMAN, "Deutsch"), (Language.SPANISH, "Español"))
-"""Languages by their own names, whatever the desktop's is."""
+
+class What(Enum):
+    """What is shown; one at a time, so that words and bundle never stand together."""
+
+    SHEET = "sheet"
+    CARD = "card"
+    WRITTEN = "written"
+    SPOKEN = "spoken"
 
 
 class PaperChoices(QWidget):
@@ -36,14 +45,15 @@ class PaperChoices(QWidget):
             theme,
             self.tr("What"),
             [
-                ("sheet", self.tr("Sheet")),
-                ("card", self.tr("Passphrase card")),
-                ("written", self.tr("To send")),
-                ("spoken", self.tr("To say")),
+                (What.SHEET.value, self.tr("Sheet")),
+                (What.CARD.value, self.tr("Passphrase card")),
+                (What.WRITTEN.value, self.tr("To send")),
+                (What.SPOKEN.value, self.tr("To say")),
             ],
         )
-        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in _TONGUES])
-        self.page_size = Choice(theme, self.tr("Paper"), [("A4", "A4"), ("LETTER", "Letter")])
+        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in NAMES.items()])
+        sizes = [(Paper.A4.name, Paper.A4.name), (Paper.LETTER.name, self.tr("Letter"))]
+        self.page_size = Choice(theme, self.tr("Paper"), sizes)
         self.call = Line(theme)
         self.gone = Prose(theme, Role.STATE, color="ink2")
         column = QVBoxLayout(self)
@@ -65,7 +75,7 @@ class PaperChoices(QWidget):
     def begin(self) -> None:
         """Begin anew with the sheet."""
         self._quiet = True
-        self.paper_or_words.take("sheet")
+        self.paper_or_words.take(What.SHEET.value)
         self._quiet = False
 
     def show_leaf(self, leaf: Leaf, *, waiting: bool) -> None:

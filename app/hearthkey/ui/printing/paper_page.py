@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from enum import Enum
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
@@ -23,24 +22,14 @@ from hearthkey.ui.controls.labels import Prose, Voice
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
-from hearthkey.ui.printing.choices import PaperChoices
+from hearthkey.ui.printing.choices import PaperChoices, What
 from hearthkey.ui.printing.painter import PaperPainter
 from hearthkey.ui.printing.preview import Preview
 from hearthkey.ui.sheet_errands import Leaf
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
-
-
-class What(Enum):
-    """What is shown; one at a time, so that words and bundle never stand together."""
-
-    SHEET = "sheet"
-    CARD = "card"
-    WRITTEN = "written"
-    SPOKEN = "spoken"
-
 
 NEEDS_WORDS = frozenset({What.CARD, What.WRITTEN, What.SPOKEN})
 """What there is only while the bundle waits."""
@@ -139,7 +128,7 @@ class PaperPage(QWidget):
         one = leaf.chosen
         self.choices.show_leaf(leaf, waiting=one.state(leaf.facts.made) is State.WAITING)
         self.head.say(
-            self.tr("Paper and words for {title}").format(title=one.title),
+            self.tr("Paper and words for {title}").format(title=spoken(one.title)),
             self.tr("The sheet may lie beside the bundle. The card and what is said on the phone never do."),
         )
         self._came(leaf)
