@@ -75,3 +75,30 @@ def test_a_cut_off_end_is_found() -> None:
     """Broken if it fails: the last things that were done can be torn out."""
     assert first_misfit(FIVE[:3], written=5) == 4
     assert first_misfit([], written=5) == 1
+
+
+HEADS = ((2, FIVE[1].link), (4, FIVE[3].link))
+"""Two sealed copies, made after the second and after the fourth entry."""
+
+
+def test_an_untouched_diary_fits_the_heads_in_its_sealed_copies() -> None:
+    """Broken if it fails: whoever keeps copies is told that the diary is broken."""
+    assert first_misfit(FIVE, written=5, heads=HEADS) is None
+    assert first_misfit(FIVE, written=5, heads=[(0, FIRST_LINK)]) is None
+
+
+def test_an_end_that_was_cut_off_with_its_count_is_found_by_a_copy() -> None:
+    """Broken if it fails: whoever lowers the count as well tears entries out unseen."""
+    assert first_misfit(FIVE[:3], written=3) is None
+    assert first_misfit(FIVE[:3], written=3, heads=HEADS) == 4
+
+
+def test_a_chain_written_anew_is_found_by_a_copy() -> None:
+    """Broken if it fails: whoever knows the recipe and writes everything anew from an entry on is believed."""
+    forged = FIVE[:2]
+    for one in FIVE[2:]:
+        sentence = one.sentence.replace("stopped", "let back in")
+        link = link_of(forged[-1].link, number=one.number, at=one.at, verb=one.verb, sentence=sentence)
+        forged = [*forged, replace(one, sentence=sentence, link=link)]
+    assert first_misfit(forged, written=5) is None
+    assert first_misfit(forged, written=5, heads=HEADS) == 3

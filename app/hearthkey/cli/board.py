@@ -1,4 +1,4 @@
-"""`hearthkey list` and `hearthkey diary`: what is, without loading anything heavy."""
+"""`hearthkey list`: what is, without loading anything heavy."""
 
 from __future__ import annotations
 
@@ -6,9 +6,7 @@ from argparse import Namespace
 from datetime import datetime
 
 from hearthkey.cli.teller import Teller
-from hearthkey.core.diary import first_misfit
 from hearthkey.core.errors import Refused
-from hearthkey.core.network import Caution
 from hearthkey.core.outlook import outlook
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.sentences import board as words
@@ -82,23 +80,3 @@ def _proved(one: Pass, state: State) -> str:
     if one.proved is not None and state in {State.WAITING, State.IN_USE}:
         return f", proved {day(one.proved)}"
     return ", never proved" if state is State.IN_USE else ""
-
-
-def diary_verb(house: House, arguments: Namespace, teller: Teller) -> None:
-    """Read the diary and check its chain."""
-    entries = house.register.diary()
-    misfit = first_misfit(entries, written=house.register.diary_written())
-    shown = entries[-arguments.last :] if arguments.last else entries
-    if misfit is not None:
-        teller.cautions([Caution("diary-broken", str(misfit))])
-    teller.result(
-        [f"{one.number:4}  {one.at:%Y-%m-%d %H:%M} UTC  {one.sentence}" for one in shown]
-        or ["What you do here is written down here, for you and whoever comes after you."],
-        {
-            "first_that_does_not_fit": misfit,
-            "entries": [
-                {"number": one.number, "at": one.at, "verb": one.verb, "sentence": one.sentence, "link": one.link}
-                for one in shown
-            ],
-        },
-    )

@@ -42,7 +42,7 @@ _MODULES = {
     "secrets": "templates",
     "copies": "copies",
     "kinds": "kinds",
-    "diary": "board",
+    "diary": "diary",
     "sheet": "sheets",
     "seal": "sealed",
     "try": "sealed",

@@ -254,6 +254,11 @@ def _kinds(verb: argparse.ArgumentParser) -> None:
 
 def _diary(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--last", type=int, metavar="N", help="only the newest N entries")
+    verb.add_argument("--search", metavar="TEXT", help="only entries with all these words, accents or not")
+    verb.add_argument("--person", metavar="NAME", help="only entries about somebody and their devices")
+    verb.add_argument("--device", metavar="DEVICE", help="only entries about one device")
+    verb.add_argument("--export", type=Path, metavar="FILE", help="write them to a new file instead of showing them")
+    verb.add_argument("--json-lines", action="store_true", help="one JSON object a line, for machines")
 
 
 WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = KEEPING | {

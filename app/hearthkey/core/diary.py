@@ -38,17 +38,24 @@ def link_of(previous: str, *, number: int, at: datetime, verb: str, sentence: st
     return hashlib.sha256(text.encode()).hexdigest()
 
 
-def first_misfit(entries: Iterable[DiaryEntry], *, written: int) -> int | None:
-    """Return the number of the first entry that does not fit the chain, or None.
+def first_misfit(entries: Iterable[DiaryEntry], *, written: int, heads: Iterable[tuple[int, str]] = ()) -> int | None:
+    """Return the number of the first entry that does not fit, or None.
 
     Args:
         entries: in order.
         written: how many were ever written; fewer than that means that the end was cut off.
+        heads: where the diary ended when something outside of it took that down, as count and link: a chain that was
+            written anew from somewhere fits in itself, but not to them.
     """
-    previous, expected = FIRST_LINK, 1
+    told = dict(heads)
+    previous, expected, fitted = FIRST_LINK, 1, 0
     for entry in entries:
         link = link_of(previous, number=entry.number, at=entry.at, verb=entry.verb, sentence=entry.sentence)
         if entry.number != expected or entry.link != link:
             return expected
+        if expected in told:
+            if told[expected] != link:
+                return fitted + 1
+            fitted = expected
         previous, expected = entry.link, expected + 1
-    return expected if expected <= written else None
+    return expected if expected <= max([written, *told]) else None

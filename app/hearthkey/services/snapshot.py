@@ -85,7 +85,8 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
             door = knock(register, house.vault)
         except Unavailable as error:
             door, said = Door.KEYRING_ABSENT, error.code
-    entries, misfit = read(register)
+    copies = register.sealed_copies()
+    entries, misfit = read(register, copies)
     passes = tuple(register.passes())
     return Snapshot(
         at=house.clock.now(),
@@ -104,6 +105,6 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         gateway_state=house.watching.state(),
         stoppable_locked=house.sparing.fresh(passes),
         pack_options=register.pack_options(),
-        sealed_copies=tuple(register.sealed_copies()),
+        sealed_copies=tuple(copies),
         copy_ready=register.copy_lock() is not None,
     )

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from hearthkey.core.diary import FIRST_LINK, DiaryEntry, first_misfit, link_of
 from hearthkey.core.errors import Refused
+from hearthkey.core.sealed import CopyNote
 from hearthkey.services.ports import Change, Register
 
 _TOLERATED = timedelta(minutes=5)
@@ -31,7 +33,12 @@ def check_clock(register: Register, now: datetime) -> None:
         raise Refused("clock-behind", clock=f"{now:%d %B %Y %H:%M}", last=f"{max(known):%d %B %Y %H:%M}")
 
 
-def read(register: Register) -> tuple[list[DiaryEntry], int | None]:
-    """All entries, and the number of the first one that does not fit the chain, or None."""
+def read(register: Register, copies: Iterable[CopyNote] = ()) -> tuple[list[DiaryEntry], int | None]:
+    """All entries, and the number of the first one that does not fit the chain or a sealed copy's head, or None.
+
+    Args:
+        copies: the sealed copies that were made; each of them took down where the diary ended then.
+    """
     entries = register.diary()
-    return entries, first_misfit(entries, written=register.diary_written())
+    heads = [(one.diary_entries, one.diary_link) for one in copies]
+    return entries, first_misfit(entries, written=register.diary_written(), heads=heads)

@@ -30,7 +30,8 @@ _CAUTIONS = {
     "is encrypted, passphrases of waiting bundles are not. Hand bundles over soon.",
     "second-copy": "Another copy of the app has {subject} open. This one only looks.",
     "diary-broken": "The diary does not fit together from entry {subject} on: somebody or something changed it after "
-    "it was written. Everything else works; compare it with what you remember.",
+    "it was written, or cut its end off. Who gets in is not touched by that. The newest sealed copy still has what "
+    "stood there: bring it back into an empty folder and read its diary.",
     "away-long": "It was out of sight for {subject} hours. Somebody may have copied what is on it: a new pass is wiser "
     "than letting the old one back in.",
     "employer": "A device that belongs to an employer is administered by the employer. Ask there first.",

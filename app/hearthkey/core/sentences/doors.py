@@ -68,8 +68,10 @@ SHUT = {
     ),
     "diary-broken": Shut(
         "The diary does not fit together from entry {number} on.",
-        "Somebody or something changed it after it was written. Who gets in is not touched by that.",
-        "Compare it with what you remember. If somebody else has used this computer, stop what you do not know.",
+        "Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by "
+        "that.",
+        "Compare it with what you remember; the newest sealed copy still has what stood there. If somebody else has "
+        "used this computer, stop what you do not know.",
     ),
     "register-damaged": Shut(
         "The register is damaged, so nothing can be shown.",

@@ -9,6 +9,7 @@ from hearthkey.core.sentences import (
     errors_bundles,
     errors_copies,
     errors_delivery,
+    errors_diary,
     errors_forms,
     errors_gateway,
     errors_host,
@@ -33,6 +34,7 @@ REFUSED = (
     | errors_bundles.REFUSED
     | errors_copies.REFUSED
     | errors_delivery.REFUSED
+    | errors_diary.REFUSED
     | errors_forms.REFUSED
     | errors_gateway.REFUSED
     | errors_kinds.REFUSED
