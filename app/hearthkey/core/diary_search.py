@@ -9,21 +9,42 @@ from dataclasses import dataclass
 
 from hearthkey.core.passes import Pass
 
-_STROKES = {"ł": "l", "ø": "o", "đ": "d", "ð": "d", "\N{LATIN SMALL LETTER DOTLESS I}": "i", "æ": "ae", "œ": "oe"}
-_QUOTES = {"’": "'", "\N{LEFT SINGLE QUOTATION MARK}": "'"}
-_WHOLE = str.maketrans(_STROKES | _QUOTES)
-"""What Unicode does not take apart (UAX 15): strokes and ligatures; and apostrophes as they are typed."""
+_STROKES = str.maketrans(
+    {"ł": "l", "ø": "o", "đ": "d", "ð": "d", "\N{LATIN SMALL LETTER DOTLESS I}": "i", "æ": "ae", "œ": "oe"}
+)
+"""What Unicode does not take apart (UAX 15)."""
+
+_QUOTES = str.maketrans({"’": "'", "\N{LEFT SINGLE QUOTATION MARK}": "'"})
 
 _WORD = re.compile(r"\w+")
 
 
 def folded(text: str) -> str:
     """A text without capitals, accents and curly apostrophes, so that what is typed plainly finds it."""
-    small = text.casefold()
+    small = text.casefold().translate(_QUOTES)
     if not small.isascii():
         apart = unicodedata.normalize("NFKD", small)
-        small = "".join(one for one in apart if not unicodedata.combining(one)).translate(_WHOLE)
+        small = "".join(one for one in apart if not unicodedata.combining(one)).translate(_STROKES)
     return small
+
+
+def spots(text: str, words: Iterable[str]) -> list[tuple[int, int]]:
+    """Where folded words stand in a text as it is written: begin and length of each, from left to right."""
+    places: list[int] = []
+    letters: list[str] = []
+    for place, one in enumerate(text):
+        apart = folded(one)
+        letters.append(apart)
+        places += [place] * len(apart)
+    whole = "".join(letters)
+    found = set()
+    for word in words:
+        at = whole.find(word)
+        while word and at >= 0:
+            begin = places[at]
+            found.add((begin, places[at + len(word) - 1] + 1 - begin))
+            at = whole.find(word, at + len(word))
+    return sorted(found)
 
 
 @dataclass(frozen=True, order=True)

@@ -45,7 +45,7 @@ class DrawerPages(QObject):
         self.enrol = EnrolPage(theme, errands, ways)
         self.copies = CopiesPage(theme, errands)
         self.days = DaysPage(theme, errands, ways)
-        self.diary = DiaryPage(theme, errands)
+        self.diary = DiaryPage(theme, errands, home)
         self.household = HouseholdPage(theme, errands, ways)
         self.proof = ProofPage(theme, errands)
         self.sealed = SealedPage(theme, errands, home)
@@ -55,6 +55,7 @@ class DrawerPages(QObject):
         self.template = TemplatePage(theme, errands, home)
         self.help = HelpPage(theme)
         self.settings.household.connect(ways.household)
+        self.diary.copies.connect(ways.sealed)
         for way, page in (
             (ways.days, self.days),
             (ways.diary, self.diary),

@@ -12,11 +12,13 @@ from PySide6.QtGui import (
     QPainter,
     QPen,
     QResizeEvent,
+    QTextCharFormat,
     QTextLayout,
     QTextOption,
 )
 from PySide6.QtWidgets import QFrame, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from hearthkey.core.diary_search import spots
 from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.drawer.diary_model import DiaryModel, line, when
 from hearthkey.ui.theme.fonts import Role
@@ -53,6 +55,19 @@ class DiaryDelegate(QStyledItemDelegate):
         laid.endLayout()
         return laid, height
 
+    def _found(self, text: str) -> list[QTextLayout.FormatRange]:
+        """A line under the letters that were searched."""
+        found = []
+        for begin, length in spots(text, self._model.words) if self._model.words else ():
+            one = QTextLayout.FormatRange()
+            under = QTextCharFormat()
+            under.setUnderlineStyle(QTextCharFormat.UnderlineStyle.SingleUnderline)
+            under.setUnderlineColor(self._theme.color("qedge"))
+            under.setBackground(self._theme.color("sel"))
+            one.start, one.length, one.format = begin, length, under
+            found.append(one)
+        return found
+
     def _head(self) -> int:
         return math.ceil(self._theme.fonts.metrics(Role.STATE).height())
 
@@ -83,7 +98,8 @@ class DiaryDelegate(QStyledItemDelegate):
         painter.drawText(inside, int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop), number)
         painter.setPen(self._theme.color("ink"))
         top = inside.top() + self._head() + self.BETWEEN
-        self._laid(entry.sentence, inside.width())[0].draw(painter, QPointF(inside.left(), top))
+        laid = self._laid(entry.sentence, inside.width())[0]
+        laid.draw(painter, QPointF(inside.left(), top), self._found(entry.sentence))
         if chosen and self._view.hasFocus():
             painter.setPen(QPen(self._theme.color("ink"), 2))
             painter.drawRect(box.adjusted(1, 1, -1, -2))
@@ -111,6 +127,16 @@ class DiaryList(QListView):
         self.setAccessibleName(self.tr("Entries, newest first"))
         self.viewport().setAutoFillBackground(False)
         theme.changed.connect(self.scheduleDelayedItemsLayout)
+
+    def go(self, step: int) -> int:
+        """Go to the next entry or the one before, round the ends; its row, -1 where none is shown."""
+        count = self._entries.rowCount()
+        if not count:
+            return -1
+        here = self.currentIndex().row()
+        row = (here + step) % count if here >= 0 else 0 if step > 0 else count - 1
+        self.setCurrentIndex(self._entries.index(row))
+        return row
 
     def chosen(self) -> str:
         """The chosen entry as a line, or all that are shown."""

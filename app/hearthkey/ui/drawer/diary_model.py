@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from hearthkey.core.diary import DiaryEntry
+from hearthkey.core.diary_search import Subject, Subjects, Wanted, folded, wanted
+from hearthkey.core.passes import Pass
 from hearthkey.core.phrases import Style
 from hearthkey.ui.dates import short_day, written
 
@@ -25,11 +29,24 @@ class DiaryModel(QAbstractListModel):
         super().__init__(parent)
         self._entries: tuple[DiaryEntry, ...] = ()
         self._shown: list[DiaryEntry] = []
-        self._wanted: list[str] = []
+        self._wanted = Wanted()
+        self._typed, self._person, self._title = "", "", ""
+        self._known: frozenset[tuple[str, str]] = frozenset()
+        self._subjects = Subjects(())
         self._texts: dict[str, str] = {}
+        self._told: dict[str, frozenset[Subject]] = {}
 
-    def show_entries(self, entries: tuple[DiaryEntry, ...]) -> None:
-        """Show a diary, oldest entry first as it was written."""
+    def show_entries(self, entries: tuple[DiaryEntry, ...], passes: Iterable[Pass] = ()) -> None:
+        """Show a diary, oldest entry first as it was written.
+
+        Args:
+            passes: whose people and devices are recognised in it.
+        """
+        by_name = {(one.person, one.device): one for one in passes}
+        if by_name.keys() != self._known:
+            self._known = frozenset(by_name)
+            self._subjects = Subjects(by_name.values())
+            self._told.clear()
         grew = entries[: len(self._entries)] == self._entries
         fresh = entries[len(self._entries) :]
         self._entries = entries
@@ -42,16 +59,47 @@ class DiaryModel(QAbstractListModel):
             self._shown[:0] = front
             self.endInsertRows()
 
+    def subjects(self) -> list[Subject]:
+        """Everybody and everything that the diary names, by person, the person first."""
+        return sorted({one for entry in self._entries for one in self._tells_of(entry)})
+
+    def tells_of(self, sentence: str) -> frozenset[Subject]:
+        """Whom and what a sentence names."""
+        return self._subjects.of(sentence)
+
     def search(self, text: str) -> None:
         """Keep the entries in which every word occurs, in the sentence or the date."""
-        wanted = text.casefold().split()
-        if wanted != self._wanted:
-            self._wanted = wanted
+        self._typed = text
+        self._look()
+
+    def choose(self, person: str = "", title: str = "") -> None:
+        """Keep the entries about somebody, or about one device; with neither, about anybody."""
+        self._person, self._title = person, title
+        self._look()
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """What is searched, folded."""
+        return self._wanted.words
+
+    def shown(self) -> list[DiaryEntry]:
+        """The entries that are shown, oldest first."""
+        return self._shown[::-1]
+
+    def _look(self) -> None:
+        looked_for = wanted(self._typed, person=self._person, title=self._title)
+        if looked_for != self._wanted:
+            self._wanted = looked_for
             self._refill()
 
     def entry(self, row: int) -> DiaryEntry:
         """The entry in a row."""
         return self._shown[row]
+
+    def spoken(self, row: int) -> str:
+        """An entry as a screen reader says it: the day before the sentence."""
+        entry = self._shown[row]
+        return f"{when(entry)}: {entry.sentence}"
 
     def text(self) -> str:
         """All rows as lines, for copying."""
@@ -63,12 +111,17 @@ class DiaryModel(QAbstractListModel):
         self.endResetModel()
 
     def _fits(self, entry: DiaryEntry) -> bool:
-        if not self._wanted:
+        if self._wanted.anything:
             return True
         if entry.link not in self._texts:
-            self._texts[entry.link] = f"{entry.sentence} {when(entry)}".casefold()
-        text = self._texts[entry.link]
-        return all(word in text for word in self._wanted)
+            self._texts[entry.link] = folded(f"{entry.sentence} {when(entry)}")
+        about = self._wanted.person or self._wanted.title
+        return self._wanted.fits(self._texts[entry.link], self._tells_of(entry) if about else frozenset())
+
+    def _tells_of(self, entry: DiaryEntry) -> frozenset[Subject]:
+        if entry.link not in self._told:
+            self._told[entry.link] = self._subjects.of(entry.sentence)
+        return self._told[entry.link]
 
     def rowCount(self, parent: _Index = _TOP) -> int:  # noqa: N802 - Qt's name
         """How many entries are shown."""
@@ -82,7 +135,7 @@ class DiaryModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return entry.sentence
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{when(entry)}: {entry.sentence}"
+            return self.spoken(index.row())
         return None
 
 

@@ -1,0 +1,21 @@
+"""What the window asks about what was done: a file of it, and to take it back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+
+from hearthkey.ui.lane import Lane
+from hearthkey.ui.tasks import Failed, Then
+
+
+class DiaryErrands(Lane):
+    """The diary's part of the errands; see `Lane` for the shape of each."""
+
+    def write_diary(
+        self, folder: Path, name: str, make: Callable[[], bytes], context: QObject, then: Then[Path], failed: Failed
+    ) -> None:
+        """Write what `make` makes of the diary, beside the window."""
+        self._ask(lambda: self._here().files.write(folder, name, make()), context, then, failed)
