@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from hearthkey.services.rehearsing import Rehearsing
     from hearthkey.services.settling import Settling
     from hearthkey.services.stopping import Stopping
+    from hearthkey.services.undoing import Undoing
 
 
 class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom, TicketRoom):
@@ -206,6 +207,13 @@ class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom,
         from hearthkey.services.stopping import Stopping
 
         return Stopping(self.register, self.vault, self.keyholder, self.clock, self.listing)
+
+    @cached_property
+    def undoing(self) -> Undoing:
+        """The verbs "undo" and "redo"."""
+        from hearthkey.services.undoing import Undoing
+
+        return Undoing(self.register, self.keyholder, self.clock, self.listing, self.settling)
 
     def enter(self) -> None:
         """Become the copy that writes, and finish what a crash cut short.

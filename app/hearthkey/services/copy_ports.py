@@ -32,6 +32,9 @@ class CopyRegister(Protocol):
     def copies(self, serials: Sequence[str] | None = None) -> list[Copy]:
         """Every copy, or those of some passes, in the order they were begun; those that never came to be too."""
 
+    def copies_gone(self) -> dict[int, datetime]:
+        """Since when copies are gone, UTC, by number."""
+
 
 class CopyFiles(Protocol):
     """Looks at files that left, and takes them away."""

@@ -38,6 +38,7 @@ if TYPE_CHECKING:
     from hearthkey.services.targeting import Targeting
     from hearthkey.services.templating import Templating
     from hearthkey.services.tidying import Tidying
+    from hearthkey.services.undoing import Undoing
     from hearthkey.services.watching import Watching
 
 
@@ -123,6 +124,10 @@ class House(Protocol):
     @property
     def stopping(self) -> Stopping:
         """The verbs "stop", "let-in" and "revoke"."""
+
+    @property
+    def undoing(self) -> Undoing:
+        """The verbs "undo" and "redo"."""
 
     @property
     def sparing(self) -> Sparing:

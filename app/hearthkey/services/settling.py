@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import contextlib
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -23,6 +23,8 @@ from hearthkey.services.describing import describe
 from hearthkey.services.opening import Keyholder, the_authority
 from hearthkey.services.ports import Clock, Dice, Progress, Register, Vault, Workshop, silent
 from hearthkey.services.writing_diary import check_clock, note
+
+Told = Callable[[str], tuple[str, str]]
 
 
 @dataclass(frozen=True)
@@ -107,11 +109,14 @@ class Settling:
             cautions=_cautions(before, after),
         )
 
-    def apply(self, plan: SettlePlan, *, progress: Progress = silent) -> Changes:
+    def apply(self, plan: SettlePlan, *, progress: Progress = silent, told: Told | None = None) -> Changes:
         """Write the settings and, where the gateway needs one, its new credential, in one transaction.
 
         The keyring gets the new secret before, and loses the old one after; a crash in between leaves names in
         the register that the next start sweeps from the keyring.
+
+        Args:
+            told: the diary's verb and sentence, from the sentence that it would have; for who settles in passing.
 
         Raises:
             Refused: nothing-changes, settled-meanwhile; and for a new certificate household-locked, clock-behind,
@@ -131,7 +136,8 @@ class Settling:
             progress("keeping-secrets")
             self._register.expect_secrets([name], self._vault.place)
             self._vault.put(name, secret)
-        sentence = sentences.settled(plan, made)
+        settled = sentences.settled(plan, made)
+        verb, sentence = ("settle", settled) if told is None else told(settled)
         with self._register.change() as change:
             if plan.touches:
                 change.settle(plan.after)
@@ -140,7 +146,7 @@ class Settling:
                 change.settle_secret(name)
                 if old is not None:
                     change.loosen_secret(secret_names.gateway_key(authority, old.serial), self._vault.place)
-            note(self._register, change, verb="settle", sentence=sentence, now=now)
+            note(self._register, change, verb=verb, sentence=sentence, now=now)
         if made is not None and old is not None:
             self._forget(secret_names.gateway_key(authority, old.serial))
         return Changes(sentence, cautions=plan.cautions)

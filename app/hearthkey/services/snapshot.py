@@ -16,6 +16,7 @@ from hearthkey.core.revocation import SignedList
 from hearthkey.core.sealed import CopyNote
 from hearthkey.services.house import House
 from hearthkey.services.opening import Door, knock
+from hearthkey.services.undoing import Offer
 from hearthkey.services.writing_diary import read
 
 NO_GATEWAY = GatewayState(Standing.NO_TARGET, None, GatewayNote(), 0)
@@ -23,6 +24,9 @@ NO_GATEWAY = GatewayState(Standing.NO_TARGET, None, GatewayNote(), 0)
 
 NOTHING_CHOSEN = PackOptions()
 """The choices for the gateway's files before anybody chose."""
+
+NOTHING_DONE = Offer()
+"""Nothing was done yet since the app was opened."""
 
 
 @dataclass(frozen=True)
@@ -45,6 +49,7 @@ class Snapshot:
         pack_options: the choices for the gateway's files.
         sealed_copies: those that were made, oldest first.
         copy_ready: whether one can be made now without a passphrase.
+        offer: what can be taken back, and done again.
     """
 
     at: datetime
@@ -65,6 +70,7 @@ class Snapshot:
     pack_options: PackOptions = NOTHING_CHOSEN
     sealed_copies: tuple[CopyNote, ...] = ()
     copy_ready: bool = False
+    offer: Offer = NOTHING_DONE
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -107,4 +113,5 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         pack_options=register.pack_options(),
         sealed_copies=tuple(copies),
         copy_ready=register.copy_lock() is not None,
+        offer=house.undoing.offer,
     )

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.courier import may_deliver
 from hearthkey.ui.sight import sight
+from hearthkey.ui.text import said
 from hearthkey.ui.ways import Ways
 
 
@@ -20,6 +21,7 @@ class Actions(QObject):
     Signals:
         next_region, previous_region: F6 and Shift+F6.
         undo: Ctrl+Z.
+        redo: Ctrl+Shift+Z.
         hand_over: Ctrl+H, for whatever is selected.
         paper: Ctrl+P, for whatever is selected.
         prove: Ctrl+E, for whatever is selected.
@@ -29,6 +31,7 @@ class Actions(QObject):
     next_region = Signal()
     previous_region = Signal()
     undo = Signal()
+    redo = Signal()
     hand_over = Signal()
     paper = Signal()
     prove = Signal()
@@ -55,11 +58,14 @@ class Actions(QObject):
         self.lock = self._add(self.tr("Lock the household"), "Ctrl+Shift+L", ways.lock.emit)
         self.help = self._add(self.tr("Help for this spot"), "F1", lambda: ways.help.emit(""))
         self.undo_action = self._add(self.tr("Undo"), "Ctrl+Z", self.undo.emit)
+        self.redo_action = self._add(self.tr("Redo"), "Ctrl+Shift+Z", self.redo.emit)
         self.leave_action = self._add(self.tr("Close the window"), "Ctrl+Q", self.leave.emit)
         self._add(self.tr("Next part of the window"), "F6", self.next_region.emit)
         self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
         about = [self.hand_over_action, self.desk_action, self.paper_action, self.prove_action]
         menu.addActions([self.new_device, self.find, *about, self.lost])
+        menu.addSeparator()
+        menu.addActions([self.undo_action, self.redo_action])
         menu.addSeparator()
         menu.addActions([self.gateway, self.deliver, self.templates])
         menu.addSeparator()
@@ -77,6 +83,11 @@ class Actions(QObject):
         self.prove_action.setEnabled(founded and not snapshot.read_only)
         self.desk_action.setEnabled(founded and not snapshot.read_only and bool(sight(snapshot).waiting))
         self.deliver.setEnabled(may_deliver(snapshot))
+        undo, redo = snapshot.offer.undo, snapshot.offer.redo
+        self.undo_action.setText(self.tr("Undo") if undo is None else said(undo))
+        self.redo_action.setText(self.tr("Redo") if redo is None else said(redo))
+        self.undo_action.setEnabled(undo is not None)
+        self.redo_action.setEnabled(redo is not None)
         self.new_device.setEnabled(founded and not snapshot.read_only)
 
     def _add(self, words: str, key: str, act: Callable[[], None]) -> QAction:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
+from hearthkey.core.plans import Changes
 from hearthkey.ui.lane import Lane
 from hearthkey.ui.tasks import Failed, Then
 
@@ -19,3 +20,11 @@ class DiaryErrands(Lane):
     ) -> None:
         """Write what `make` makes of the diary, beside the window."""
         self._ask(lambda: self._here().files.write(folder, name, make()), context, then, failed)
+
+    def undo(self, context: QObject, then: Then[Changes] | None, failed: Failed) -> None:
+        """Take the last change back."""
+        self._change(lambda: self._here().undoing.undo(progress=self._progress), context, then, failed)
+
+    def redo(self, context: QObject, then: Then[Changes] | None, failed: Failed) -> None:
+        """Do again what was taken back last."""
+        self._change(lambda: self._here().undoing.redo(progress=self._progress), context, then, failed)

@@ -1,4 +1,4 @@
-"""Takes the last thing back, where it can be: a stop is lifted, a let-in is stopped again."""
+"""Takes the last change back and does it again, and offers that in the footer while the change is fresh."""
 
 from __future__ import annotations
 
@@ -7,42 +7,36 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject
 
 from hearthkey.core.errors import HearthkeyError
-from hearthkey.core.passes import State
-from hearthkey.core.plans import Changes, LetInPlan, StopPlan
+from hearthkey.services.undoing import Offer
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.footer import Footer
 from hearthkey.ui.text import mended
 
 
 class GoingBack(QObject):
-    """Knows the way back from Changes, if there is one."""
+    """The way back, and forth again."""
 
     def __init__(self, errands: Errands, footer: Footer, parent: QObject) -> None:
         super().__init__(parent)
         self._errands = errands
         self._footer = footer
+        self._remembered = 0
 
-    def for_changes(self, changes: Changes) -> Callable[[], None] | None:
-        """What Undo would do, or None."""
-        snapshot = self._errands.last
-        if snapshot is None or changes.list_number is None or not changes.serials:
-            return None
-        touched = [one for one in snapshot.passes if one.serial in changes.serials]
-        if len({one.identity for one in touched}) != 1:  # one click takes back what one device was meant by
-            return None
-        states = {one.state(snapshot.at) for one in touched}
-        identity = touched[0].identity
-        if states == {State.STOPPED}:
-            return lambda: self._errands.preview_let_in(identity, self, self._let_in, self._trouble)
-        if State.STOPPED not in states and State.REVOKED not in states:
-            return lambda: self._errands.preview_stop(identity, self, self._stop, self._trouble)
-        return None
+    def offered(self) -> Callable[[], None] | None:
+        """What the footer's button does after a verb, None where that one cannot be taken back."""
+        offer = Offer() if self._errands.last is None else self._errands.last.offer
+        fresh = offer.remembered > self._remembered
+        self._remembered = offer.remembered
+        return self.undo if fresh and not offer.final else None
 
-    def _let_in(self, plan: LetInPlan) -> None:
-        self._errands.let_in(plan, self, None, self._trouble)
+    def undo(self) -> None:
+        """Take the last change back; the footer says what was, or why not."""
+        self._errands.undo(self, None, self._trouble)
 
-    def _stop(self, plan: StopPlan) -> None:
-        self._errands.stop(plan, self, None, self._trouble)
+    def redo(self) -> None:
+        """Do it again after all."""
+        self._errands.redo(self, None, self._trouble)
 
     def _trouble(self, error: HearthkeyError) -> None:
         self._footer.say(mended(error))
+        self._errands.refresh_then(lambda: None)

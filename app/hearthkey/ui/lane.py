@@ -159,7 +159,7 @@ class Lane(QObject):
         """
 
         def both() -> tuple[Changes, Snapshot]:
-            changes = work()
+            changes = self._here().undoing.watch(work)
             return changes, self._look(ask_keyring=False)
 
         def over(result: tuple[Changes, Snapshot]) -> None:
@@ -169,6 +169,19 @@ class Lane(QObject):
             self._soon.start()
             if then is not None:
                 then(changes)
+
+        self._ask(both, context, over, failed)
+
+    def _remembered(self, work: Callable[[], T], context: QObject, then: Then[T], failed: Failed | None) -> None:
+        """Do something that has no sentence of its own but can be taken back, and look again."""
+
+        def both() -> tuple[T, Snapshot]:
+            result = self._here().undoing.watch(work)
+            return result, self._look(ask_keyring=False)
+
+        def over(result: tuple[T, Snapshot]) -> None:
+            self._saw(result[1])
+            then(result[0])
 
         self._ask(both, context, over, failed)
 

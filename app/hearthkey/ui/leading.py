@@ -97,7 +97,8 @@ class Leading(QObject):
         window.top.field.onward.connect(window.board.find_next)
         actions.next_region.connect(lambda: self._walk(1))
         actions.previous_region.connect(lambda: self._walk(-1))
-        actions.undo.connect(window.footer.undo)
+        actions.undo.connect(self.going_back.undo)
+        actions.redo.connect(self.going_back.redo)
         actions.hand_over.connect(self._hand_over_selected)
         actions.leave.connect(window.close)
 
@@ -131,7 +132,7 @@ class Leading(QObject):
 
     def _done(self, changes: Changes) -> None:
         said = " ".join([spoken(changes.sentence), *(caution(one) for one in changes.cautions)])
-        self._window.footer.say(said, self.going_back.for_changes(changes))
+        self._window.footer.say(said, self.going_back.offered())
 
     def _trouble(self, error: HearthkeyError) -> None:
         self._window.footer.say(mended(error))

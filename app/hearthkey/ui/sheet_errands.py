@@ -48,7 +48,7 @@ class SheetErrands(TicketErrands):
                     house.sheeting.choose_language(chosen.person, tongue)
             return Leaf(chosen, house.sheeting.sheet(chosen, None, tongue))
 
-        self._ask(work, context, then, failed)
+        (self._ask if language is None else self._remembered)(work, context, then, failed)
 
     def card(self, serial: str, language: Language, context: QObject, then: Then[CardFacts], failed: Failed) -> None:
         """The passphrase card of a waiting bundle."""
@@ -60,7 +60,7 @@ class SheetErrands(TicketErrands):
 
     def choose_call(self, text: str, context: QObject, then: Then[None], failed: Failed) -> None:
         """Whom to call, from now on."""
-        self._ask(lambda: self._here().sheeting.choose_call(text), context, then, failed)
+        self._remembered(lambda: self._here().sheeting.choose_call(text), context, then, failed)
 
     def save_page(
         self, folder: Path, name: str, data: bytes, context: QObject, then: Then[Path], failed: Failed

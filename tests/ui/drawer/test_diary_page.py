@@ -16,6 +16,7 @@ from pytestqt.qtbot import QtBot
 
 from hearthkey.core.diary_search import spots
 from hearthkey.core.errors import Unavailable
+from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.diary_model import DiaryModel
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.tasks import Failed, Then
@@ -60,6 +61,12 @@ def page(room: Room, theme: Theme, writing: Writing) -> DiaryPage:
     return made
 
 
+def seen(writing: Writing) -> Snapshot:
+    """What the window sees."""
+    assert writing.last is not None
+    return writing.last
+
+
 def numbers(page: DiaryPage) -> list[int]:
     """Which entries are shown, oldest first."""
     return [one.number for one in page.model.shown()]
@@ -78,10 +85,10 @@ def test_whose_entries_are_chosen_from_those_that_are_named(page: DiaryPage) -> 
 def test_a_person_s_entries_are_those_of_all_their_devices(page: DiaryPage, writing: Writing) -> None:
     """Broken: what happened to somebody has to be gathered from device to device."""
     told = ((one.at, one.verb, one.sentence) for one in DIARY)
-    writing.show(replace(writing._now(), diary=entries(*told, (NOW, "sheet", "Tomasz reads Polish."))))  # noqa: SLF001
+    writing.show(replace(seen(writing), diary=entries(*told, (NOW, "sheet", "Tomasz reads Polish."))))
     page.whose.take("Tomasz/")
     assert numbers(page) == [2, 4, 5]
-    writing.show(replace(writing._now(), diary=DIARY))  # noqa: SLF001
+    writing.show(replace(seen(writing), diary=DIARY))
     assert page.whose.currentText() == "Everybody"
     assert numbers(page) == [1, 2, 3, 4]
 
@@ -140,7 +147,7 @@ def test_a_file_that_could_not_be_written_is_said(page: DiaryPage, writing: Writ
 def test_a_broken_chain_leads_to_the_sealed_copies(page: DiaryPage, writing: Writing, qtbot: QtBot) -> None:
     """Broken: the page says that something is missing and not where it still stands."""
     assert page.copies_button.isHidden()
-    writing.show(replace(writing._now(), diary_misfit=3))  # noqa: SLF001
+    writing.show(replace(seen(writing), diary_misfit=3))
     assert "The newest sealed copy still has what stood there" in page.chain.text()
     with qtbot.waitSignal(page.copies):
         page.copies_button.click()

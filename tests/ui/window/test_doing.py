@@ -54,7 +54,7 @@ def test_a_stop_can_be_taken_back_from_the_footer(window: Window, qtbot: QtBot) 
     assert "was stopped with revocation list" in window.footer.text()
     window.footer.undo_button.click()
     qtbot.waitUntil(lambda: state(window) is State.WAITING)
-    assert "was let back in with revocation list" in window.footer.text()
+    assert "was taken back with revocation list" in window.footer.text()
 
 
 def test_locking_is_shown(window: Window, qtbot: QtBot) -> None:

@@ -31,6 +31,11 @@ class CopyReads:
         found: list[tuple[Any, ...]] = self._all(f"{_ALL} ORDER BY id")
         return [_copy(row) for row in found if wanted is None or row[1] in wanted]
 
+    def copies_gone(self: Asks) -> dict[int, datetime]:
+        """See the port."""
+        found: list[tuple[Any, ...]] = self._all("SELECT id, tidied FROM copy WHERE tidied IS NOT NULL")
+        return {number: moment(tidied) for number, tidied in found}
+
 
 class Does(Protocol):
     """What `CopyWrites` stands on."""

@@ -70,7 +70,7 @@ SHUT = {
         "The diary does not fit together from entry {number} on.",
         "Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by "
         "that.",
-        "Compare it with what you remember; the newest sealed copy still has what stood there. If somebody else has "
+        "Compare it with what you remember. The newest sealed copy still has what stood there. If somebody else has "
         "used this computer, stop what you do not know.",
     ),
     "register-damaged": Shut(

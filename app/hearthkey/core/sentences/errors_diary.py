@@ -11,4 +11,44 @@ REFUSED: dict[str, tuple[str, str]] = {
         "There is a file at {path} already. It was left as it is.",
         "Give the diary a name of its own.",
     ),
+    "undo-nothing": (
+        "There is nothing to take back. What was done before the app was opened is not kept for that.",
+        "The diary has all of it.",
+    ),
+    "redo-nothing": (
+        "There is nothing to do again.",
+        "The diary has all that was done.",
+    ),
+    "undo-enrolled": (
+        "The pass of {title} has a number of its own that stays on record, so it is not undone.",
+        "Revoke it to take it back; its key is then erased here.",
+    ),
+    "undo-handed-over": (
+        "{title} was handed over, and its key exists on the device alone. That is not undone.",
+        "Stop it if it must not get in.",
+    ),
+    "undo-revoked": (
+        "{title} was revoked for good. That is never undone.",
+        "Give it a new pass.",
+    ),
+    "undo-deleted": (
+        "Files of a copy of {title} were deleted. They do not come back.",
+        "Write it again from the tray, if it waits there.",
+    ),
+    "undo-changed-since": (
+        "This is not taken back any more: it was changed again since.",
+        "Change it by hand, as it should be now.",
+    ),
+    "undo-in-force": (
+        "This is not taken back any more: the gateway holds revocation list {number}, so it is in force.",
+        "Let the device back in, or stop it, and deliver that.",
+    ),
+    "undo-handed-over-since": (
+        "This is not taken back any more: a bundle was handed over since.",
+        "Change the settings by hand; the app then says whose device needs a new bundle.",
+    ),
+    "undo-delivered-since": (
+        "This is not taken back any more: the gateway has it since the last delivery.",
+        "Change it by hand, and deliver that.",
+    ),
 }

@@ -1,0 +1,170 @@
+"""What can be taken back: a change as the values before and after it, and what keeps it from being taken back."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, fields, replace
+from datetime import datetime
+from enum import StrEnum
+
+from hearthkey.core.household import Household
+from hearthkey.core.pack_options import PackOptions
+from hearthkey.core.settling import Reach, touched
+from hearthkey.core.target import Target
+from hearthkey.core.templates import GATEWAY, Template
+
+DEPTH = 50
+"""How many changes are kept to be taken back."""
+
+
+class Kind(StrEnum):
+    """What a change was, or what taking one back is."""
+
+    STOP = "stop"
+    LET_IN = "let-in"
+    SETTLE = "settle"
+    TARGET = "target"
+    OPTIONS = "options"
+    TEMPLATE_KEPT = "template-kept"
+    TEMPLATE_FORGOTTEN = "template-forgotten"
+    LANGUAGE = "language"
+    CALL = "call"
+    GONE = "gone"
+    NOT_GONE = "not-gone"
+
+
+class Final(StrEnum):
+    """What is never taken back, for something has left or was erased; by the diary's verb."""
+
+    ENROLLED = "add"
+    HANDED_OVER = "hand-over"
+    REVOKED = "revoke"
+    DELETED = "copies"
+
+
+@dataclass(frozen=True)
+class Standing:
+    """All that a change can be taken back of, each thing by its key; a single thing has an empty one.
+
+    Args:
+        holds: since when passes are stopped, UTC, by serial.
+        settings: the household's.
+        targets: where the gateway is.
+        options: the choices for the gateway's files.
+        templates: by name.
+        languages: of sheets, by person, the name folded.
+        calls: whom to call.
+        gone: since when copies are gone, UTC, by number.
+    """
+
+    holds: Mapping[str, datetime] = field(default_factory=dict)
+    settings: Mapping[str, Household] = field(default_factory=dict)
+    targets: Mapping[str, Target] = field(default_factory=dict)
+    options: Mapping[str, PackOptions] = field(default_factory=dict)
+    templates: Mapping[str, Template] = field(default_factory=dict)
+    languages: Mapping[str, str] = field(default_factory=dict)
+    calls: Mapping[str, str] = field(default_factory=dict)
+    gone: Mapping[int, datetime] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Marks:
+    """How far things had got outside when a change was made.
+
+    Args:
+        list_number: of the newest list, 0 before the first.
+        delivered: when a delivery was last finished, UTC, or None.
+        handed_over: how many passes had been handed over.
+    """
+
+    list_number: int
+    delivered: datetime | None
+    handed_over: int
+
+
+@dataclass(frozen=True)
+class Deed:
+    """One change.
+
+    Args:
+        before, after: the things that it touched, and nothing else.
+        marks: right after it.
+        titles: devices that it was about, in words; copies say whose they are.
+        final: why it is never taken back, None where it can be.
+    """
+
+    before: Standing
+    after: Standing
+    marks: Marks
+    titles: tuple[str, ...] = ()
+    final: Final | None = None
+
+    def turned_round(self, marks: Marks) -> Deed:
+        """The change that takes this one back, once it was done."""
+        return replace(self, before=self.after, after=self.before, marks=marks)
+
+
+def differences(before: Standing, after: Standing) -> tuple[Standing, Standing]:
+    """What is different between two standings, as it was and as it is."""
+    was, now = {}, {}
+    for one in fields(Standing):
+        old, new = getattr(before, one.name), getattr(after, one.name)
+        keys = {key for key in (*old, *new) if old.get(key) != new.get(key)}
+        was[one.name] = {key: old[key] for key in old if key in keys}
+        now[one.name] = {key: new[key] for key in new if key in keys}
+    return Standing(**was), Standing(**now)
+
+
+def alike(deed: Deed, now: Standing) -> bool:
+    """Whether the things that a change touched still stand as it left them."""
+    for one in fields(Standing):
+        old, new = getattr(deed.before, one.name), getattr(deed.after, one.name)
+        stands = getattr(now, one.name)
+        if any(stands.get(key) != new.get(key) for key in (*old, *new)):
+            return False
+    return True
+
+
+def kind_of(before: Standing, after: Standing) -> Kind | None:
+    """What leads from one to the other; None where nothing does."""
+    if before.holds or after.holds:
+        return Kind.STOP if after.holds else Kind.LET_IN
+    if before.templates or after.templates:
+        return Kind.TEMPLATE_KEPT if after.templates else Kind.TEMPLATE_FORGOTTEN
+    if before.gone or after.gone:
+        return Kind.GONE if after.gone else Kind.NOT_GONE
+    simple = (
+        (Kind.SETTLE, before.settings or after.settings),
+        (Kind.TARGET, before.targets or after.targets),
+        (Kind.OPTIONS, before.options or after.options),
+        (Kind.LANGUAGE, before.languages or after.languages),
+        (Kind.CALL, before.calls or after.calls),
+    )
+    return next((kind for kind, there in simple if there), None)
+
+
+def hindrance(deed: Deed, now: Standing, seen: Marks, list_there: int | None) -> str | None:
+    """The code of what keeps a change from being taken back, or None.
+
+    Args:
+        now: how things stand.
+        seen: the marks of now.
+        list_there: number of the list that was last read at the gateway; None where none was.
+    """
+    if not alike(deed, now):
+        return "undo-changed-since"
+    if (deed.before.holds or deed.after.holds) and list_there is not None and list_there >= deed.marks.list_number:
+        return "undo-in-force"
+    reaches = {
+        one.reach
+        for key, before in deed.before.settings.items()
+        for one in touched(before, deed.after.settings.get(key, before))
+    }
+    if reaches & {Reach.BUNDLES, Reach.NEWCOMERS} and seen.handed_over != deed.marks.handed_over:
+        return "undo-handed-over-since"
+    at_the_gateway = (
+        bool(reaches & {Reach.BUNDLES, Reach.GATEWAY})
+        or bool(deed.before.options or deed.after.options or deed.before.targets or deed.after.targets)
+        or any(one.of == GATEWAY for one in (*deed.before.templates.values(), *deed.after.templates.values()))
+    )
+    return "undo-delivered-since" if at_the_gateway and seen.delivered != deed.marks.delivered else None

@@ -1,0 +1,78 @@
+"""What can be taken back, read from the register and written into it again."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from hearthkey.core.in_force import GatewayNote
+from hearthkey.core.languages import Language
+from hearthkey.core.revocation import Reason
+from hearthkey.core.undo import Deed, Marks, Standing
+from hearthkey.services.sheet_ports import SheetChange, SheetRegister
+
+THE = ""
+"""The key of what there is only one of."""
+
+
+def standing_of(register: SheetRegister) -> Standing:
+    """How things stand.
+
+    Raises:
+        Unavailable: as the register.
+    """
+    household, target, call = register.household(), register.target(), register.whom_to_call()
+    known = set(Language)
+    return Standing(
+        holds={one.serial: one.since for one in register.entries() if one.reason is Reason.CERTIFICATE_HOLD},
+        settings={} if household is None else {THE: household},
+        targets={} if target is None else {THE: target},
+        options={THE: register.pack_options()},
+        templates={one.name: one for one in register.templates()},
+        languages={person: one for person, one in register.person_languages().items() if one in known},
+        calls={THE: call} if call else {},
+        gone=register.copies_gone(),
+    )
+
+
+def marks_of(register: SheetRegister) -> Marks:
+    """How far things have got outside."""
+    newest = register.newest_list()
+    return Marks(
+        0 if newest is None else newest.number,
+        register.gateway_note().delivered,
+        sum(one.handed_over is not None for one in register.passes()),
+    )
+
+
+def titles_of(register: SheetRegister, was: Standing, now: Standing, serials: tuple[str, ...]) -> tuple[str, ...]:
+    """Whose devices a change is about; or the person whose language it chose, as the name is written."""
+    touched = {*was.holds, *now.holds, *serials}
+    people = {*was.languages, *now.languages}
+    passes = [one for one in register.passes() if one.serial in touched or one.person.casefold() in people]
+    return tuple(dict.fromkeys(one.person if people else one.title for one in passes))
+
+
+def write(change: SheetChange, deed: Deed, seen: GatewayNote) -> None:
+    """Write everything as it was before, but what is signed.
+
+    Args:
+        seen: at the gateway; forgotten where another one becomes the target.
+    """
+    before, after = deed.before, deed.after
+    if before.targets or after.targets:
+        old, new = before.targets.get(THE), after.targets.get(THE)
+        change.set_target(old)
+        if old is not None and new is not None and replace(old, reload="") == replace(new, reload=""):
+            change.note_gateway(seen)
+    for options in before.options.values():
+        change.set_pack_options(options)
+    for name in after.templates:
+        change.drop_template(name)
+    for template in before.templates.values():
+        change.keep_template(template)
+    for person in before.languages.keys() | after.languages.keys():
+        change.keep_person_language(person, before.languages.get(person, ""))
+    if before.calls or after.calls:
+        change.keep_whom_to_call(before.calls.get(THE, ""))
+    for number in before.gone.keys() | after.gone.keys():
+        change.tidy_copy(number, before.gone.get(number))
