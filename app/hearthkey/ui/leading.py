@@ -25,6 +25,7 @@ from hearthkey.ui.session_lock import SessionLock
 from hearthkey.ui.text import caution, mended, said, spoken
 from hearthkey.ui.to_the_desk import ToTheDesk
 from hearthkey.ui.window import Window
+from hearthkey.ui.zooming import Zooming
 
 _LOOK_AGAIN = 20_000
 """Milliseconds between two looks at whether the household has locked itself."""
@@ -43,6 +44,7 @@ class Leading(QObject):
         self.pages = DrawerPages(window, chosen, self.prefer)
         self.actions = Actions(ways, window.menu, window)
         self.courier = Courier(errands, self)
+        self.zooming = Zooming(window)
         self.going_back = GoingBack(errands, window.footer, self)
         self.about = AboutOne(window, self.pages, self.actions, self._open)
         self.to_the_desk = ToTheDesk(window)

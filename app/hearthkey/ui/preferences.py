@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QByteArray, QSettings
 
 from hearthkey.core.languages import Language
+from hearthkey.ui.board.axis import Zoom
 from hearthkey.ui.theme.theme import SYSTEM
 
 SCALES = (1.0, 1.25, 1.5, 2.0)
@@ -54,6 +55,15 @@ class Memory:
         self._settings.setValue("scale", chosen.scale)
         self._settings.setValue("idle_minutes", chosen.idle_minutes)
         self._settings.setValue("language", chosen.language.value if chosen.language else SYSTEM)
+
+    def zoom(self) -> Zoom:
+        """How much of time the board showed; all of it the first time."""
+        kept = str(self._settings.value("zoom", Zoom.ALL))
+        return Zoom(kept) if kept in set(Zoom) else Zoom.ALL
+
+    def keep_zoom(self, zoom: Zoom) -> None:
+        """Remember how much of time the board shows."""
+        self._settings.setValue("zoom", zoom.value)
 
     def place(self) -> QByteArray:
         """Where the window was; empty the first time."""

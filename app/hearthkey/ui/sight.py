@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, fields
+from datetime import datetime
 from functools import cached_property
 from typing import Any, TypeVar
 
+from hearthkey.core.duties import Duty
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.outlook import Outlook, outlook
 from hearthkey.core.passes import Pass, State
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.due import DueDay, by_day, duties_of
 from hearthkey.ui.entries import Entry, people
 
 T = TypeVar("T")
@@ -57,9 +60,24 @@ class Sight(Snapshot):
         list_end, gateway_end = house_ends(self.gateway_state.note, self.newest_list, self.gateway.not_after)
         return outlook(self.passes, list_end=list_end, gateway_end=gateway_end, now=self.at)
 
+    @cached_property
+    def duties(self) -> tuple[Duty, ...] | None:
+        """Everything that is to be done, soonest first; None before there is a household."""
+        return duties_of(self)
+
+    @cached_property
+    def due_days(self) -> tuple[DueDay, ...]:
+        """The days ahead on which something is to be done."""
+        return by_day(self.duties or (), self.at)
+
+    @cached_property
+    def first_proof(self) -> datetime | None:
+        """When anybody was first seen to get in, UTC; None where nobody was."""
+        return min((one.proofs[0].at for one in self.passes if one.proofs), default=None)
+
     def work_out(self) -> None:
         """Answer every question now, so that nobody waits for an answer later."""
-        _ = self.rows, self.names, self.family, self.waiting, self.outlook
+        _ = self.rows, self.names, self.family, self.waiting, self.outlook, self.due_days, self.first_proof
 
 
 def sight(snapshot: Snapshot) -> Sight:

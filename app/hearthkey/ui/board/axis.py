@@ -1,4 +1,7 @@
-"""The folded time axis: leaves of different scale on one line, from last year to the end of the CA."""
+"""The time axis: folded into leaves of different scale, from the past to the end of the CA, or a part of it from near.
+
+Whatever is shown, today stands at one place, so that nobody loses it while zooming.
+"""
 
 from __future__ import annotations
 
@@ -22,10 +25,33 @@ _WEEK_FLOOR = 18 * (BACK + AHEAD).days / 7
 class Leaf(StrEnum):
     """A part of the axis with a scale of its own."""
 
+    DAYS = "days"
+    YEAR = "year"
     LAST_YEAR = "last year"
     WEEKS = "weeks"
     MONTHS = "months"
     YEARS = "years"
+
+
+FOLDED = (Leaf.LAST_YEAR, Leaf.WEEKS, Leaf.MONTHS, Leaf.YEARS)
+"""The leaves of the whole axis, from left to right."""
+
+
+class Zoom(StrEnum):
+    """How much of time is on the sheet, from near to far."""
+
+    MONTH = "month"
+    YEAR = "year"
+    ALL = "all"
+
+    def stepped(self, steps: int) -> Zoom:
+        """So many steps farther, or nearer where they are negative; never beyond the ends."""
+        every = list(Zoom)
+        return every[min(len(every) - 1, max(0, every.index(self) + steps))]
+
+
+NEAR = {Zoom.MONTH: (Leaf.DAYS, timedelta(days=31)), Zoom.YEAR: (Leaf.YEAR, timedelta(days=366))}
+"""What one leaf shows from near, and how far it reaches beyond today."""
 
 
 @dataclass(frozen=True)
@@ -91,6 +117,10 @@ class Axis:
                 return Place(piece.x(moment), 0)
         return Place(self.width, 1)
 
+    def shaded(self, x: float) -> bool:
+        """Whether the ground at x is that of every second leaf; a single leaf is the plain sheet."""
+        return len(self.pieces) > 1 and self.leaf_at(x) % 2 == 0
+
     def leaf_at(self, x: float) -> int:
         """The number of the leaf that lies at x; the nearest one beyond the ends."""
         for number, piece in enumerate(self.pieces):
@@ -99,7 +129,20 @@ class Axis:
         return len(self.pieces) - 1
 
 
-def fold(now: datetime, end: datetime, width: float, *, years: bool = True) -> Axis:
+def lay(axis: Axis, zoom: Zoom) -> Axis:
+    """An axis from as near as is wanted, with today where it was.
+
+    Args:
+        axis: the whole one, folded.
+    """
+    if zoom is Zoom.ALL:
+        return axis
+    leaf, ahead = NEAR[zoom]
+    back = ahead * (axis.today / (axis.width - axis.today))
+    return Axis(axis.now, (Piece(leaf, axis.now - back, axis.now + ahead, 0.0, axis.width),))
+
+
+def fold(now: datetime, end: datetime, width: float, *, years: bool = True, since: datetime | None = None) -> Axis:
     """Fold the axis.
 
     Args:
@@ -107,16 +150,19 @@ def fold(now: datetime, end: datetime, width: float, *, years: bool = True) -> A
         end: when the CA ends, UTC.
         width: pixels.
         years: show the years; without them what lies there is cut off at the right.
+        since: the first moment that somebody may look for, UTC; where it is longer ago than a year, the leaf of the
+            past begins there.
     """
     turn = datetime(now.year + 3, 1, 1, tzinfo=UTC)
     if turn < end <= turn + LAST_YEAR:  # a leaf for less than a year would run faster than the months before it
         turn = end
     last = max(turn, end)
-    borders = [now - LAST_YEAR, now - BACK, now + AHEAD, turn]
+    past = now - LAST_YEAR if since is None else min(since, now - LAST_YEAR)
+    borders = [past, now - BACK, now + AHEAD, turn]
     if years and last > turn:
         borders.append(last)
     pieces, left = [], 0.0
-    for leaf, start, stop, wide in zip(Leaf, borders, borders[1:], _widths(width, len(borders) - 1), strict=False):
+    for leaf, start, stop, wide in zip(FOLDED, borders, borders[1:], _widths(width, len(borders) - 1), strict=False):
         pieces.append(Piece(leaf, start, stop, left, left + wide))
         left += wide
     return Axis(now, tuple(pieces))

@@ -53,6 +53,8 @@ class Ghost:
 
     def notes(self, ruling: Ruling) -> list[Part]:
         """The line that teaches how to read the axis, in as many lines as it takes."""
+        if len(ruling.axis.pieces) == 1:  # seen from near nothing is folded
+            return []
         box, names = self._box(ruling), ruling.names
         first = baseline(self._entry, box, self._top, ruling) + ruling.theme.px(46)
         left = ruling.words_left

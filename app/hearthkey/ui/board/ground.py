@@ -79,8 +79,8 @@ def paint_leaves(painter: QPainter, area: QRectF, ruling: Ruling) -> None:
     """Every second leaf has a ground of its own, and each fold a crease."""
     tokens, left = ruling.theme.tokens, ruling.columns.axis.left
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
-    for number, piece in enumerate(ruling.axis.pieces):
-        if number % 2 == 0:
+    for piece in ruling.axis.pieces:
+        if ruling.axis.shaded((piece.left + piece.right) / 2):
             box = QRectF(left + piece.left, area.top(), piece.right - piece.left, area.height())
             painter.fillRect(box, QColor(tokens.facet))
     for piece in ruling.axis.pieces[:-1]:

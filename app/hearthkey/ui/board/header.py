@@ -4,15 +4,18 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPen, QPolygonF
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QHelpEvent, QMouseEvent, QPainter, QPen, QPolygonF, QWheelEvent
+from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from hearthkey.core.phrases import Style
-from hearthkey.ui.board.axis import Leaf
+from hearthkey.ui.board.dues import Due, at, dues, listed, paint_dues
 from hearthkey.ui.board.ground import paint_grid, paint_leaves, paint_run
 from hearthkey.ui.board.life import tr
 from hearthkey.ui.board.ruling import Ruling
+from hearthkey.ui.board.turning import Turning
+from hearthkey.ui.board.zoom_words import names as names_of
+from hearthkey.ui.board.zoom_words import spoken as spoken_axis
 from hearthkey.ui.dates import written
 from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
@@ -37,25 +40,38 @@ class HeadText(NamedTuple):
 
 
 class Header(QWidget):
-    """Stands over the rows and does not scroll."""
+    """Stands over the rows and does not scroll.
+
+    Signals:
+        asked: a shape was clicked; what is to be done is wanted.
+        zoomed: steps of the zoom, positive for farther.
+    """
+
+    asked = Signal()
+    zoomed = Signal(int)
+
+    REACH = 10
+    """How near to a shape the mouse has to be, pixels at normal type."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._turning = Turning()
         self.ruling: Ruling | None = None
+        self.dues: tuple[Due, ...] = ()
+        self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(tr("time axis"))
         theme.changed.connect(self.updateGeometry)
 
     def rule(self, ruling: Ruling) -> None:
-        """Take a new ruling; a screen reader hears how the axis is folded."""
+        """Take a new ruling; a screen reader hears how the axis lies, and what is to be done first."""
         self.ruling = ruling
-        last = ruling.axis.pieces[-1].end
-        self.setAccessibleDescription(
-            tr(
-                "Time runs to the right and is folded: last year, four weeks back, nine weeks ahead, then to {year}."
-            ).format(year=last.year)
-        )
+        self.dues = dues(ruling.axis, ruling.dues)
+        told = [spoken_axis(ruling.axis)]
+        if ruling.dues:
+            told.append(tr("To be done next, {duties}").format(duties=listed(ruling.dues)))
+        self.setAccessibleDescription("\n".join(told))
         self.update()
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
@@ -94,19 +110,13 @@ class Header(QWidget):
 
     def _leaf_names(self, ruling: Ruling) -> list[HeadText]:
         """Each leaf's name where it fits, between its folds and clear of the ribbon's head."""
-        names = {
-            Leaf.LAST_YEAR: (tr("last year"), tr("past")),
-            Leaf.WEEKS: (tr("weeks"),),
-            Leaf.MONTHS: (tr("months"),),
-            Leaf.YEARS: (tr("years"),),
-        }
         found, head = [], self.head()
         for number, piece in enumerate(ruling.axis.pieces):
             left = ruling.columns.axis.left + piece.left + (8 if number else 2)
             limit = ruling.columns.axis.left + piece.right - 2
             if left < head.right() and head.left() < limit:
                 limit = min(limit, head.left() - 6)
-            for name in names[piece.leaf]:
+            for name in names_of(piece):
                 text = self._italic(ruling, name, left, float(self._theme.px(18)))
                 if left + text.width <= limit:
                     found.append(text)
@@ -133,9 +143,42 @@ class Header(QWidget):
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             rule = QRectF(left, bottom - RULE, ruling.columns.rule_right - left, RULE)
             painter.fillRect(rule, self._theme.color("ink"))
+            paint_dues(painter, self.dues, bottom - RULE, ruling)
             paint_run(painter, QRectF(0, px(NOTCH), area.width(), bottom - px(NOTCH)), ruling)
             self._ribbon(painter, ruling)
         painter.end()
+
+    # Mouse
+
+    def _under(self, place: QPointF) -> Due | None:
+        ruling = self.ruling
+        if ruling is None or place.y() < self._theme.px(HEAD_HEIGHT):
+            return None
+        return at(self.dues, place.x() - ruling.columns.axis.left, self._theme.px(self.REACH))
+
+    def event(self, event: QEvent) -> bool:
+        """A tooltip says what a shape asks for; F2 says it without the mouse."""
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            due = self._under(QPointF(event.pos()))
+            QToolTip.showText(event.globalPos(), "" if due is None else listed(due.days), self)
+            return True
+        return super().event(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
+        """A hand over a shape."""
+        over = self._under(event.position()) is not None
+        self.setCursor(Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802 - Qt's name
+        """A click on a shape opens the day list."""
+        if event.button() == Qt.MouseButton.LeftButton and self._under(event.position()) is not None:
+            self.asked.emit()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
+        """Ctrl and the wheel zoom."""
+        steps = self._turning.steps(event)
+        if steps:
+            self.zoomed.emit(steps)
 
     def _ribbon(self, painter: QPainter, ruling: Ruling) -> None:
         px, head, half = self._theme.px, self.head(), ruling.run / 2

@@ -141,4 +141,4 @@ def ground_at(x: float, ruling: Ruling, wash: str | None) -> str:
         return str(getattr(tokens, wash))
     at = x - ruling.columns.axis.left
     inside = 0 <= at < ruling.axis.width
-    return tokens.facet if inside and ruling.axis.leaf_at(at) % 2 == 0 else tokens.sheet
+    return tokens.facet if inside and ruling.axis.shaded(at) else tokens.sheet

@@ -10,6 +10,7 @@ from hearthkey.ui.board.axis import Axis
 from hearthkey.ui.board.columns import RUN, Columns, Mode
 from hearthkey.ui.board.names import Names
 from hearthkey.ui.board.ticks import Line, Tick
+from hearthkey.ui.due import DueDay
 from hearthkey.ui.entries import Entry, Fixture
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
@@ -47,6 +48,7 @@ class Ruling:
     Args:
         wall: when nobody gets in any more without a new list; UTC, None if nobody knows.
         base: height of a row of people, pixels at normal type.
+        dues: days on which something is to be done.
     """
 
     theme: Theme
@@ -57,6 +59,7 @@ class Ruling:
     grid: tuple[Line, ...]
     wall: datetime | None
     base: int
+    dues: tuple[DueDay, ...] = ()
 
     @property
     def stacked(self) -> bool:

@@ -8,6 +8,7 @@ from PySide6.QtGui import (
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
+    QWheelEvent,
 )
 from PySide6.QtWidgets import QAbstractItemView, QWidget
 
@@ -15,6 +16,7 @@ from hearthkey.ui.announcing import announce
 from hearthkey.ui.board.model import BoardModel, Index
 from hearthkey.ui.board.paper import Paper
 from hearthkey.ui.board.rows import Column, Event
+from hearthkey.ui.board.turning import Turning
 from hearthkey.ui.board.typed import Typed
 from hearthkey.ui.dates import day
 from hearthkey.ui.theme.theme import Theme
@@ -31,6 +33,7 @@ class Sheet(Paper):
         asked: all its actions are wanted; its number, and where on the screen.
         left: Up or Down leads out of the sheet; -1 or 1.
         again: F3.
+        zoomed: steps of the zoom, positive for farther.
     """
 
     opened = Signal(int)
@@ -38,10 +41,12 @@ class Sheet(Paper):
     asked = Signal(int, QPoint)
     left = Signal(int)
     again = Signal()
+    zoomed = Signal(int)
 
     def __init__(self, theme: Theme, model: BoardModel, name: str, parent: QWidget | None = None) -> None:
         super().__init__(theme, model, name, parent)
         self._typed = Typed()
+        self._turning = Turning()
 
     # Mouse
 
@@ -104,6 +109,16 @@ class Sheet(Paper):
             bottom = self.rowViewportPosition(row) + self.rowHeight(row)
             place = QPoint(round(self.ruling.columns.device.left), bottom)
             self.asked.emit(row, self.viewport().mapToGlobal(place))
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
+        """With Ctrl the axis comes nearer or goes farther; without, the sheet scrolls."""
+        steps = self._turning.steps(event)
+        if steps is None:
+            super().wheelEvent(event)
+            return
+        event.accept()
+        if steps:
+            self.zoomed.emit(steps)
 
     # Keys
 

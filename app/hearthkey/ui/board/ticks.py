@@ -19,6 +19,9 @@ GAP = 6.0
 OVERHANG = 12.0
 """How far a label may reach beyond its leaf."""
 
+CROWDED = 6.0
+"""Lines of the grid that stand nearer to each other than this leave some out, in pixels."""
+
 Measure = Callable[[str, bool], float]
 """The width of a label in pixels; the second argument says whether it is strong."""
 
@@ -82,16 +85,26 @@ def grid(axis: Axis) -> tuple[Line, ...]:
 
 
 def _grid_moments(piece: Piece) -> Iterator[tuple[datetime, bool]]:
-    if piece.leaf is Leaf.WEEKS:
+    if piece.leaf is Leaf.DAYS:
+        every = 1 if _apart_by(piece, timedelta(days=1)) else 7
+        yield from ((day, day.weekday() == 0) for day in _days(piece) if every == 1 or day.weekday() == 0)
+    elif piece.leaf is Leaf.WEEKS:
         yield from ((monday, monday.day <= 7) for monday in _mondays(piece))
     elif piece.leaf is Leaf.YEARS:
         yield from ((moment, False) for moment in _months(piece, 12))
     else:
-        yield from ((moment, moment.month == 1) for moment in _months(piece, 3))
+        quarters = timedelta(days=90) if piece.leaf is not Leaf.YEAR else timedelta(days=30)
+        step = (1 if piece.leaf is Leaf.YEAR else 3) if _apart_by(piece, quarters) else 12
+        yield from ((moment, moment.month == 1) for moment in _months(piece, step))
+
+
+def _apart_by(piece: Piece, step: timedelta) -> bool:
+    """Whether lines that far apart in time stand far enough apart on the sheet."""
+    return piece.x(piece.start + step) - piece.left >= CROWDED
 
 
 def _series(axis: Axis, piece: Piece, measure: Measure, clear: float, after: float) -> list[Tick]:
-    if piece.leaf is Leaf.WEEKS:
+    if piece.leaf in {Leaf.WEEKS, Leaf.DAYS}:
         return _weeks(axis, piece, measure, clear, after)
     for ticks in _candidates(piece, measure):
         inside = [
@@ -107,29 +120,38 @@ def _series(axis: Axis, piece: Piece, measure: Measure, clear: float, after: flo
 
 
 def _weeks(axis: Axis, piece: Piece, measure: Measure, clear: float, after: float) -> list[Tick]:
-    """The leaf with the ribbon in it: one series to its right, and what fits to its left."""
+    """A leaf with the ribbon in it: one series to its right, and what fits to its left."""
     limit = _limit(axis, piece)
-    for step in (1, 2, 4):
-        mondays = list(_mondays(piece))[::step]
-        before = _named(piece, mondays, measure, max(after, piece.left - 4), axis.today - clear)
-        ahead = _named(piece, mondays, measure, axis.today + clear, limit)
+    mondays = list(_mondays(piece))
+    series = [(mondays[::step], 7) for step in (1, 2, 4)]
+    if piece.leaf is Leaf.DAYS:
+        series.insert(0, (list(_days(piece)), 1))
+    for days, apart in series:
+        before = _named(piece, days, apart, measure, (max(after, piece.left - 4), axis.today - clear))
+        ahead = _named(piece, days, apart, measure, (axis.today + clear, limit))
         if ahead and _apart(ahead):
             # At the left there is room for one or two at most: all of them, or the first alone.
             return (before if _apart(before) else before[:1]) + ahead
     return []
 
 
-def _named(piece: Piece, mondays: Sequence[datetime], measure: Measure, least: float, most: float) -> list[Tick]:
-    """Mondays between two places, each month named at its first; strong where that is its first Monday."""
+def _named(
+    piece: Piece, days: Sequence[datetime], apart: int, measure: Measure, room: tuple[float, float]
+) -> list[Tick]:
+    """Days between two places, each month named at its first.
+
+    Args:
+        apart: so many days lie between two of them; a label is strong where no other of its month comes before.
+    """
     found: list[Tick] = []
     month = 0
-    for monday in mondays:
-        new = monday.month != month
-        text = Moment(monday, Style.DAY_AND_MONTH) if new else f"{monday.day}"
-        tick = _tick(piece, monday, text, measure, strong=new and monday.day <= 7)
-        if least <= tick.left and tick.right <= most:
+    for day in days:
+        new = day.month != month
+        text = Moment(day, Style.DAY_AND_MONTH) if new else f"{day.day}"
+        tick = _tick(piece, day, text, measure, strong=new and day.day <= apart)
+        if room[0] <= tick.left and tick.right <= room[1]:
             found.append(tick)
-            month = monday.month
+            month = day.month
     return found
 
 
@@ -150,7 +172,7 @@ def _candidates(piece: Piece, measure: Measure) -> Iterator[list[Tick]]:
             begin = (len(years) - 1) % step if years else 0
             yield [_tick(piece, moment, f"{moment.year}", measure, strong=False) for moment in years[begin::step]]
     else:
-        for step in (1, 3, 6, 12):
+        for step in (1, 3, 6, 12, 24, 60):
             yield [_month(piece, moment, measure) for moment in _months(piece, step)]
 
 
@@ -164,12 +186,16 @@ def _tick(piece: Piece, moment: datetime, text: str, measure: Measure, *, strong
     return Tick(piece.x(moment), text, strong, measure(text, strong))
 
 
-def _mondays(piece: Piece) -> Iterator[datetime]:
+def _days(piece: Piece) -> Iterator[datetime]:
+    """Beginnings of days."""
     day = datetime(piece.start.year, piece.start.month, piece.start.day, tzinfo=UTC) + timedelta(days=1)
-    day += timedelta(days=-day.weekday() % 7)
     while day <= piece.end:
         yield day
-        day += timedelta(days=7)
+        day += timedelta(days=1)
+
+
+def _mondays(piece: Piece) -> Iterator[datetime]:
+    return (day for day in _days(piece) if day.weekday() == 0)
 
 
 def _months(piece: Piece, step: int) -> Iterator[datetime]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from PySide6.QtCore import QPoint, Signal
 from PySide6.QtGui import QResizeEvent
@@ -12,11 +12,11 @@ from hearthkey.core.passes import Pass
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui import entries as standing
 from hearthkey.ui.announcing import announce
-from hearthkey.ui.board.axis import fold
-from hearthkey.ui.board.columns import arrange
+from hearthkey.ui.board.axis import Zoom
 from hearthkey.ui.board.empty import Ghost, Question
 from hearthkey.ui.board.header import Header
 from hearthkey.ui.board.house import house_row
+from hearthkey.ui.board.laying import Room, ruled
 from hearthkey.ui.board.life import draft_row, pass_row, tr
 from hearthkey.ui.board.menu import actions, build
 from hearthkey.ui.board.model import BoardModel
@@ -25,15 +25,10 @@ from hearthkey.ui.board.rows import Row, Step
 from hearthkey.ui.board.ruling import CLOSE, COMFORTABLE, Ruling
 from hearthkey.ui.board.search import matches, words_of
 from hearthkey.ui.board.sheet import Sheet
-from hearthkey.ui.board.ticks import CLEAR, grid, labels
 from hearthkey.ui.entries import Draft, Entry, Fixture
 from hearthkey.ui.sight import Sight, longest, sight
-from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
-
-YEARS_FROM, YEARS_ON = 700, 450
-"""Below this width of the board, or of its axis, the leaf of the years closes; pixels."""
 
 
 class BoardView(QWidget):
@@ -42,10 +37,12 @@ class BoardView(QWidget):
     Signals:
         picked: another row is selected; its Pass, or None.
         house_opened: a row of the house was opened: gateway, list or ca.
+        zoomed: another part of time is shown; its Zoom.
     """
 
     picked = Signal(object)
     house_opened = Signal(str)
+    zoomed = Signal(object)
 
     def __init__(self, theme: Theme, ways: Ways, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -54,6 +51,7 @@ class BoardView(QWidget):
         self._snapshot: Sight | None = None
         self._draft: Draft | None = None
         self._compact = False
+        self.zoom = Zoom.ALL
         self._names = Names(theme)
         self._longest: tuple[list[str], list[str]] = ([], [])
         self._matches: list[int] = []
@@ -72,6 +70,9 @@ class BoardView(QWidget):
     def _connect(self) -> None:
         self._theme.changed.connect(self._redress)
         self._ways.draft.connect(self._drafted)
+        self.header.asked.connect(self._ways.days)
+        for part in (self.header, self.people, self.house):
+            part.zoomed.connect(lambda steps: self.show_time(self.zoom.stepped(steps)))
         for sheet, other in ((self.people, self.house), (self.house, self.people)):
             sheet.opened.connect(lambda row, sheet=sheet: self._open(sheet.rows.entries[row]))
             sheet.stepped.connect(lambda row, sheet=sheet: self._step(sheet.rows.entries[row], sheet.rows.row(row)))
@@ -146,31 +147,23 @@ class BoardView(QWidget):
             self._compact = compact
             self._lay()
 
+    def show_time(self, zoom: Zoom) -> None:
+        """Show so much of time; today stays where it is."""
+        if zoom is not self.zoom:
+            self.zoom = zoom
+            self._lay()
+            self.zoomed.emit(zoom)
+
     def ruled(self, base: int) -> Ruling | None:
         """The sheet ruled for the present width.
 
         Args:
             base: height of a row of people, pixels at normal type.
         """
-        snapshot, theme, names = self._snapshot, self._theme, self._names
-        if snapshot is None:
+        if self._snapshot is None:
             return None
-        columns = arrange(
-            theme,
-            names,
-            self.width(),
-            people=self._longest[0],
-            devices=self._longest[1],
-            steps=[tr(step.value) for step in Step],
-            compact=self._compact,
-        )
-        end = snapshot.at + timedelta(days=3653) if snapshot.authority is None else snapshot.authority.not_after
-        years = self.width() >= YEARS_FROM and columns.axis.width >= YEARS_ON
-        axis = fold(snapshot.at, end, columns.axis.width, years=years)
-
-        ticks = labels(axis, lambda text, strong: names.tick(spoken(text), strong), max(CLEAR, theme.px(CLEAR)))
-        wall = None if snapshot.newest_list is None else snapshot.newest_list.next_update
-        return Ruling(theme, names, columns, axis, ticks, grid(axis), wall, base)
+        room = Room(self.width(), self._longest, compact=self._compact)
+        return ruled(self._theme, self._names, self._snapshot, room, self.zoom, base)
 
     def _lay(self) -> None:
         ruling = self.ruled(COMFORTABLE)

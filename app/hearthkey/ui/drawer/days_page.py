@@ -8,9 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from hearthkey.core import duties, sealed
-from hearthkey.core.duties import MINUTES, Act, Duty, House
-from hearthkey.core.in_force import house_ends
+from hearthkey.core.duties import MINUTES, Act, Duty
 from hearthkey.core.sentences import duties as words
 from hearthkey.core.sentences.board import short_day
 from hearthkey.services.snapshot import Snapshot
@@ -18,6 +16,7 @@ from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.sight import sight
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
@@ -44,13 +43,9 @@ class Days:
 
 def days(snapshot: Snapshot) -> Days | None:
     """What is to be done; None before there is a household."""
-    authority, gateway, newest = snapshot.authority, snapshot.gateway, snapshot.newest_list
-    if authority is None or gateway is None or newest is None:
+    found = sight(snapshot).duties
+    if found is None:
         return None
-    list_end, gateway_end = house_ends(snapshot.gateway_state.note, newest, gateway.not_after)
-    house = House(list_end, gateway_end, authority.not_after, sealed.due(snapshot.sealed_copies, snapshot.diary[0].at))
-    proved = {one.serial for one in snapshot.passes if one.proved is not None}
-    found = duties.forecast(house, snapshot.passes, proved, snapshot.at)
     now = tuple(one for one in found if one.overdue(snapshot.at))
     later = tuple(one for one in found if not one.overdue(snapshot.at))
     return Days(now, later[:MOST], max(0, len(later) - MOST))

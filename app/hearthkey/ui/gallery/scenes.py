@@ -16,6 +16,7 @@ from hearthkey.ui.drawer.proof_steps import Stage
 from hearthkey.ui.gallery import (
     copies_states,
     desk_states,
+    diary_states,
     form_states,
     gateway_states,
     pickup_states,
@@ -113,10 +114,6 @@ def _settings(window: Window) -> None:
     window.ways.back.emit()
     window.ways.back.emit()
     window.ways.settings.emit()
-
-
-def _diary(window: Window) -> None:
-    window.ways.diary.emit()
 
 
 def _days(window: Window) -> None:
@@ -230,7 +227,7 @@ HOUSEHOLD = (
     Scene("paper-written", _paper_showing("written"), PLAIN[:2]),
     Scene("paper-spoken", _paper_showing("spoken"), PLAIN[:2]),
     Scene("settings", _settings, PLAIN[:2]),
-    Scene("diary", _diary, PLAIN[:2]),
+    *(Scene(*state) for state in diary_states.STATES),
     Scene("days", _days, PLAIN + SPECIAL[:1]),
     Scene("sealed", _sealed, PLAIN + SPECIAL[:1]),
     Scene("help", _help, PLAIN[:2]),

@@ -1,0 +1,45 @@
+"""What is to be done, worked out of a snapshot for whoever shows it: the day list, and the axis."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from hearthkey.core import duties, sealed
+from hearthkey.core.duties import Duty, House
+from hearthkey.core.in_force import house_ends
+from hearthkey.services.snapshot import Snapshot
+
+
+@dataclass(frozen=True)
+class DueDay:
+    """A day on which something is to be done.
+
+    Args:
+        at: the first moment on it, UTC.
+        duties: soonest first.
+    """
+
+    at: datetime
+    duties: tuple[Duty, ...]
+
+
+def duties_of(snapshot: Snapshot) -> tuple[Duty, ...] | None:
+    """Everything that is to be done, soonest first; None before there is a household."""
+    authority, gateway, newest = snapshot.authority, snapshot.gateway, snapshot.newest_list
+    if authority is None or gateway is None or newest is None or not snapshot.diary:
+        return None
+    list_end, gateway_end = house_ends(snapshot.gateway_state.note, newest, gateway.not_after)
+    house = House(list_end, gateway_end, authority.not_after, sealed.due(snapshot.sealed_copies, snapshot.diary[0].at))
+    proved = {one.serial for one in snapshot.passes if one.proved is not None}
+    return duties.forecast(house, snapshot.passes, proved, snapshot.at)
+
+
+def by_day(found: Iterable[Duty], now: datetime) -> tuple[DueDay, ...]:
+    """What still lies ahead, by days: ten thousand devices have no more days than one."""
+    days: dict[date, list[Duty]] = {}
+    for one in found:
+        if not one.overdue(now):
+            days.setdefault(one.act_on.date(), []).append(one)
+    return tuple(DueDay(those[0].act_on, tuple(those)) for those in days.values())
