@@ -79,6 +79,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Redo</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sealed copies</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation type="unfinished"></translation>
@@ -1260,6 +1265,19 @@
     </message>
 </context>
 <context>
+    <name>DiaryFilter</name>
+    <message>
+        <source>Everybody</source>
+        <extracomment>Whose entries of the diary are shown: everybody&apos;s, one person&apos;s, one device&apos;s.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose entries</source>
+        <extracomment>Whose entries of the diary are shown: everybody&apos;s, one person&apos;s, one device&apos;s.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>DiaryList</name>
     <message>
         <source>Entries, newest first</source>
@@ -1276,53 +1294,118 @@
     <name>DiaryPage</name>
     <message>
         <source>1 entry found</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>1 Eintrag gefunden</translation>
     </message>
     <message>
         <source>1 entry, sealed.</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>1 Eintrag, versiegelt.</translation>
     </message>
     <message>
+        <source>1 entry.</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As &amp;text…</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Copied</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>Kopiert</translation>
     </message>
     <message>
         <source>Copy</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>Kopieren</translation>
     </message>
     <message>
+        <source>Ctrl+B</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ctrl+C</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>Strg+C</translation>
     </message>
     <message>
         <source>Diary</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>Tagebuch</translation>
     </message>
     <message>
+        <source>For &amp;machines (JSON Lines)…</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not fit together from entry {number} on.</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It lies in {folder} as {name}.</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed copies</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Search</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>Suchen</translation>
     </message>
     <message>
         <source>The chain holds.</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>Die Kette hält.</translation>
     </message>
     <message>
+        <source>The diary of {name}</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to write it</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose entries</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write to a folder…</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} entries found</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>{count} Einträge gefunden</translation>
     </message>
     <message>
         <source>{count} entries, each sealed to the last.</source>
-        <extracomment>The diary: what was done, newest first, and whether anybody altered it.</extracomment>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
         <translation>{count} Einträge, jeder mit dem vorigen versiegelt.</translation>
+    </message>
+    <message>
+        <source>{count} entries.</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{place} of {count}: {entry}</source>
+        <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4399,6 +4482,29 @@
     </message>
 </context>
 <context>
+    <name>Zooming</name>
+    <message>
+        <source>All of it, folded</source>
+        <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One month ahead</source>
+        <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One year ahead</source>
+        <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time on the sheet</source>
+        <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>board</name>
     <message>
         <source>, can be let back in</source>
@@ -4502,13 +4608,33 @@
     </message>
     <message>
         <source>Time runs to the right and is folded: last year, four weeks back, nine weeks ahead, then to {year}.</source>
-        <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>Die Zeit läuft nach rechts und ist gefaltet: das letzte Jahr, vier Wochen zurück, neun Wochen voraus, dann bis {year}.</translation>
+    </message>
+    <message>
+        <source>Time runs to the right and is folded: the past since {since}, four weeks back, nine weeks ahead, then to {year}.</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Time runs to the right and is folded: weeks near today are wide, years far off are narrow.</source>
         <extracomment>The sheet before anybody has a pass: a question, a button, and the line that will stand here.</extracomment>
         <translation>Die Zeit läuft nach rechts und ist gefaltet: Wochen um heute sind breit, ferne Jahre schmal.</translation>
+    </message>
+    <message>
+        <source>Time runs to the right: one month ahead, day by day.</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time runs to the right: one year ahead, month by month.</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be done next, {duties}</source>
+        <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Who should get in?</source>
@@ -4529,6 +4655,16 @@
         <source>after {month}</source>
         <extracomment>The three words behind the wall, and where there is room for them.</extracomment>
         <translation>nach {month}</translation>
+    </message>
+    <message>
+        <source>and one more</source>
+        <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>device</source>
@@ -4617,7 +4753,7 @@
     </message>
     <message>
         <source>last year</source>
-        <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>letztes Jahr</translation>
     </message>
     <message>
@@ -4631,8 +4767,13 @@
         <translation>erstellt</translation>
     </message>
     <message>
+        <source>month</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>months</source>
-        <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>Monate</translation>
     </message>
     <message>
@@ -4721,8 +4862,18 @@
         <translation>noch nicht gesagt</translation>
     </message>
     <message>
+        <source>one month</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one year</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>past</source>
-        <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>vergangen</translation>
     </message>
     <message>
@@ -4766,6 +4917,11 @@
         <translation>signiert am {day}</translation>
     </message>
     <message>
+        <source>since {year}</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>stopped</source>
         <extracomment>Works out the row of a pass, or of one that is being typed in.</extracomment>
         <translation>gesperrt</translation>
@@ -4802,7 +4958,7 @@
     </message>
     <message>
         <source>weeks</source>
-        <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>Wochen</translation>
     </message>
     <message>
@@ -4826,8 +4982,13 @@
         <translation>wäre abgelaufen</translation>
     </message>
     <message>
+        <source>year</source>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>years</source>
-        <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
+        <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>Jahre</translation>
     </message>
     <message>
@@ -4839,6 +5000,11 @@
         <source>{days} days left</source>
         <extracomment>Works out the rows of the house: gateway, revocation list, CA.</extracomment>
         <translation>noch {days} Tage</translation>
+    </message>
+    <message>
+        <source>{day}: {deed}</source>
+        <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{place} of {count}: {row}</source>
@@ -5898,11 +6064,6 @@
         <translation>Vergleiche ihn einmal: im Fenster unter Gateway, oder hearthkey gateway --ssh HOST --folder FOLDER.</translation>
     </message>
     <message>
-        <source>Compare it with what you remember. If somebody else has used this computer, stop what you do not know.</source>
-        <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
-        <translation>Vergleiche es mit dem, woran du dich erinnerst. Hat sonst jemand diesen Computer benutzt, sperre, was du nicht kennst.</translation>
-    </message>
-    <message>
         <source>Configuration profiles connect by themselves, but not on the household’s own Wi-Fi.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Konfigurationsprofile verbinden sich von selbst, aber nicht im eigenen WLAN des Haushalts.</translation>
@@ -6219,7 +6380,7 @@
     </message>
     <message>
         <source>Give it a new pass.</source>
-        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib ihm einen neuen Pass.</translation>
     </message>
     <message>
@@ -7378,11 +7539,6 @@
         <translation>Signiere die nächste: hearthkey lists --sign, und bring sie zum Gateway.</translation>
     </message>
     <message>
-        <source>Somebody or something changed it after it was written. Who gets in is not touched by that.</source>
-        <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
-        <translation>Jemand oder etwas hat es geändert, nachdem es geschrieben war. Wer hineinkommt, bleibt davon unberührt.</translation>
-    </message>
-    <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The ticket is closed.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>Jemand hat 20 falsche Links versucht, zuletzt von {address}. Der Abholschein ist geschlossen.</translation>
@@ -7631,11 +7787,6 @@
         <source>The diary does not fit together from entry {number} on.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Das Tagebuch passt ab Eintrag {number} nicht mehr zusammen.</translation>
-    </message>
-    <message>
-        <source>The diary does not fit together from entry {subject} on: somebody or something changed it after it was written. Everything else works; compare it with what you remember.</source>
-        <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation>Das Tagebuch passt ab Eintrag {subject} nicht mehr zusammen: Jemand oder etwas hat es geändert, nachdem es geschrieben war. Alles andere geht; vergleiche es mit dem, woran du dich erinnerst.</translation>
     </message>
     <message>
         <source>The disk is full ({path}). Nothing was lost, nothing is half done.</source>
@@ -7973,6 +8124,21 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Change it by hand, and deliver that.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change it by hand, as it should be now.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the settings by hand; the app then says whose device needs a new bundle.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Check that this computer is still in the network, then try again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
@@ -7995,6 +8161,11 @@
     <message>
         <source>Choose the file that ends in .sealed.tar.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare it with what you remember. The newest sealed copy still has what stood there. If somebody else has used this computer, stop what you do not know.</source>
+        <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8063,8 +8234,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Files of a copy of {title} were deleted. They do not come back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forgetting the template {name} was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From now on {subject} lives on this computer. If the old one comes back to life, stop using the app there: two of them would contradict each other.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the diary a name of its own.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8143,6 +8329,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Keeping the template {name} was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Leave that address out. If the gateway does hide devices, say so on its page or with hearthkey gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
@@ -8158,6 +8349,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Let the device back in, or stop it, and deliver that.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Let there be at least one and at most {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
@@ -8165,6 +8361,16 @@
     <message>
         <source>Let {title} end, or give it more days</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letting {whom} back in was done again after all, with revocation list {number}.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letting {whom} back in was taken back with revocation list {number}, before it was in force.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8229,6 +8435,11 @@
     </message>
     <message>
         <source>No Wi-Fi is called “{text}”: a name has {limit} octets at most, and nothing that cannot be seen.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No entry of the diary names {text}. It names: {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -8333,6 +8544,66 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Redo: a copy of {whom} is gone</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: a copy of {whom} is not gone</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: forget the template {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: keep the template {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: let {whom} back in</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: stop {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: the choices for the gateway’s files</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: the household’s settings</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: the language of {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: where the gateway is</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: whom to call</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revoke it to take it back; its key is then erased here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Say it in every language: {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
@@ -8373,6 +8644,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that.</source>
+        <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The link is closed.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation type="unfinished"></translation>
@@ -8380,6 +8656,11 @@
     <message>
         <source>Something else of that name is there now. It is left alone; look at it yourself.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop it if it must not get in.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8403,8 +8684,33 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take one of these, or search for a word with --search.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tell whoever looks after the app what you were doing.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That a copy of {whom} is gone was said again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That a copy of {whom} is gone was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That a copy of {whom} is not gone was said again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That a copy of {whom} is not gone was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8433,12 +8739,72 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The change of the choices for the gateway’s files was made again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of the choices for the gateway’s files was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of the household’s settings was made again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of the household’s settings was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of where the gateway is was made again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of where the gateway is was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of whom to call was made again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of whom to call was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The choice of a language for {name} was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The copy {number} is gone already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The copy’s diary ({entries} entries) does not fit this one ({here}): one was cut off, or is another’s.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The diary does not fit together from entry {subject} on: somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that. The newest sealed copy still has what stood there: bring it back into an empty folder and read its diary.</source>
+        <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The diary has all of it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The diary has all that was done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -8553,6 +8919,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The language for {name} was chosen again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The life line shows its days in order; the yellow tag is today.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Die Lebenslinie zeigt ihre Tage der Reihe nach; das gelbe Schild ist heute.</translation>
@@ -8646,6 +9017,11 @@
         <source>The pass has ended ({seen}). The gateway will not let it in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Der Pass ist abgelaufen ({seen}). Das Gateway wird ihn nicht einlassen.</translation>
+    </message>
+    <message>
+        <source>The pass of {title} has a number of its own that stays on record, so it is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The pass of {title} is {state}.</source>
@@ -8838,6 +9214,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The stop of {whom} was done again after all, with revocation list {number}.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stop of {whom} was taken back with revocation list {number}, before it was in force.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The system refused: {seen} {path}. Nothing was lost, nothing is half done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das System hat abgelehnt: {seen} {path}. Nichts ist verloren, nichts ist halb getan.</translation>
@@ -8851,6 +9237,16 @@
         <source>The template {name} is for the {of}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die Vorlage {name} ist für das {of}.</translation>
+    </message>
+    <message>
+        <source>The template {name} was forgotten again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template {name} was kept again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The template {name} was written for the gateway, as {file}.</source>
@@ -9028,6 +9424,11 @@
         <translation>Es gibt: {known}.</translation>
     </message>
     <message>
+        <source>There is a file at {path} already. It was left as it is.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is no bundle in it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es ist kein Bündel darin.</translation>
@@ -9123,9 +9524,19 @@
         <translation>Es ist nichts mehr zu tun.</translation>
     </message>
     <message>
+        <source>There is nothing to do again.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is nothing to let back in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es gibt nichts wieder einzulassen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to take back. What was done before the app was opened is not kept for that.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>These are no whole set of PEM files: {keys} with a key, {certificates} with certificates.</source>
@@ -9214,6 +9625,26 @@
     </message>
     <message>
         <source>This is no configuration profile that can be read ({seen}).</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not taken back any more: a bundle was handed over since.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not taken back any more: it was changed again since.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not taken back any more: the gateway has it since the last delivery.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not taken back any more: the gateway holds revocation list {number}, so it is in force.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -9316,6 +9747,81 @@
         <source>Type two letters of the person or the device, then Enter. The device is stopped.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Tipp zwei Buchstaben der Person oder des Geräts, dann Eingabe. Das Gerät wird gesperrt.</translation>
+    </message>
+    <message>
+        <source>Undo: a copy of {whom} is gone</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: a copy of {whom} is not gone</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: a pass for {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: delete a copy of {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: forget the template {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: hand over {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: keep the template {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: let {whom} back in</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: revoke {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: stop {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: the choices for the gateway’s files</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: the household’s settings</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: the language of {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: where the gateway is</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: whom to call</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Unlock before that day; the list is signed anew and delivered. An ending certificate has to be renewed.</source>
@@ -9616,6 +10122,11 @@
         <source>Whose it is, what the family calls it, what it is, and until when: that is all that is asked.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Wem es gehört, wie die Familie es nennt, was es ist, und bis wann: Mehr wird nicht gefragt.</translation>
+    </message>
+    <message>
+        <source>Write it again from the tray, if it waits there.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write the passphrase down and keep it where the family’s papers are. Without it and without a sealed copy, nothing can be renewed or stopped. A sealed copy is written to {subject} after every change; keep one away from this computer: hearthkey seal --into DIR.</source>
@@ -10998,6 +11509,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{title} was handed over, and its key exists on the device alone. That is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} was handed over. Its key and passphrase were erased here.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{title} wurde übergeben. Schlüssel und Passphrase wurden hier gelöscht.</translation>
@@ -11021,6 +11537,11 @@
         <source>{title} was revoked for good with revocation list {number}: {reason} ({rfc}).</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{title} wurde mit Sperrliste Nr. {number} endgültig widerrufen: {reason} ({rfc}).</translation>
+    </message>
+    <message>
+        <source>{title} was revoked for good. That is never undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} was revoked, and that is final.</source>

@@ -19,7 +19,7 @@ PASSES_ON |= {"hearthkey.ui.lost.words", "hearthkey.ui.pages.closed_words", "hea
 PASSES_ON |= {"hearthkey.ui.pages.household_form", "hearthkey.ui.pages.told_cards"}
 """They have a function that hands literals of others on to `translate`."""
 
-STEPS = ("hearthkey.ui.board.model:", "hearthkey.ui.board.placing:", "hearthkey.ui.board.view:")
+STEPS = ("hearthkey.ui.board.model:", "hearthkey.ui.board.placing:", "hearthkey.ui.board.laying:")
 """They translate the values of `Step`, which `tests.words.tables` lists."""
 
 SHOWN = {
@@ -146,3 +146,21 @@ def test_sentences_are_made_of_literals(one: Module) -> None:
         if _made_up(node.args[0])
     ]
     assert not found, "\n".join(found)
+
+
+MAKES_SENTENCES = {"hearthkey.ui.drawer.device_words"}
+"""Its days are facts of sentences, which are written in the window's language with them."""
+
+
+def test_days_are_written_in_the_language_of_the_window() -> None:
+    """A day of a sentence is English until the sentence is said; put into other text by hand it would stay so."""
+    found = [
+        f"{one.name}: {name.name}"
+        for one in WINDOW
+        if one.name not in MAKES_SENTENCES
+        for node in ast.walk(one.tree)
+        if isinstance(node, ast.ImportFrom) and str(node.module).startswith("hearthkey.core.sentences.")
+        for name in node.names
+        if name.name in {"day", "short_day", "weekday"}
+    ]
+    assert not found

@@ -12,9 +12,9 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import HandOverPlan
 from hearthkey.core.sentences import plans
-from hearthkey.core.sentences.board import weekday
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
+from hearthkey.ui.dates import weekday
 from hearthkey.ui.desk import showing, telling
 from hearthkey.ui.desk.beside import Beside
 from hearthkey.ui.desk.card import DeskCard

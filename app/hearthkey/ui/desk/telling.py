@@ -8,7 +8,7 @@ from datetime import datetime
 from PySide6.QtCore import QCoreApplication
 
 from hearthkey.core.families import Family
-from hearthkey.core.sentences.board import short_day
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.desk.turns import Step, Turn
 from hearthkey.ui.drawer.stops import BACKDATED
 

@@ -6,7 +6,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 
 from hearthkey.core.copies import Standing, Told
 from hearthkey.core.sentences import copies as sentences
-from hearthkey.core.sentences.board import short_day
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.text import said, spoken
 
 _Index = QModelIndex | QPersistentModelIndex

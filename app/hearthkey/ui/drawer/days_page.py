@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.duties import MINUTES, Act, Duty
 from hearthkey.core.sentences import duties as words
-from hearthkey.core.sentences.board import short_day
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label, Prose, Rule
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.sight import sight

@@ -12,12 +12,12 @@ from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.plans import Changes
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.secret import Secret
-from hearthkey.core.sentences.diary import day
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Label, Prose, Rule
+from hearthkey.ui.dates import day
 from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.errands import Errands

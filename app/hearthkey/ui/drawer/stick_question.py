@@ -9,12 +9,12 @@ from hearthkey.core.copies import Found, Told, to_ask_about
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import copies as sentences
-from hearthkey.core.sentences.diary import day
 from hearthkey.services.tidying import Looked
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.copy_errands import CopiesSeen
+from hearthkey.ui.dates import day
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.text import mended, said, spoken
