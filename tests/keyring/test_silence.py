@@ -124,7 +124,7 @@ def test_too_long_for_the_smallest_keyring() -> None:
     CRED_MAX_CREDENTIAL_BLOB_SIZE is 5 * 512 octets, which are 1,280 characters of UTF-16.
     """
     with pytest.raises(Bug, match="secret-too-long"):
-        KeyringVault(backend=Unchosen()).put("practice/ca", Secret("q" * 1281))
+        KeyringVault(backend=Unchosen()).put("practice/ca", Secret("q" * (8 * 1280 + 1)))
 
 
 @pytest.mark.parametrize(

@@ -6,12 +6,14 @@ import copy
 import pickle
 
 import pytest
+from cryptography.hazmat.primitives.asymmetric import ec
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.keysets import KEY_SETS
 from hearthkey.core.secret import Secret
 from hearthkey.pki import keys
 from hearthkey.pki.keys import AuthorityKey
+from tests.pki import rfc9500
 
 
 @pytest.mark.parametrize("key_type", sorted({one.key_type for one in KEY_SETS.values()}))
@@ -43,12 +45,35 @@ def test_authority_key_comes_back() -> None:
     assert AuthorityKey.from_pkcs8(key.to_pkcs8()).public_der() == key.public_der()
 
 
-@pytest.mark.parametrize("key_type", ["P-256", "RSA-3072"])
-def test_authority_key_is_p384_only(key_type: str) -> None:
-    """If this fails, a device key from a mixed-up file could become the CA key."""
+@pytest.mark.parametrize(
+    "made",
+    [ec.generate_private_key(ec.SECP256K1()), ec.generate_private_key(ec.SECP224R1()), rfc9500.key("testRSA1024")],
+    ids=["secp256k1", "P-224", "RSA-1024"],
+)
+def test_authority_key_is_of_a_kind_that_phones_verify(made: keys.PrivateKey) -> None:
+    """If this fails, a household signs what nobody verifies, or what can be forged."""
     with pytest.raises(Refused) as caught:
-        AuthorityKey.from_pkcs8(keys.make_key(key_type))
+        AuthorityKey.from_pkcs8(keys.to_pkcs8(made))
     assert caught.value.code == "authority-key-type"
+
+
+@pytest.mark.parametrize(
+    ("made", "wanted"),
+    [
+        (ec.generate_private_key(ec.SECP256R1()), "sha256"),
+        (ec.generate_private_key(ec.SECP384R1()), "sha384"),
+        (ec.generate_private_key(ec.SECP521R1()), "sha512"),
+        (rfc9500.key("testRSA2048"), "sha256"),
+    ],
+    ids=["P-256", "P-384", "P-521", "RSA-2048"],
+)
+def test_an_authority_key_that_was_made_elsewhere_signs_as_strongly_as_it_is(
+    made: keys.PrivateKey, wanted: str
+) -> None:
+    """If this fails, a household made by hand cannot be taken over, or signs too weakly. FIPS 186-5 section 6.1.1."""
+    key = AuthorityKey.from_pkcs8(keys.to_pkcs8(made))
+    assert key.hash().name == wanted
+    assert AuthorityKey.from_pkcs8(key.to_pkcs8()).public_der() == key.public_der()
 
 
 def test_authority_key_shows_nothing_and_is_never_copied() -> None:

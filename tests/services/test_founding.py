@@ -8,6 +8,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from cryptography.hazmat.primitives.asymmetric import ec
 
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.pki import lists, pkcs8, read
@@ -128,7 +129,9 @@ def test_the_vault_holds_what_it_should_and_no_more(home: Home) -> None:
 
 def test_the_register_holds_no_key_of_the_authority(home: Home) -> None:
     """Broken if it fails: whoever copies the data folder has the CA."""
-    number = home.house.keyholder.key().signer().private_numbers().private_value.to_bytes(48, "big")
+    key = home.house.keyholder.key().signer()
+    assert isinstance(key, ec.EllipticCurvePrivateKey)
+    number = key.private_numbers().private_value.to_bytes(48, "big")
     assert all(number not in path.read_bytes() for path in home.house.data.glob("register.db*"))
 
 

@@ -20,6 +20,9 @@ from hearthkey.core.secret import Secret
 SERVICE = "hearthkey"
 SMALLEST_KEYRING = 1280
 """Characters: 2,560 bytes of UTF-16, CRED_MAX_CREDENTIAL_BLOB_SIZE of the Windows credential store."""
+MOST_PARTS = 8
+"""Pieces of that length. The key text of an RSA CA that was made elsewhere takes up to six; one of ours takes one."""
+_IN_PARTS = "in parts: "
 PATIENCE = 20.0
 """Seconds until a keyring that does not answer is called silent."""
 _SLOW_NONE = 10.0
@@ -48,7 +51,7 @@ class KeyringVault:
     def get(self, name: str) -> Secret[str] | None:
         """See the port."""
         begun = monotonic()
-        found = self._ask(lambda backend: backend.get_password(self._service, name))
+        found = self._ask(lambda backend: self._whole(backend, name))
         if found is None and monotonic() - begun > _SLOW_NONE:
             raise Unavailable("keyring-silent", seconds=int(_SLOW_NONE))
         return None if found is None else Secret(found)
@@ -56,12 +59,18 @@ class KeyringVault:
     def put(self, name: str, secret: Secret[str]) -> None:
         """See the port."""
         text = secret.reveal()
-        if len(text) > SMALLEST_KEYRING:
-            raise Bug("secret-too-long", limit=SMALLEST_KEYRING)
+        if len(text) > SMALLEST_KEYRING * MOST_PARTS:
+            raise Bug("secret-too-long", limit=SMALLEST_KEYRING * MOST_PARTS)
+        pieces = [text[start : start + SMALLEST_KEYRING] for start in range(0, len(text), SMALLEST_KEYRING)]
 
         def store(backend: KeyringBackend) -> str | None:
-            backend.set_password(self._service, name, text)
-            return backend.get_password(self._service, name)
+            if len(pieces) > 1:
+                for number, piece in enumerate(pieces):
+                    backend.set_password(self._service, f"{name}/{number}", piece)
+                backend.set_password(self._service, name, f"{_IN_PARTS}{len(pieces)}")
+            else:
+                backend.set_password(self._service, name, text)
+            return self._whole(backend, name)
 
         kept = self._ask(store)
         if kept != text:
@@ -71,13 +80,32 @@ class KeyringVault:
         """See the port."""
 
         def forget(backend: KeyringBackend) -> None:
-            try:
-                backend.delete_password(self._service, name)
-            except PasswordDeleteError:
-                if backend.get_password(self._service, name) is not None:
-                    raise
+            for one in (name, *self._parts(name, MOST_PARTS)):
+                if one != name and backend.get_password(self._service, one) is None:
+                    break
+                self._forget(backend, one)
 
         self._ask(forget)
+
+    def _forget(self, backend: KeyringBackend, name: str) -> None:
+        try:
+            backend.delete_password(self._service, name)
+        except PasswordDeleteError:
+            if backend.get_password(self._service, name) is not None:
+                raise
+
+    def _whole(self, backend: KeyringBackend, name: str) -> str | None:
+        """A secret, put together again where it is longer than the smallest keyring takes."""
+        found = backend.get_password(self._service, name)
+        count = found.removeprefix(_IN_PARTS) if found is not None and found.startswith(_IN_PARTS) else ""
+        if not count.isdecimal():
+            return found
+        pieces = [backend.get_password(self._service, one) for one in self._parts(name, int(count[:2]))]
+        return None if None in pieces else "".join(piece for piece in pieces if piece is not None)
+
+    @staticmethod
+    def _parts(name: str, count: int) -> tuple[str, ...]:
+        return tuple(f"{name}/{number}" for number in range(min(count, MOST_PARTS)))
 
     def _backend(self) -> KeyringBackend:
         backend = self._given or _chosen()

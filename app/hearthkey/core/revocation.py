@@ -13,6 +13,10 @@ GOOD_FOR = timedelta(days=800)
 """Lists here are pushed, not polled: a long date costs no freshness, an overdue list locks all out."""
 
 
+UNSAID = 0
+"""RFC 5280 section 5.3.1: unspecified (0) should not be written, the extension is left out instead."""
+
+
 class Reason(IntEnum):
     """CRLReason of RFC 5280 section 5.3.1, as far as a household uses it.
 
@@ -56,12 +60,19 @@ class Entry:
         since: revocationDate, UTC.
         reason: entry extension reasonCode.
         not_after: end of the certificate, UTC.
+        listed: the number that a list taken over gave, where it is none of `Reason`.
     """
 
     serial: str
     since: datetime
     reason: Reason
     not_after: datetime
+    listed: int | None = None
+
+    @property
+    def written(self) -> int:
+        """The number of the reason that the list gives; `UNSAID` where it gives none."""
+        return self.reason.value if self.listed is None else self.listed
 
 
 @dataclass(frozen=True)

@@ -111,12 +111,17 @@ def equip(
 ) -> None:
     """Put into a store what a verification needs; lists are demanded where any is given.
 
+    A CA that was made elsewhere may lack extensions. Of a trust anchor only name and key count (RFC 5280 section
+    6.1.1 d), but X509_STRICT would turn it away, so that it is judged without.
+
     Raises:
         Refused: certificate-unreadable, list-unreadable.
     """
     flags = crypto.X509StoreFlags.X509_STRICT
     for authority in authorities:
         store.add_cert(_openssl(authority))
+        if not read.is_whole_anchor(authority):
+            flags &= ~crypto.X509StoreFlags.X509_STRICT
     for one in revocation_lists:
         try:
             store.add_crl(lists.load(one))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NoReturn
 
 from cryptography.exceptions import UnsupportedAlgorithm
+from cryptography.hazmat.primitives import hashes
 from cryptography.hazmat.primitives.asymmetric import ec, rsa
 from cryptography.hazmat.primitives.serialization import (
     Encoding,
@@ -80,12 +81,29 @@ def spki(key: PublicKey) -> bytes:
     return key.public_bytes(Encoding.DER, PublicFormat.SubjectPublicKeyInfo)
 
 
+SMALLEST_RSA, LARGEST_RSA = 2048, 8192
+"""Bits of a CA key. SP 800-57 part 1 table 2 ends 1,024 bits in 2013; beyond 8,192 a phone waits for seconds."""
+
+_CURVES: dict[str, hashes.SHA256 | hashes.SHA384 | hashes.SHA512] = {
+    "secp256r1": hashes.SHA256(),
+    "secp384r1": hashes.SHA384(),
+    "secp521r1": hashes.SHA512(),
+}
+"""Curves that a CA key may have, each with a hash that is as strong (FIPS 186-5 section 6.1.1)."""
+
+
+AUTHORITY_TYPES = (P_384, P_256, "P-521", f"RSA-{SMALLEST_RSA}", f"RSA-{LARGEST_RSA}")
+
+
 class AuthorityKey:
-    """The CA key, P-384. It prints nothing, is never pickled, and signs only inside this ring."""
+    """The CA key. It prints nothing, is never pickled, and signs only inside this ring.
+
+    One that the app makes is P-384. One that was made elsewhere may be P-256, P-521 or RSA as well.
+    """
 
     __slots__ = ("_key",)
 
-    def __init__(self, key: ec.EllipticCurvePrivateKey) -> None:
+    def __init__(self, key: PrivateKey) -> None:
         self._key = key
 
     @classmethod
@@ -101,9 +119,12 @@ class AuthorityKey:
             Refused: key-unreadable, authority-key-type.
         """
         found = load(key)
-        if not isinstance(found, ec.EllipticCurvePrivateKey) or not isinstance(found.curve, ec.SECP384R1):
-            seen = found.curve.name if isinstance(found, ec.EllipticCurvePrivateKey) else f"RSA-{found.key_size}"
-            raise Refused("authority-key-type", seen=seen, wanted=P_384)
+        if isinstance(found, ec.EllipticCurvePrivateKey):
+            fits, seen = found.curve.name in _CURVES, found.curve.name
+        else:
+            fits, seen = SMALLEST_RSA <= found.key_size <= LARGEST_RSA, f"RSA-{found.key_size}"
+        if not fits:
+            raise Refused("authority-key-type", seen=seen, wanted=AUTHORITY_TYPES)
         return cls(found)
 
     def to_pkcs8(self) -> Secret[bytes]:
@@ -114,9 +135,14 @@ class AuthorityKey:
         """The public half, SubjectPublicKeyInfo DER."""
         return spki(self._key.public_key())
 
-    def signer(self) -> ec.EllipticCurvePrivateKey:
+    def signer(self) -> PrivateKey:
         """Give the key to a builder that signs. Every call is a place to look at in a review."""
         return self._key
+
+    def hash(self) -> hashes.SHA256 | hashes.SHA384 | hashes.SHA512:
+        """What it signs with: as strong as the curve, and for RSA the one that everything reads."""
+        key = self._key
+        return _CURVES[key.curve.name] if isinstance(key, ec.EllipticCurvePrivateKey) else hashes.SHA256()
 
     def __repr__(self) -> str:
         return "AuthorityKey(…)"

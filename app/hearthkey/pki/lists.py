@@ -12,14 +12,19 @@ from cryptography.x509.oid import CRLEntryExtensionOID
 
 from hearthkey.core.certificates import serial_hex
 from hearthkey.core.errors import Bug, Refused
-from hearthkey.core.revocation import ListPlan, Reason
+from hearthkey.core.revocation import UNSAID, ListPlan, Reason
 from hearthkey.pki import mint, read
 from hearthkey.pki.keys import AuthorityKey
 
 LONGEST = 16 * 1024 * 1024
 """Bytes. Ten thousand entries take about half a megabyte."""
 
-_REASONS = {reason: x509.CRLReason(x509.ReasonFlags(reason.rfc_name)) for reason in Reason}
+_REASONS = {reason.value: x509.CRLReason(x509.ReasonFlags(reason.rfc_name)) for reason in Reason} | {
+    2: x509.CRLReason(x509.ReasonFlags.ca_compromise),
+    9: x509.CRLReason(x509.ReasonFlags.privilege_withdrawn),
+    10: x509.CRLReason(x509.ReasonFlags.aa_compromise),
+}
+"""By their numbers in RFC 5280 section 5.3.1; the last three stand only on lists that were taken over."""
 
 
 @dataclass(frozen=True)
@@ -68,14 +73,15 @@ def sign_list(plan: ListPlan, authority_der: bytes, key: AuthorityKey) -> bytes:
     mint.check_authority(authority, key)
     if plan.next_update <= plan.this_update:
         raise Bug("list-dates-crossed", this_update=f"{plan.this_update}", next_update=f"{plan.next_update}")
-    reasons: dict[Reason, list[x509.Extension[x509.ExtensionType]]] = {
+    reasons: dict[int, list[x509.Extension[x509.ExtensionType]]] = {
         reason: [x509.Extension(CRLEntryExtensionOID.CRL_REASON, critical=False, value=value)]
         for reason, value in _REASONS.items()
     }
+    reasons[UNSAID] = []
     # All at once through the constructors: adding one by one copies the list each time, which makes
     # ten thousand entries a matter of seconds.
     entries = [
-        x509.RevokedCertificateBuilder(int(entry.serial, 16), _naive(entry.since), reasons[entry.reason]).build()
+        x509.RevokedCertificateBuilder(int(entry.serial, 16), _naive(entry.since), reasons[entry.written]).build()
         for entry in plan.entries
     ]
     builder = (
@@ -86,7 +92,7 @@ def sign_list(plan: ListPlan, authority_der: bytes, key: AuthorityKey) -> bytes:
         .add_extension(mint.authority_identifier(authority), critical=False)
         .add_extension(x509.CRLNumber(plan.number), critical=False)
     )
-    return builder.sign(key.signer(), hashes.SHA384()).public_bytes(Encoding.DER)
+    return builder.sign(key.signer(), key.hash()).public_bytes(Encoding.DER)
 
 
 def load(revocation_list: bytes) -> x509.CertificateRevocationList:

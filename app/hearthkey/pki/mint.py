@@ -1,6 +1,6 @@
 """Signs the three certificates of a household after their plans.
 
-Profile: RFC 5280 section 4 and RFC 4945 section 5.1. Every signature is ECDSA with SHA-384.
+Profile: RFC 5280 section 4 and RFC 4945 section 5.1. A household of ours signs with ECDSA and SHA-384.
 """
 
 from __future__ import annotations
@@ -48,7 +48,7 @@ def authority_certificate(plan: AuthorityPlan, key: AuthorityKey) -> bytes:
         .add_extension(_key_usage(authority=True), critical=True)
         .add_extension(x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(identifier), critical=False)
     )
-    return builder.sign(key.signer(), hashes.SHA384()).public_bytes(Encoding.DER)
+    return builder.sign(key.signer(), key.hash()).public_bytes(Encoding.DER)
 
 
 def gateway_certificate(plan: GatewayPlan, public_der: bytes, authority_der: bytes, key: AuthorityKey) -> bytes:
@@ -91,19 +91,19 @@ def check_authority(authority: x509.Certificate, key: AuthorityKey) -> None:
         Bug: authority-mismatch.
     """
     public = authority.public_key()
-    if not isinstance(public, ec.EllipticCurvePublicKey) or keys.spki(public) != key.public_der():
+    if not isinstance(public, ec.EllipticCurvePublicKey | rsa.RSAPublicKey) or keys.spki(public) != key.public_der():
         raise Bug("authority-mismatch", authority=authority.fingerprint(hashes.SHA256()).hex())
 
 
 def authority_identifier(authority: x509.Certificate) -> x509.AuthorityKeyIdentifier:
     """The AKI of whatever a CA signs: its own SKI and nothing else (RFC 5280 section 4.2.1.1).
 
-    Raises:
-        Bug: authority-mismatch, for a CA certificate without SKI is none of ours.
+    A CA certificate of ours has one. For one that was made elsewhere without, the identifier is derived from its
+    key (section 4.2.1.2, method 1), as the first of these clauses wants one in whatever is signed.
     """
     identifier = read.extension(authority, x509.SubjectKeyIdentifier)
     if identifier is None:
-        raise Bug("authority-mismatch", authority=authority.fingerprint(hashes.SHA256()).hex())
+        identifier = x509.SubjectKeyIdentifier.from_public_key(authority.public_key())
     return x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(identifier)
 
 
@@ -127,7 +127,7 @@ def _end_entity(
         .add_extension(x509.ExtendedKeyUsage([usage, IKE_USAGE]), critical=False)
         .add_extension(x509.SubjectAlternativeName([name]), critical=False)
     )
-    return builder.sign(key.signer(), hashes.SHA384()).public_bytes(Encoding.DER)
+    return builder.sign(key.signer(), key.hash()).public_bytes(Encoding.DER)
 
 
 def _begin(

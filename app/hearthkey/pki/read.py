@@ -100,6 +100,22 @@ def extension(found: x509.Certificate, kind: type[E]) -> E | None:
         return None
 
 
+def is_whole_anchor(certificate: bytes) -> bool:
+    """Whether a CA certificate has what RFC 5280 wants in one: critical basic constraints, key usage, an identifier.
+
+    Sections 4.2.1.9, 4.2.1.3 and 4.2.1.2. One that was made by hand often lacks something.
+
+    Raises:
+        Refused: certificate-unreadable.
+    """
+    try:
+        kinds = {type(one.value): one.critical for one in load(certificate).extensions}
+    except (ValueError, x509.DuplicateExtension):
+        raise Refused("certificate-unreadable", length=len(certificate)) from None
+    wanted = {x509.KeyUsage, x509.SubjectKeyIdentifier}
+    return kinds.get(x509.BasicConstraints, False) and wanted <= kinds.keys()
+
+
 def names(found: x509.Certificate) -> tuple[str, ...]:
     """SAN entries as "dns:…" and "ip:…"; kinds that the household never issues as "other:…"."""
     alternative = extension(found, x509.SubjectAlternativeName)

@@ -10,7 +10,7 @@ from hearthkey.pki.keys import AuthorityKey
 
 SECRET_WORDS = 20
 """Twenty words are 258 bits: no key stretching is needed, so the gateway's key opens at once."""
-_ROUNDS = 2048
+ROUNDS = 2048
 
 
 def certify(
@@ -27,6 +27,6 @@ def certify(
         host=plan.host,
         serial=serial_hex(plan.serial),
         certificate=mint.gateway_certificate(plan, keys.public_der(made), authority.certificate, key),
-        sealed_key=pkcs8.seal_key(made, secret, rounds=_ROUNDS),
+        sealed_key=pkcs8.seal_key(made, secret, rounds=ROUNDS),
         not_after=plan.not_after,
     )

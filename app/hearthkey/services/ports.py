@@ -44,7 +44,7 @@ class Dice(Protocol):
 
 
 class Vault(Protocol):
-    """Keeps secrets of at most 1,280 characters outside the register.
+    """Keeps secrets of at most 10,240 characters outside the register.
 
     Every method raises Unavailable: keyring-locked, keyring-silent, keyring-absent,
     keyring-unsafe, keyring-failed.
