@@ -12,6 +12,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from hearthkey.bootstrap.adopting import AdoptRoom
 from hearthkey.bootstrap.copies import CopyRoom
 from hearthkey.bootstrap.gateway import GatewayRooms
 from hearthkey.bootstrap.kinds import KindRoom
@@ -39,7 +40,7 @@ if TYPE_CHECKING:
     from hearthkey.services.undoing import Undoing
 
 
-class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom, TicketRoom):
+class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom, TicketRoom, AdoptRoom):
     """All parts of one household, wired together.
 
     Args:

@@ -10,7 +10,7 @@ from hearthkey import __version__
 
 WRITING = frozenset(
     {"found", "settle", "add", "export", "ticket", "hand-over", "prove"}
-    | {"stop", "let-in", "revoke", "deliver", "pack", "secrets", "seal", "try", "restore"}
+    | {"stop", "let-in", "revoke", "deliver", "pack", "secrets", "seal", "try", "restore", "adopt", "name-pass"}
 )
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
 
@@ -42,6 +42,9 @@ VERBS = {
     "diary": "Read what was done, and check that nobody altered it.",
     "seal": "Write a sealed copy of everything, for the day on which this computer dies.",
     "try": "Open a sealed copy for real, and see whether it is whole.",
+    "look-over": "Look at a household that was made by hand: what is there, what is weak, what goes on.",
+    "adopt": "Take over a household that was made by hand: its CA, lists and passes go on.",
+    "name-pass": "Say whose a pass is that was made elsewhere.",
     "restore": "Bring a household back from a sealed copy.",
     "tour": "Walk the whole job on the practice household Quince Cottage.",
 }

@@ -41,7 +41,8 @@ def _first_line(path: Path) -> str:
         return file.readline(_LONGEST_LINE)
 
 
-def _at_a_terminal() -> bool:
+def at_a_terminal() -> bool:
+    """Whether somebody can be asked."""
     return sys.stdin is not None and sys.stdin.isatty()
 
 
@@ -53,7 +54,7 @@ def passphrase(arguments: Namespace, question: str) -> Secret[str]:
     """
     if arguments.passphrase_file is not None:
         return from_file(arguments.passphrase_file)
-    if not _at_a_terminal():
+    if not at_a_terminal():
         raise Refused("passphrase-needed")
     return Secret(getpass.getpass(f"{question}: ").strip())
 
@@ -89,7 +90,7 @@ def new_passphrase(house: House, arguments: Namespace, teller: Teller) -> Secret
     """
     if arguments.passphrase_file is not None:
         return passphrases.chosen(from_file(arguments.passphrase_file).reveal())
-    if not _at_a_terminal():
+    if not at_a_terminal():
         raise Refused("passphrase-needed")
     offered = house.founding.offer_passphrase()
     teller.aside("The household needs a passphrase. These seven words were drawn by lot:")
@@ -112,7 +113,7 @@ def agree(arguments: Namespace, teller: Teller, question: str = "Do it?") -> Non
     """
     if arguments.yes:
         return
-    if teller.as_json or not _at_a_terminal():
+    if teller.as_json or not at_a_terminal():
         raise Refused("yes-needed")
     teller.aside(f"{question} [y/N]")
     if sys.stdin.readline().strip().casefold() not in {"y", "yes"}:

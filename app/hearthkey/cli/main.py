@@ -47,6 +47,9 @@ _MODULES = {
     "seal": "sealed",
     "try": "sealed",
     "restore": "sealed",
+    "look-over": "adopting",
+    "adopt": "adopting",
+    "name-pass": "adopting",
     "tour": "tour",
 }
 WINDOW = "window"

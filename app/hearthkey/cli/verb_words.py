@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Callable
 from pathlib import Path
 
+from hearthkey.cli.verb_words_adopting import ADOPTING
 from hearthkey.cli.verb_words_keeping import KEEPING
 from hearthkey.core.bundle import Form
 from hearthkey.core.connect_choices import SIGNERS
@@ -261,29 +262,33 @@ def _diary(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--json-lines", action="store_true", help="one JSON object a line, for machines")
 
 
-WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = KEEPING | {
-    "window": _window,
-    "found": _found,
-    "settle": _settle,
-    "add": _add,
-    "show": _show,
-    "export": _export,
-    "ticket": _ticket,
-    "hand-over": _one_device,
-    "prove": _prove,
-    "stop": _stop,
-    "let-in": _one_device,
-    "revoke": _revoke,
-    "gateway": _gateway,
-    "deliver": _deliver,
-    "pack": _pack,
-    "dates": _dates,
-    "template": _template,
-    "secrets": _secrets,
-    "lists": _lists,
-    "rehearse": _rehearse,
-    "kinds": _kinds,
-    "diary": _diary,
-    "tour": _tour,
-}
+WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = (
+    ADOPTING
+    | KEEPING
+    | {
+        "window": _window,
+        "found": _found,
+        "settle": _settle,
+        "add": _add,
+        "show": _show,
+        "export": _export,
+        "ticket": _ticket,
+        "hand-over": _one_device,
+        "prove": _prove,
+        "stop": _stop,
+        "let-in": _one_device,
+        "revoke": _revoke,
+        "gateway": _gateway,
+        "deliver": _deliver,
+        "pack": _pack,
+        "dates": _dates,
+        "template": _template,
+        "secrets": _secrets,
+        "lists": _lists,
+        "rehearse": _rehearse,
+        "kinds": _kinds,
+        "diary": _diary,
+        "tour": _tour,
+    }
+)
 """What gives each verb its words; `list` has none."""

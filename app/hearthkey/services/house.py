@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from hearthkey.core.kinds import Kinds
     from hearthkey.core.languages import Language
     from hearthkey.formats.laid_pdf import Draw
+    from hearthkey.services.adopting import Adopting
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
     from hearthkey.services.enrolling import Enrolling
@@ -21,7 +22,9 @@ if TYPE_CHECKING:
     from hearthkey.services.handing_over import HandingOver
     from hearthkey.services.kind_keeping import KeepingKinds
     from hearthkey.services.listing import Listing
+    from hearthkey.services.looking_over import LookingOver
     from hearthkey.services.losing import Losing
+    from hearthkey.services.naming import Naming
     from hearthkey.services.opening import Keyholder
     from hearthkey.services.packing import Packing
     from hearthkey.services.picking_up import PickingUp
@@ -180,6 +183,18 @@ class House(Protocol):
     @property
     def sealing(self) -> Sealing:
         """The verbs "seal" and "try"."""
+
+    @property
+    def looking_over(self) -> LookingOver:
+        """The verb "look-over"."""
+
+    @property
+    def adopting(self) -> Adopting:
+        """The verb "adopt"."""
+
+    @property
+    def naming(self) -> Naming:
+        """The verb "name-pass"."""
 
     @property
     def restoring(self) -> Restoring:

@@ -7,6 +7,7 @@ import sqlite3
 from datetime import datetime
 from typing import TYPE_CHECKING
 
+from hearthkey.adapters.register.adopted_rows import AdoptWrites
 from hearthkey.adapters.register.choice_rows import ChoiceWrites
 from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
@@ -45,7 +46,7 @@ def _settings(household: Household) -> tuple[str, ...]:
     )
 
 
-class SqliteChange(GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites):
+class SqliteChange(AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites):
     """The port `services.sheet_ports.SheetChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:

@@ -10,6 +10,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from hearthkey.adapters.register import rows
+from hearthkey.adapters.register.adopted_rows import AdoptReads
 from hearthkey.adapters.register.change import SqliteChange
 from hearthkey.adapters.register.choice_rows import ChoiceReads
 from hearthkey.adapters.register.copy_rows import CopyReads
@@ -42,7 +43,7 @@ _CODES = {
 }
 
 
-class SqliteRegister(GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads):
+class SqliteRegister(AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads):
     """The port `services.sheet_ports.SheetRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a

@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from hearthkey.adapters.register import (  # noqa: F401 - their steps are registered by being read
+    schema_adopted,
     schema_gateway,
     schema_hand_over,
     schema_sealed,

@@ -27,8 +27,10 @@ LEFT JOIN withdrawal ON withdrawal.serial = pass.serial AND withdrawal.lifted IS
 ORDER BY device.person, device.id, pass.id
 """
 ENTRIES = """
-SELECT withdrawal.serial, withdrawal.since, withdrawal.reason, serial.not_after
-FROM withdrawal JOIN serial ON serial.serial = withdrawal.serial WHERE withdrawal.lifted IS NULL
+SELECT withdrawal.serial, withdrawal.since, withdrawal.reason, serial.not_after, listed_reason.reason
+FROM withdrawal JOIN serial ON serial.serial = withdrawal.serial
+LEFT JOIN listed_reason ON listed_reason.serial = withdrawal.serial AND withdrawal.reason <> 6
+WHERE withdrawal.lifted IS NULL
 """
 LISTS = "SELECT number, der, this_update, next_update FROM revocation_list"
 DIARY = "SELECT number, at, verb, sentence, link FROM diary"
@@ -80,7 +82,8 @@ def passes(found: Iterable[Row], proved: Mapping[str, tuple[Proof, ...]]) -> lis
 def entries(found: Iterable[Row]) -> list[Entry]:
     """Rows of `ENTRIES`."""
     return [
-        Entry(serial, moment(since), _REASONS[reason], moment(not_after)) for serial, since, reason, not_after in found
+        Entry(serial, moment(since), _REASONS[reason], moment(not_after), listed)
+        for serial, since, reason, not_after, listed in found
     ]
 
 

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from hearthkey.core.errors import Bug, Cancelled, HearthkeyError, Unavailable
 from hearthkey.core.sentences import (
+    errors_adopting,
     errors_bundles,
     errors_copies,
     errors_delivery,
@@ -29,6 +30,7 @@ from hearthkey.core.sentences.sentence import Sentence
 
 REFUSED = (
     errors_settings.REFUSED
+    | errors_adopting.REFUSED
     | errors_household.REFUSED
     | errors_host.REFUSED
     | errors_bundles.REFUSED
@@ -49,6 +51,7 @@ REFUSED = (
 
 UNAVAILABLE = (
     errors_world.UNAVAILABLE
+    | errors_adopting.UNAVAILABLE
     | errors_delivery.UNAVAILABLE
     | errors_gateway.UNAVAILABLE
     | errors_sheets.UNAVAILABLE

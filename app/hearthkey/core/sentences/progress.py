@@ -24,6 +24,8 @@ _STEPS = {
     "opening-copy": "Opening the copy (this is slow on purpose)",
     "opening-copied-key": "Opening the CA key in it (this is slow on purpose)",
     "comparing-copy": "Comparing what is in it",
+    "reading-folder": "Reading the folder",
+    "looking-over": "Looking at {count} file(s)",
     "touring": "{step}",
 }
 
