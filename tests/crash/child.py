@@ -23,8 +23,10 @@ import hearthkey.adapters.vault_file
 import hearthkey.adapters.vault_keyring
 import hearthkey.cli.board
 import hearthkey.services.exporting
+import hearthkey.services.papering
 import hearthkey.services.recovery
 import hearthkey.services.restoring
+import hearthkey.services.restoring_paper
 import hearthkey.services.sealing
 import hearthkey.services.settling
 import hearthkey.services.stopping  # noqa: F401 - loading is all

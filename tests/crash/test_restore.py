@@ -31,5 +31,35 @@ def test_restoring(bare: dict[str, Home], sealed: bytes, place: str) -> None:
         (home.folder / "quince.sealed.tar").write_bytes(sealed)
 
     home.put_back = put_back  # type: ignore[method-assign]  # a computer with nothing but a stick in it
-    kill_at_every_moment(home, "restore", thin=place == KEYRING)
+    try:
+        kill_at_every_moment(home, "restore", thin=place == KEYRING)
+    finally:
+        home.put_back = real_put_back  # type: ignore[method-assign]  # the next test has the same computer
+    assert verdict.judge(home).rows[0] == 1
+
+
+@pytest.fixture
+def on_paper(settled: dict[str, Home]) -> bytes:
+    """The lines of a household's paper."""
+    home = settled[FILE]
+    home.put_back()
+    assert home.run("put-on-paper").refusal is None
+    return (home.folder / "paper.txt").read_bytes()
+
+
+def test_restoring_from_paper(bare: dict[str, Home], on_paper: bytes) -> None:
+    """If this fails, a power cut leaves half a household, or secrets that belong to nothing, on the new computer."""
+    home = bare[FILE]
+    real_put_back = home.put_back
+
+    def put_back() -> None:
+        real_put_back()
+        home.folder.mkdir(parents=True)
+        (home.folder / "paper.txt").write_bytes(on_paper)
+
+    home.put_back = put_back  # type: ignore[method-assign]  # a computer with nothing but a typed file on it
+    try:
+        kill_at_every_moment(home, "restore-paper", thin=True)
+    finally:
+        home.put_back = real_put_back  # type: ignore[method-assign]  # as above
     assert verdict.judge(home).rows[0] == 1

@@ -7,10 +7,13 @@ from pathlib import Path
 
 from hearthkey.bootstrap import House
 from hearthkey.core.bundle import Form
+from hearthkey.core.languages import Language
+from hearthkey.core.paper import Gathered, lines_of
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
-from hearthkey.services import looking
+from hearthkey.formats import paper_der
+from hearthkey.services import looking, reading_paper
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.founding import FoundRequest
 from hearthkey.services.settling import SettleRequest
@@ -127,6 +130,19 @@ def restore(house: House, folder: Path) -> None:
         house.restoring.apply(plan)
 
 
+def put_on_paper(house: House, folder: Path) -> None:
+    """Write the content of the household's paper to a folder, as lines."""
+    told = paper_der.encode(house.papering.facts(Language.ENGLISH).contents)
+    rows = [f"{one.number:02} {' '.join(one.groups)}" for one in lines_of(told)]
+    (folder / "paper.txt").write_text("\n".join(rows), encoding="ascii")
+
+
+def restore_paper(house: House, folder: Path) -> None:
+    """Bring the household back from the lines in the folder."""
+    typed = reading_paper.typed((folder / "paper.txt").read_text(encoding="ascii"), Gathered())
+    house.restoring_paper.apply(house.restoring_paper.preview(typed.content(), Secret(WORDS)))
+
+
 VERBS: dict[str, Callable[[House, Path], None]] = {
     "found": found,
     "move-in": move_in,
@@ -143,4 +159,6 @@ VERBS: dict[str, Callable[[House, Path], None]] = {
     "settle": settle,
     "seal-away": seal_away,
     "restore": restore,
+    "put-on-paper": put_on_paper,
+    "restore-paper": restore_paper,
 }

@@ -17,6 +17,7 @@ from hearthkey.bootstrap.copies import CopyRoom
 from hearthkey.bootstrap.gateway import GatewayRooms
 from hearthkey.bootstrap.kinds import KindRoom
 from hearthkey.bootstrap.makers import MakersRoom
+from hearthkey.bootstrap.paper import PaperRoom
 from hearthkey.bootstrap.sealed import SealedRoom
 from hearthkey.bootstrap.sheets import SheetRoom
 from hearthkey.bootstrap.tickets import TicketRoom
@@ -40,7 +41,7 @@ if TYPE_CHECKING:
     from hearthkey.services.undoing import Undoing
 
 
-class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, SealedRoom, SheetRoom, TicketRoom, AdoptRoom):
+class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, PaperRoom, SealedRoom, SheetRoom, TicketRoom, AdoptRoom):
     """All parts of one household, wired together.
 
     Args:

@@ -10,7 +10,20 @@ from hearthkey import __version__
 
 WRITING = frozenset(
     {"found", "settle", "add", "export", "ticket", "hand-over", "prove"}
-    | {"stop", "let-in", "revoke", "deliver", "pack", "secrets", "seal", "try", "restore", "adopt", "name-pass"}
+    | {
+        "stop",
+        "let-in",
+        "revoke",
+        "deliver",
+        "pack",
+        "secrets",
+        "seal",
+        "try",
+        "restore",
+        "adopt",
+        "name-pass",
+        "paper",
+    }
 )
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
 
@@ -45,7 +58,8 @@ VERBS = {
     "look-over": "Look at a household that was made by hand: what is there, what is weak, what goes on.",
     "adopt": "Take over a household that was made by hand: its CA, lists and passes go on.",
     "name-pass": "Say whose a pass is that was made elsewhere.",
-    "restore": "Bring a household back from a sealed copy.",
+    "restore": "Bring a household back from a sealed copy, or from its paper.",
+    "paper": "Put the household’s encrypted key on paper: codes for a scanner, lines for hands.",
     "tour": "Walk the whole job on the practice household Quince Cottage.",
 }
 _BARE = frozenset({"list"})

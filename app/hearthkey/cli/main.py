@@ -50,6 +50,7 @@ _MODULES = {
     "look-over": "adopting",
     "adopt": "adopting",
     "name-pass": "adopting",
+    "paper": "paper",
     "tour": "tour",
 }
 WINDOW = "window"

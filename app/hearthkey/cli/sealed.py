@@ -6,6 +6,7 @@ from argparse import Namespace
 from pathlib import Path
 
 from hearthkey.cli import asking
+from hearthkey.cli.paper import from_paper
 from hearthkey.cli.teller import Teller
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.network import Caution
@@ -44,6 +45,9 @@ def try_verb(house: House, arguments: Namespace, teller: Teller) -> None:
 
 def restore_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Bring a household back."""
+    if arguments.paper:
+        from_paper(house, arguments, teller)
+        return
     data = house.files.read(arguments.file, sealed_tar.LARGEST)
     secret = asking.passphrase(arguments, "Household passphrase")
     with house.restoring.preview(data, secret, _own(arguments), progress=teller.progress) as plan:

@@ -51,7 +51,7 @@ def _messages(house: House, chosen: Pass, tongue: Language, arguments: Namespace
 
 
 def _paper(house: House, chosen: Pass, tongue: Language, arguments: Namespace, teller: Teller) -> None:
-    paper = _paper_named(arguments.paper)
+    paper = paper_named(arguments.paper)
     form = None if arguments.form is None else Form(arguments.form)
     facts = house.sheeting.sheet(chosen, form, tongue)
     stem = file_stem(chosen.title, chosen.identity)
@@ -77,7 +77,12 @@ def _paper(house: House, chosen: Pass, tongue: Language, arguments: Namespace, t
     teller.result([str(path)], {"files": [str(path)]})
 
 
-def _paper_named(text: str) -> Paper:
+def paper_named(text: str) -> Paper:
+    """A paper by its name.
+
+    Raises:
+        Refused: paper-unknown.
+    """
     known = {one.name.casefold(): one for one in Paper}
     if text.casefold() not in known:
         raise Refused("paper-unknown", text=text[:40], known=tuple(known))

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from hearthkey.core.bundle import Form
+from hearthkey.core.languages import Language
 
 
 def _copies(verb: argparse.ArgumentParser) -> None:
@@ -56,11 +57,26 @@ def _try(verb: argparse.ArgumentParser) -> None:
 
 
 def _restore(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument("file", type=Path, metavar="FILE", help="a sealed copy")
+    source = verb.add_mutually_exclusive_group(required=True)
+    source.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy")
+    source.add_argument(
+        "--paper",
+        type=Path,
+        nargs="+",
+        metavar="FILE",
+        help="from paper instead: scans (PNG, JPEG), text files with typed lines, in any order",
+    )
     verb.add_argument("--key-file", action="store_true", help="keep secrets as files, where there is no keyring")
     _own_words(verb)
     verb.add_argument("--yes", action="store_true", help="do it without asking")
     verb.add_argument("--plan", action="store_true", help="say what would happen, and do nothing")
+
+
+def _paper(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--into", type=Path, required=True, metavar="FILE.pdf", help="the file to write")
+    verb.add_argument("--paper", default="a4", metavar="PAPER", help="a4 (default) or letter")
+    languages = [one.value for one in Language]
+    verb.add_argument("--language", choices=languages, default=languages[0], help="of the words around it (en)")
 
 
 KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = {
@@ -69,4 +85,5 @@ KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "seal": _seal,
     "try": _try,
     "restore": _restore,
+    "paper": _paper,
 }

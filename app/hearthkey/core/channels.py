@@ -1,4 +1,4 @@
-"""The two-channel guard: what opens a bundle never stands beside what leads to it."""
+"""The two-channel guard: what opens a bundle or the CA key never stands beside what leads to it."""
 
 from __future__ import annotations
 
@@ -17,6 +17,8 @@ class Carries(Enum):
     NOTHING = "nothing"
     BUNDLE = "bundle"
     """The bundle, its file's name, a link or a code that leads to it, or the message that it travels with."""
+    KEY = "key"
+    """The CA key under the household's passphrase, which then are the words."""
     WORDS = "words"
     """The passphrase, or a part of it."""
 
@@ -42,7 +44,7 @@ def composed(pieces: Iterable[Piece], words: Secret[str] | None = None) -> tuple
     """
     found = tuple(pieces)
     carried = {one.carries for one in found}
-    if {Carries.BUNDLE, Carries.WORDS} <= carried:
+    if Carries.WORDS in carried and carried & {Carries.BUNDLE, Carries.KEY}:
         raise Bug("both-channels")
     if words is not None and any(one.carries is not Carries.WORDS and gives_away(one.text, words) for one in found):
         raise Bug("both-channels")

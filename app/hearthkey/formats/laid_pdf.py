@@ -1,4 +1,4 @@
-"""Draws a laid sheet as PDF without a window: one page, fonts inside, the same bytes for the same sheet."""
+"""Draws laid sheets as PDF without a window: fonts inside, the same bytes for the same sheet."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from hearthkey.core.hand_over_sheet import Paper
 from hearthkey.formats.cut_fonts import cut
-from hearthkey.formats.laid_sheet import Face, Mark, Measure, Run
+from hearthkey.formats.laid_sheet import Face, Mark, Measure, Modules, Run
 from hearthkey.formats.sheet_pdf import Fonts
 
 _WEIGHTS = {Face.SERIF: 600, Face.SANS: 400, Face.STRONG: 600}
@@ -45,26 +45,39 @@ class Drawer:
 
     def draw(self, marks: Sequence[Mark], paper: Paper, title: str, language: str) -> bytes:
         """Draw one page."""
+        return self.draw_pages([marks], paper, title, language)
+
+    def draw_pages(self, pages: Sequence[Sequence[Mark]], paper: Paper, title: str, language: str) -> bytes:
+        """Draw pages of one size."""
         out = io.BytesIO()
-        wide, high = paper.value
         first = self._names[Face.SANS]
-        canvas = Canvas(out, pagesize=(wide, high), invariant=1, initialFontName=first, lang=language)  # type: ignore[arg-type]  # its stub says float
+        canvas = Canvas(out, pagesize=paper.value, invariant=1, initialFontName=first, lang=language)  # type: ignore[arg-type]  # its stub says float
         canvas.setTitle(title)
         for unsaid in (canvas.setAuthor, canvas.setSubject, canvas.setCreator, canvas.setProducer):
             unsaid("")
-        for mark in marks:
-            colour = HexColor(mark.ink.value)
-            if isinstance(mark, Run):
-                canvas.setFillColor(colour)
-                canvas.setFont(self._names[mark.face], mark.size)
-                canvas.drawString(mark.x, high - mark.y, mark.text)
-            else:
-                canvas.setStrokeColor(colour)
-                canvas.setLineWidth(mark.weight)
-                canvas.line(mark.left, high - mark.y, mark.right, high - mark.y)
-        canvas.showPage()
+        for marks in pages:
+            for mark in marks:
+                self._draw_mark(canvas, mark, paper.value[1])
+            canvas.showPage()
         canvas.save()
         return out.getvalue()
+
+    def _draw_mark(self, canvas: Canvas, mark: Mark, high: float) -> None:
+        colour = HexColor(mark.ink.value)
+        if isinstance(mark, Run):
+            canvas.setFillColor(colour)
+            canvas.setFont(self._names[mark.face], mark.size)
+            canvas.drawString(mark.x, high - mark.y, mark.text)
+        elif isinstance(mark, Modules):
+            path = canvas.beginPath()  # one path, so that no light shows between two rows
+            for x, y, wide, tall in mark.bars():
+                path.rect(x, high - y - tall, wide, tall)
+            canvas.setFillColor(colour)
+            canvas.drawPath(path, stroke=0, fill=1)
+        else:
+            canvas.setStrokeColor(colour)
+            canvas.setLineWidth(mark.weight)
+            canvas.line(mark.left, high - mark.y, mark.right, high - mark.y)
 
 
 Draw = Callable[[Callable[[Measure], Sequence[Mark]], Paper, str, str, str], bytes]
@@ -77,5 +90,21 @@ def drawn(fonts: Fonts) -> Draw:
     def draw(lay: Callable[[Measure], Sequence[Mark]], paper: Paper, title: str, language: str, letters: str) -> bytes:
         drawer = Drawer(fonts, letters)
         return drawer.draw(lay(drawer.measure), paper, title, language)
+
+    return draw
+
+
+DrawPages = Callable[[Callable[[Measure], Sequence[Sequence[Mark]]], Paper, str, str, str], bytes]
+"""As `Draw`, for several pages."""
+
+
+def drawn_pages(fonts: Fonts) -> DrawPages:
+    """A `DrawPages` with these fonts."""
+
+    def draw(
+        lay: Callable[[Measure], Sequence[Sequence[Mark]]], paper: Paper, title: str, language: str, letters: str
+    ) -> bytes:
+        drawer = Drawer(fonts, letters)
+        return drawer.draw_pages(lay(drawer.measure), paper, title, language)
 
     return draw

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from enum import Enum
+from itertools import groupby
 
 from hearthkey.core.hand_over_sheet import Paper
 
@@ -47,7 +48,29 @@ class Stroke:
     ink: Ink = Ink.INK
 
 
-Mark = Run | Stroke
+@dataclass(frozen=True)
+class Modules:
+    """A code: x and y of its upper left corner, how long a side is, and its modules by rows, True is dark."""
+
+    x: float
+    y: float
+    side: float
+    rows: tuple[tuple[bool, ...], ...]
+    ink: Ink = Ink.INK
+
+    def bars(self) -> Iterable[tuple[float, float, float, float]]:
+        """Rectangles (x, y, width, height) from the sheet's corner that are all of its dark modules, none twice."""
+        module = self.side / len(self.rows)
+        for down, row in enumerate(self.rows):
+            across = 0
+            for dark, run in groupby(row):
+                wide = len(list(run))
+                if dark:
+                    yield self.x + across * module, self.y + down * module, wide * module, module
+                across += wide
+
+
+Mark = Run | Stroke | Modules
 Measure = Callable[[str, Face, float], float]
 """How wide a text is in a face at a size, in points."""
 

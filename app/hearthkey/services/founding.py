@@ -13,7 +13,7 @@ from hearthkey.core.plans import Changes, FoundPlan
 from hearthkey.core.revocation import plan_list
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import diary
-from hearthkey.pki import guard, keys, mint, read
+from hearthkey.pki import guard, mint, read
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services import gateway_credential, secret_names
 from hearthkey.services.describing import describe
@@ -142,13 +142,12 @@ class Founding:
         return Changes(sentence, list_number=first.number, cautions=plan.cautions)
 
     def _gateway(self, plan: FoundPlan, authority: Authority, key: AuthorityKey) -> tuple[Gateway, Secret[str]]:
-        gateway_plan = certificates.plan_gateway(
+        return gateway_credential.fresh(
             plan.household.gateway_host,
             plan.gateway_key_set,
+            authority,
+            key,
             now=self._clock.now(),
-            authority_end=authority.not_after,
-            bits=self._dice.bits,
+            dice=self._dice,
+            words=self._words,
         )
-        secret = passphrase.make(self._words, self._dice.below, gateway_credential.SECRET_WORDS)
-        made = keys.make_key(gateway_plan.key_type)
-        return gateway_credential.certify(gateway_plan, made, secret, authority, key), secret

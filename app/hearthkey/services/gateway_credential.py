@@ -2,11 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from datetime import datetime
+
+from hearthkey.core import certificates, passphrase
 from hearthkey.core.certificates import GatewayPlan, serial_hex
 from hearthkey.core.household import Authority, Gateway
+from hearthkey.core.keysets import KeySet
 from hearthkey.core.secret import Secret
 from hearthkey.pki import keys, mint, pkcs8
 from hearthkey.pki.keys import AuthorityKey
+from hearthkey.services.ports import Dice
 
 SECRET_WORDS = 20
 """Twenty words are 258 bits: no key stretching is needed, so the gateway's key opens at once."""
@@ -30,3 +36,23 @@ def certify(
         sealed_key=pkcs8.seal_key(made, secret, rounds=ROUNDS),
         not_after=plan.not_after,
     )
+
+
+def fresh(
+    host: str,
+    chosen: KeySet,
+    authority: Authority,
+    key: AuthorityKey,
+    *,
+    now: datetime,
+    dice: Dice,
+    words: Sequence[str],
+) -> tuple[Gateway, Secret[str]]:
+    """Make a gateway's first credential, and what its key is sealed under.
+
+    Args:
+        words: the word list.
+    """
+    plan = certificates.plan_gateway(host, chosen, now=now, authority_end=authority.not_after, bits=dice.bits)
+    secret = passphrase.make(words, dice.below, SECRET_WORDS)
+    return certify(plan, keys.make_key(plan.key_type), secret, authority, key), secret

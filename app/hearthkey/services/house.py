@@ -10,7 +10,7 @@ if TYPE_CHECKING:
 
     from hearthkey.core.kinds import Kinds
     from hearthkey.core.languages import Language
-    from hearthkey.formats.laid_pdf import Draw
+    from hearthkey.formats.laid_pdf import Draw, DrawPages
     from hearthkey.services.adopting import Adopting
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
@@ -27,11 +27,13 @@ if TYPE_CHECKING:
     from hearthkey.services.naming import Naming
     from hearthkey.services.opening import Keyholder
     from hearthkey.services.packing import Packing
+    from hearthkey.services.papering import Papering
     from hearthkey.services.picking_up import PickingUp
     from hearthkey.services.ports import Clock, Files, Pictures, Vault
     from hearthkey.services.proving import Proving
     from hearthkey.services.rehearsing import Rehearsing
     from hearthkey.services.restoring import Restoring
+    from hearthkey.services.restoring_paper import PaperRestoring
     from hearthkey.services.sealing import Sealing
     from hearthkey.services.settling import Settling
     from hearthkey.services.sheet_ports import SheetRegister
@@ -199,6 +201,18 @@ class House(Protocol):
     @property
     def restoring(self) -> Restoring:
         """The verb "restore"."""
+
+    @property
+    def papering(self) -> Papering:
+        """The verb "paper"."""
+
+    @property
+    def draw_pages(self) -> DrawPages:
+        """Draws several pages as PDF, without a window."""
+
+    @property
+    def restoring_paper(self) -> PaperRestoring:
+        """The verb "restore", from paper."""
 
     def visit(self) -> AbstractContextManager[Delivering]:
         """The verb "deliver" with a connection to the register of its own, for a thread of its own."""

@@ -10,7 +10,8 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.sealed import CopyNote
 from hearthkey.services.ports import Change, Register
 
-_TOLERATED = timedelta(minutes=5)
+TOLERATED = timedelta(minutes=5)
+"""How far a clock may be behind what is known of it."""
 
 
 def note(register: Register, change: Change, *, verb: str, sentence: str, now: datetime) -> None:
@@ -29,7 +30,7 @@ def check_clock(register: Register, now: datetime) -> None:
     """
     known = [entry.at for entry in [register.last_entry()] if entry is not None]
     known += [signed.this_update for signed in [register.newest_list()] if signed is not None]
-    if known and now < max(known) - _TOLERATED:
+    if known and now < max(known) - TOLERATED:
         raise Refused("clock-behind", clock=f"{now:%d %B %Y %H:%M}", last=f"{max(known):%d %B %Y %H:%M}")
 
 

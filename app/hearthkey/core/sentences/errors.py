@@ -16,6 +16,7 @@ from hearthkey.core.sentences import (
     errors_host,
     errors_household,
     errors_kinds,
+    errors_paper,
     errors_proofs,
     errors_sealed,
     errors_settings,
@@ -40,6 +41,7 @@ REFUSED = (
     | errors_forms.REFUSED
     | errors_gateway.REFUSED
     | errors_kinds.REFUSED
+    | errors_paper.REFUSED
     | errors_proofs.REFUSED
     | errors_sealed.REFUSED
     | errors_settling.REFUSED

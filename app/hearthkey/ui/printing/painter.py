@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QPointF, QSizeF
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPageLayout, QPageSize, QPainter, QPdfWriter, QPen
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QPointF, QRectF, QSizeF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPageLayout, QPageSize, QPainter, QPainterPath, QPdfWriter, QPen
 from PySide6.QtPrintSupport import QPrinter
 
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.hand_over_sheet import Paper
-from hearthkey.formats.laid_sheet import Face, Mark, Run
+from hearthkey.formats.laid_sheet import Face, Mark, Modules, Run
 from hearthkey.ui.theme.fonts import Fonts, Role
 
 _ROLES = {Face.SERIF: Role.TITLE, Face.SANS: Role.BODY, Face.STRONG: Role.BODY_STRONG}
@@ -52,6 +52,11 @@ class PaperPainter:
                 painter.setPen(ink)
                 painter.drawText(QPointF(0, 0), mark.text)
                 painter.restore()
+            elif isinstance(mark, Modules):
+                path = QPainterPath()  # one path, so that no light shows between two rows
+                for bar in mark.bars():
+                    path.addRect(QRectF(*(one * scale for one in bar)))
+                painter.fillPath(path, ink)
             else:
                 painter.setPen(QPen(ink, mark.weight * scale))
                 painter.drawLine(
@@ -61,6 +66,14 @@ class PaperPainter:
 
     def pdf(self, marks: Sequence[Mark], paper: Paper, title: str) -> bytes:
         """One page as PDF with the fonts inside.
+
+        Raises:
+            OSError: as `pdf_pages`.
+        """
+        return self.pdf_pages([marks], paper, title)
+
+    def pdf_pages(self, pages: Sequence[Sequence[Mark]], paper: Paper, title: str) -> bytes:
+        """Pages of one size as PDF with the fonts inside.
 
         Raises:
             OSError: the writer could not begin.
@@ -76,7 +89,10 @@ class PaperPainter:
         painter = QPainter()
         if not painter.begin(writer):
             raise OSError(5, "no PDF could be begun", title)
-        self.draw(painter, marks, RESOLUTION / 72)
+        for number, marks in enumerate(pages):
+            if number:
+                writer.newPage()
+            self.draw(painter, marks, RESOLUTION / 72)
         painter.end()
         buffer.close()
         return bytes(kept.data())
@@ -87,11 +103,22 @@ class PaperPainter:
         Raises:
             Unavailable: printer-gone.
         """
+        self.print_pages(printer, [marks], paper)
+
+    def print_pages(self, printer: QPrinter, pages: Sequence[Sequence[Mark]], paper: Paper) -> None:
+        """Send pages to a printer.
+
+        Raises:
+            Unavailable: printer-gone.
+        """
         printer.setPageLayout(layout(paper))
         painter = QPainter()
         if not painter.begin(printer):
             raise Unavailable("printer-gone", name=printer.printerName())
-        self.draw(painter, marks, printer.resolution() / 72)
+        for number, marks in enumerate(pages):
+            if number:
+                printer.newPage()
+            self.draw(painter, marks, printer.resolution() / 72)
         painter.end()
 
 

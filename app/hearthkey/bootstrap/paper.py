@@ -1,0 +1,74 @@
+"""The parts of a household that put its key on paper, and bring it back from there."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
+
+if TYPE_CHECKING:
+    from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.formats.laid_pdf import DrawPages
+    from hearthkey.services.opening import Keyholder
+    from hearthkey.services.papering import Papering
+    from hearthkey.services.ports import Clock, Dice, Locksmith, Vault
+    from hearthkey.services.restoring_paper import PaperRestoring
+
+
+class Rooms(Protocol):
+    """The rooms that this one stands on."""
+
+    @property
+    def clock(self) -> Clock:
+        """The computer's clock."""
+
+    @property
+    def dice(self) -> Dice:
+        """The random source."""
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """The word list for passphrases."""
+
+    @property
+    def keyholder(self) -> Keyholder:
+        """Holds the CA key while unlocked."""
+
+    @property
+    def locksmith(self) -> Locksmith:
+        """Guards the CA key with a passphrase."""
+
+    @property
+    def register(self) -> SqliteRegister:
+        """The register."""
+
+    @property
+    def vault(self) -> Vault:
+        """Where this household keeps its secrets."""
+
+
+class PaperRoom(Rooms):
+    """The paper's part of a house."""
+
+    @cached_property
+    def papering(self) -> Papering:
+        """The verb "paper"."""
+        from hearthkey.services.papering import Papering
+
+        return Papering(self.register, self.vault, self.clock)
+
+    @cached_property
+    def restoring_paper(self) -> PaperRestoring:
+        """The verb "restore", from paper."""
+        from hearthkey.services.restoring_paper import PaperRestoring
+
+        parts = (self.register, self.vault, self.keyholder, self.clock, self.dice, self.words)
+        return PaperRestoring(*parts, self.locksmith)
+
+    @cached_property
+    def draw_pages(self) -> DrawPages:
+        """Draws several pages as PDF, without a window."""
+        from hearthkey.adapters.places import faces
+        from hearthkey.formats.laid_pdf import drawn_pages
+        from hearthkey.formats.sheet_pdf import Fonts
+
+        return drawn_pages(Fonts(*faces()))

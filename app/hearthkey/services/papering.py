@@ -1,0 +1,95 @@
+"""Puts the household's key on paper: what stands there is decided here, and drawn by whoever asks."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import count
+
+from hearthkey.core.errors import Refused
+from hearthkey.core.keysets import KEY_SETS
+from hearthkey.core.languages import Language
+from hearthkey.core.paper import lines_of
+from hearthkey.core.paper_contents import LISTED, PaperContents, Withdrawn
+from hearthkey.core.passes import State
+from hearthkey.core.plans import Changes
+from hearthkey.core.sentences import paper as sentences
+from hearthkey.formats import paper_der
+from hearthkey.formats.paper_sheet import PaperFacts
+from hearthkey.pki import read
+from hearthkey.services import secret_names
+from hearthkey.services.opening import the_authority
+from hearthkey.services.ports import Clock, Register, Vault
+from hearthkey.services.writing_diary import note
+
+
+class Papering:
+    """The verb "paper"."""
+
+    def __init__(self, register: Register, vault: Vault, clock: Clock) -> None:
+        self._register = register
+        self._vault = vault
+        self._clock = clock
+
+    def facts(self, language: Language) -> PaperFacts:
+        """What the paper says. Nothing is opened for it: the key lies on it as it lies in the vault.
+
+        Raises:
+            Refused: no-household, keyring-empty, paper-key-unfit, paper-too-large.
+            Unavailable: as vault and register.
+        """
+        authority = the_authority(self._register)
+        kept = self._vault.get(secret_names.authority_key(authority))
+        if kept is None:
+            raise Refused("keyring-empty")
+        contents = self._contents(authority.certificate, paper_der.key_octets(kept.reveal()))
+        return PaperFacts(contents, authority.not_after, language)
+
+    def _contents(self, certificate: bytes, key: bytes) -> PaperContents:
+        household, gateway = self._register.household(), self._register.gateway()
+        if household is None or gateway is None:
+            raise Refused("no-household")
+        now = self._clock.now()
+        key_type = read.certificate_facts(gateway.certificate).key_type
+        entries = sorted(self._register.entries(), key=lambda one: (one.since, one.serial), reverse=True)
+        whole = PaperContents(
+            made=now,
+            household=household,
+            key_set=next(one.name for one in KEY_SETS.values() if one.key_type == key_type),
+            list_mark=self._register.list_high_water(),
+            certificate=certificate,
+            key=key,
+            withdrawn=tuple(Withdrawn(one.serial, one.since, one.reason) for one in entries),
+            more_withdrawn=0,
+            living=sum(one.state(now) is State.IN_USE for one in self._register.passes()),
+        )
+        return _fitted(whole)
+
+    def printed(self, place: str) -> Changes:
+        """Write into the diary that the paper was made.
+
+        Args:
+            place: the file's name, or empty for a printer.
+
+        Raises:
+            Unavailable: as the register.
+        """
+        sentence = sentences.printed(place)
+        with self._register.change() as change:
+            note(self._register, change, verb="paper", sentence=sentence, now=self._clock.now())
+        return Changes(sentence)
+
+
+def _fitted(whole: PaperContents) -> PaperContents:
+    """With as many withdrawals as there is room for, the newest."""
+    all_of_them = whole.withdrawn
+    for left_out in count(max(0, len(all_of_them) - LISTED)):
+        kept = all_of_them[: len(all_of_them) - left_out] if left_out <= len(all_of_them) else ()
+        one = replace(whole, withdrawn=kept, more_withdrawn=left_out)
+        try:
+            lines_of(paper_der.encode(one))
+        except Refused:
+            if not kept:
+                raise
+        else:
+            return one
+    raise AssertionError
