@@ -24,12 +24,12 @@ DAYS = st.integers(min_value=1, max_value=4000)
 def made(
     serial: str, since: int, days: int, *, guest: bool = False, handed_over: bool = True, reason: Reason | None = None
 ) -> Pass:
-    """A pass of Ines that began some days ago and ends in some days."""
+    """A pass of Ines, on a device of its own, that began some days ago and ends in some days."""
     return Pass(
         person="Ines",
         device="phone",
         kind="linux",
-        identity="qc7f3k2m.quince.example",
+        identity=f"{serial[:8]}.quince.example",
         serial=serial,
         key_set="compact",
         container="strong",

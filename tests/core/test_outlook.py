@@ -21,7 +21,7 @@ def made(days: int, *, guest: bool = False, reason: Reason | None = None) -> Pas
         person="Ines",
         device="phone",
         kind="linux",
-        identity="qc7f3k2m.quince.example",
+        identity=f"qc7f{days}.quince.example",
         serial="0a",
         key_set="compact",
         container="strong",

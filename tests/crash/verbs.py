@@ -143,6 +143,28 @@ def restore_paper(house: House, folder: Path) -> None:
     house.restoring_paper.apply(house.restoring_paper.preview(typed.content(), Secret(WORDS)))
 
 
+def renew(house: House, _folder: Path) -> None:
+    """Renew Tomasz's laptop."""
+    house.renewing.renew(house.renewing.preview(_passes(house, "Tomasz laptop")))
+
+
+def renew_whole(house: House, folder: Path) -> None:
+    """Renew Tomasz's laptop, hand the bundle over and prove it."""
+    renew(house, folder)
+    house.handing_over.apply(house.handing_over.preview(_passes(house, "Tomasz laptop")))
+    prove(house, folder)
+
+
+def supersede(house: House, _folder: Path) -> None:
+    """Let go what is over by a proof."""
+    house.superseding.follow_up()
+
+
+def replace(house: House, _folder: Path) -> None:
+    """Give Tomasz another laptop, and stop the old one."""
+    house.replacing.apply(house.replacing.preview(_passes(house, "Tomasz laptop"), "new laptop", "linux"))
+
+
 VERBS: dict[str, Callable[[House, Path], None]] = {
     "found": found,
     "move-in": move_in,
@@ -155,6 +177,10 @@ VERBS: dict[str, Callable[[House, Path], None]] = {
     "let-in": let_in,
     "revoke": revoke,
     "prove": prove,
+    "renew": renew,
+    "renew-whole": renew_whole,
+    "supersede": supersede,
+    "replace": replace,
     "export": export,
     "settle": settle,
     "seal-away": seal_away,

@@ -22,7 +22,7 @@ from tests.crash.homes import Home
 
 _TABLES = (
     *("household", "authority", "gateway", "person", "device"),
-    *("pass", "serial", "certificate", "withdrawal", "spare_list", "proof"),
+    *("pass", "serial", "certificate", "withdrawal", "spare_list", "proof", "follows"),
 )
 
 

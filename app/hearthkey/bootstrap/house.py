@@ -18,6 +18,7 @@ from hearthkey.bootstrap.gateway import GatewayRooms
 from hearthkey.bootstrap.kinds import KindRoom
 from hearthkey.bootstrap.makers import MakersRoom
 from hearthkey.bootstrap.paper import PaperRoom
+from hearthkey.bootstrap.renewal import RenewalRoom
 from hearthkey.bootstrap.sealed import SealedRoom
 from hearthkey.bootstrap.sheets import SheetRoom
 from hearthkey.bootstrap.tickets import TicketRoom
@@ -41,7 +42,9 @@ if TYPE_CHECKING:
     from hearthkey.services.undoing import Undoing
 
 
-class House(MakersRoom, GatewayRooms, CopyRoom, KindRoom, PaperRoom, SealedRoom, SheetRoom, TicketRoom, AdoptRoom):
+class House(
+    MakersRoom, GatewayRooms, CopyRoom, KindRoom, PaperRoom, SealedRoom, SheetRoom, TicketRoom, AdoptRoom, RenewalRoom
+):
     """All parts of one household, wired together.
 
     Args:

@@ -10,20 +10,8 @@ from hearthkey import __version__
 
 WRITING = frozenset(
     {"found", "settle", "add", "export", "ticket", "hand-over", "prove"}
-    | {
-        "stop",
-        "let-in",
-        "revoke",
-        "deliver",
-        "pack",
-        "secrets",
-        "seal",
-        "try",
-        "restore",
-        "adopt",
-        "name-pass",
-        "paper",
-    }
+    | {"stop", "let-in", "revoke", "deliver", "pack", "secrets", "seal", "try", "restore", "paper"}
+    | {"adopt", "name-pass", "renew", "supersede", "replace", "leaves"}
 )
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
 
@@ -42,6 +30,11 @@ VERBS = {
     "stop": "Stop a device for now.",
     "let-in": "Let a stopped device back in.",
     "revoke": "Revoke a device for good.",
+    "renew": "Give devices a new key and a new pass, one or a whole round.",
+    "supersede": "Let old passes go for good, once the new ones work.",
+    "replace": "A new device in place of an old one, which is stopped at once.",
+    "visit": "Keep the days on which you meet somebody; renewals are planned by them.",
+    "leaves": "Somebody leaves the household: revoke all that is theirs, and say what else to change.",
     "gateway": "Say where the gateway’s files go, and how it stands.",
     "deliver": "Bring the gateway what waits, and read it back; runs unattended too.",
     "pack": "Write everything that the gateway needs into a folder.",

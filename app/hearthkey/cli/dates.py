@@ -51,5 +51,10 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
     )
     passes = house.register.passes()
     return household, duties.forecast(
-        dates, passes, {one.serial for one in passes if one.proved is not None}, house.clock.now()
+        dates,
+        passes,
+        {one.serial for one in passes if one.proved is not None},
+        house.clock.now(),
+        follows=house.register.follows(),
+        visits=house.register.visits(),
     )

@@ -34,6 +34,11 @@ _MODULES = {
     "let-in": "withdrawing",
     "revoke": "withdrawing",
     "lists": "withdrawing",
+    "renew": "renewing",
+    "supersede": "renewing",
+    "visit": "renewing",
+    "replace": "departing",
+    "leaves": "departing",
     "gateway": "gateway",
     "deliver": "gateway",
     "pack": "gateway",
@@ -103,8 +108,9 @@ def _writes(arguments: Namespace) -> bool:
         return arguments.forget or arguments.look or any(value is not None for value in chosen)
     if arguments.verb == "copies":
         return any(one is not None for one in (arguments.tidied, arguments.not_tidied, arguments.tidy))
-    if arguments.verb == "sheet":
-        return arguments.call is not None or arguments.language is not None
+    if arguments.verb in {"sheet", "visit"}:
+        named = ("call", "language") if arguments.verb == "sheet" else ("person",)
+        return any(getattr(arguments, name) is not None for name in named)
     if arguments.verb == "template":
         return arguments.act in {"keep", "write", "forget"}
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))

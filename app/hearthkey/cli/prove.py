@@ -6,6 +6,7 @@ import sys
 from argparse import Namespace
 
 from hearthkey.cli.asking import agree
+from hearthkey.cli.renewing import after_proof
 from hearthkey.cli.teller import Teller
 from hearthkey.core.errors import Refused
 from hearthkey.core.home_addresses import HomeAddress, Standing
@@ -40,6 +41,7 @@ def prove_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         closing = _listen(chosen, opened, teller)
     if closing.ending is not Ending.PROVED:
         raise Refused("proof-closed")
+    after_proof(house, arguments, teller)
     teller.result(
         [str(sentences.event(chosen.title, closing))],
         {"device": chosen.title, "serial": chosen.serial, "proved": closing.at, "address": closing.address},
@@ -55,6 +57,7 @@ def _told(house: House, chosen: Pass, arguments: Namespace, teller: Teller) -> N
     teller.aside(said)
     agree(arguments, teller)
     changes = house.proving.told(plan)
+    after_proof(house, arguments, teller)
     teller.result([changes.sentence], {"device": chosen.title, "serial": chosen.serial, "way": "told"})
 
 

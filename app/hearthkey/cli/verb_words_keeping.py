@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Callable
 from pathlib import Path
 
+from hearthkey.cli.verb_words_renewal import RENEWAL
 from hearthkey.core.bundle import Form
 from hearthkey.core.languages import Language
 
@@ -79,7 +80,7 @@ def _paper(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--language", choices=languages, default=languages[0], help="of the words around it (en)")
 
 
-KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = RENEWAL | {
     "copies": _copies,
     "sheet": _sheet,
     "seal": _seal,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from argparse import Namespace
+from collections.abc import Mapping, Sequence
 
 from hearthkey.cli import asking
 from hearthkey.cli.teller import Teller
@@ -30,7 +31,7 @@ def stop_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     if _only_planned(arguments, teller, str(plans.stop(plan))):
         return
     asking.unlock(house, arguments, teller)
-    _done(house, house.stopping.stop(plan), teller, [Caution("open-connection", "")])
+    done(house, house.stopping.stop(plan), teller, [Caution("open-connection", "")])
 
 
 def _stop_by_spare(house: House, plan: SparePlanned, arguments: Namespace, teller: Teller) -> None:
@@ -41,7 +42,7 @@ def _stop_by_spare(house: House, plan: SparePlanned, arguments: Namespace, telle
         return
     if plan.besides:
         asking.agree(arguments, teller, "Stop them all?")
-    _done(house, house.losing.stop(plan), teller, [Caution("open-connection", "")])
+    done(house, house.losing.stop(plan), teller, [Caution("open-connection", "")])
 
 
 def let_in_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -53,7 +54,7 @@ def let_in_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         teller.cautions([Caution("away-long", str(plan.hours_away))])
     asking.agree(arguments, teller, "Let it back in?")
     asking.unlock(house, arguments, teller)
-    _done(house, house.stopping.let_in(plan), teller, [])
+    done(house, house.stopping.let_in(plan), teller, [])
 
 
 def revoke_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -64,7 +65,7 @@ def revoke_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         return
     asking.agree(arguments, teller, "Revoke it for good?")
     asking.unlock(house, arguments, teller)
-    _done(house, house.stopping.revoke(plan), teller, [Caution("open-connection", "")])
+    done(house, house.stopping.revoke(plan), teller, [Caution("open-connection", "")])
 
 
 def lists_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -72,7 +73,7 @@ def lists_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     the_authority(house.register)
     if arguments.sign:
         asking.unlock(house, arguments, teller)
-        _done(house, house.listing.sign_anew(), teller, [])
+        done(house, house.listing.sign_anew(), teller, [])
         return
     if arguments.into is not None:
         chosen = house.listing.numbered(arguments.number)
@@ -94,7 +95,23 @@ def _only_planned(arguments: Namespace, teller: Teller, told: str) -> bool:
     return False
 
 
-def _done(house: House, changes: Changes, teller: Teller, cautions: list[Caution]) -> None:
+def done(
+    house: House,
+    changes: Changes,
+    teller: Teller,
+    cautions: list[Caution],
+    lines: Sequence[str] = (),
+    data: Mapping[str, object] | None = None,
+) -> None:
+    """Bring the list to the gateway, where it is known, and say what came of a verb that signed one.
+
+    Args:
+        cautions: what to say besides.
+        lines, data: the end of the result, for people and for machines.
+
+    Raises:
+        Refused, Unavailable: as `Delivering.deliver`, after all was said.
+    """
     failed: HearthkeyError | None = None
     if not house.keyholder.locked:
         house.sparing.renew()
@@ -107,13 +124,14 @@ def _done(house: House, changes: Changes, teller: Teller, cautions: list[Caution
     waits = [] if in_force else [Caution("not-in-force", str(changes.list_number))]
     teller.cautions([*changes.cautions, *waits, *cautions])
     teller.result(
-        [changes.sentence, *changes.files],
+        [changes.sentence, *changes.files, *lines],
         {
             "done": changes.sentence,
             "serials": list(changes.serials),
             "list_number": changes.list_number,
             "in_force": in_force,
             "files": list(changes.files),
+            **(data or {}),
         },
     )
     if failed is not None:

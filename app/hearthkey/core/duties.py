@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterable
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
 
 from hearthkey.core.outlook import DUE, HOUSE_DUE
 from hearthkey.core.passes import LIVING, Pass
+from hearthkey.core.renewal import Follow, Visit, last_visit, renewal_of, without_bridged, works
 
 LAST_CALL = timedelta(days=30)
 """How long before everybody would be refused the same duty is said once more."""
@@ -30,6 +31,8 @@ class Act(StrEnum):
     SIGN_LIST = "sign-list"
     RENEW_GATEWAY = "renew-gateway"
     RENEW_PASS = "renew-pass"  # noqa: S105 - not a password
+    HAND_OVER = "hand-over"
+    SUPERSEDE = "supersede"
     GUEST_LEAVES = "guest-leaves"
     PROVE = "prove"
     TRY_COPY = "try-copy"
@@ -40,6 +43,8 @@ MINUTES = {
     Act.SIGN_LIST: 1,
     Act.RENEW_GATEWAY: 5,
     Act.RENEW_PASS: 5,
+    Act.HAND_OVER: 5,
+    Act.SUPERSEDE: 1,
     Act.GUEST_LEAVES: 1,
     Act.PROVE: 2,
     Act.TRY_COPY: 3,
@@ -88,19 +93,32 @@ class House:
     copy_due: datetime
 
 
-def forecast(house: House, passes: Iterable[Pass], proved: Container[str], now: datetime) -> tuple[Duty, ...]:
-    """Everything that is to be done, soonest first; no date ends without a duty before it.
+def forecast(
+    house: House,
+    passes: Iterable[Pass],
+    proved: Container[str],
+    now: datetime,
+    *,
+    follows: Sequence[Follow] = (),
+    visits: Sequence[Visit] = (),
+) -> tuple[Duty, ...]:
+    """Everything that is to be done, soonest first; no date on which a device loses access comes without one before it.
 
     Args:
         house: what touches everybody.
-        passes: every pass; those that will never get in again are left out.
+        passes: every pass; those that will never get in again, and those that another one of the same device outlasts,
+            are left out.
         proved: serials of the passes that were seen to get in from outside.
         now: UTC.
+        follows: which pass was made to follow which.
+        visits: days on which people are met; the last one before an end is the day to act.
     """
     living = [one for one in passes if one.state(now) in LIVING]
     found = [*house_duties(house, living)]
-    for one in living:
-        found += _of_pass(one, proved)
+    for one in without_bridged(living, now):
+        found += _of_pass(one, living, follows, visits, now)
+    found += [duty for one in living for duty in _of_proof(one, proved)]
+    found += _of_old(living, follows, now)
     return tuple(sorted(found, key=lambda duty: (duty.act_on, duty.key)))
 
 
@@ -129,21 +147,36 @@ def succession_by(authority_end: datetime, living: Iterable[Pass]) -> datetime:
     return authority_end - longest - SLOWEST_VISIT
 
 
-def _of_pass(one: Pass, proved: Container[str]) -> list[Duty]:
+def _of_pass(
+    one: Pass, living: Sequence[Pass], follows: Sequence[Follow], visits: Sequence[Visit], now: datetime
+) -> list[Duty]:
     life = one.not_after - one.not_before
     if one.guest:
         # On the morning of the last day, or sooner for a visit of hours.
-        found = [
-            Duty(
-                f"guest-{one.serial}",
-                one.not_after - min(timedelta(days=1), life / 2),
-                Act.GUEST_LEAVES,
-                one.not_after,
-                one,
-            )
-        ]
-    else:
-        found = [Duty(f"renew-{one.serial}", one.not_after - min(DUE, life / 2), Act.RENEW_PASS, one.not_after, one)]
-    if one.handed_over is not None and one.serial not in proved and one.reason is None:
-        found.append(Duty(f"prove-{one.serial}", one.handed_over + PROVE_AFTER, Act.PROVE, one.handed_over, one))
-    return found
+        by = one.not_after - min(timedelta(days=1), life / 2)
+        return [Duty(f"guest-{one.serial}", by, Act.GUEST_LEAVES, one.not_after, one)]
+    by = one.not_after - min(DUE, life / 2)
+    by = last_visit(one.person, one.not_after, visits, now) or by
+    after = renewal_of(one, living, follows, now)
+    if after is not None and after.identity == one.identity and after.handed_over is None:
+        return [Duty(f"hand-over-{after.serial}", by, Act.HAND_OVER, one.not_after, after)]
+    return [Duty(f"renew-{one.serial}", by, Act.RENEW_PASS, one.not_after, one)]
+
+
+def _of_proof(one: Pass, proved: Container[str]) -> list[Duty]:
+    if one.handed_over is None or one.serial in proved or one.reason is not None:
+        return []
+    return [Duty(f"prove-{one.serial}", one.handed_over + PROVE_AFTER, Act.PROVE, one.handed_over, one)]
+
+
+def _of_old(living: Sequence[Pass], follows: Sequence[Follow], now: datetime) -> list[Duty]:
+    """Old passes beside which a new one works: to be let go once that was proved, or once the overlap is over."""
+    found = {}
+    for follow in follows:
+        old = next((one for one in living if one.serial == follow.old), None)
+        new = next((one for one in living if one.serial == follow.new), None)
+        if old is None or new is None or not works(new, now):
+            continue
+        by = new.proved or max(follow.overlap_ends, follow.made)
+        found[old.serial] = Duty(f"supersede-{old.serial}", by, Act.SUPERSEDE, old.not_after, old)
+    return list(found.values())

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from enum import Enum
 
 from hearthkey.core.passes import Pass
+from hearthkey.core.renewal import without_bridged
 
 DUE = timedelta(days=30)
 """How long before its end a thing wants the householder."""
@@ -52,7 +53,7 @@ class Outlook:
 
 
 def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime, now: datetime) -> Outlook:
-    """Find the first date on which anybody loses access.
+    """Find the first date on which anybody loses access; the end of a pass that another one outlasts is none.
 
     Args:
         passes: every pass.
@@ -62,7 +63,7 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
     """
     living = [one for one in passes if one.gets_in(now)]
     house_end, house_ends = (list_end, Ends.LIST) if list_end <= gateway_end else (gateway_end, Ends.GATEWAY)
-    first = min(living, key=lambda one: one.not_after, default=None)
+    first = min(without_bridged(living, now), key=lambda one: one.not_after, default=None)
     if first is not None and first.not_after >= house_end:
         first = None
     until, ends = (house_end, house_ends) if first is None else (first.not_after, Ends.PASS)

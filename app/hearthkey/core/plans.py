@@ -10,6 +10,7 @@ from hearthkey.core.keysets import KeySet
 from hearthkey.core.kinds import DeviceKind
 from hearthkey.core.network import Caution
 from hearthkey.core.passes import Pass
+from hearthkey.core.renewal import Way
 from hearthkey.core.revocation import Reason
 
 
@@ -29,6 +30,21 @@ class FoundPlan:
 
 
 @dataclass(frozen=True)
+class FollowPlan:
+    """A pass that a new one is to follow.
+
+    Args:
+        old: that pass.
+        overlap_ends: until when both get in, UTC.
+        way: the same device again, or another one.
+    """
+
+    old: Pass
+    overlap_ends: datetime
+    way: Way
+
+
+@dataclass(frozen=True)
 class EnrolPlan:
     """A device about to be enrolled.
 
@@ -41,6 +57,7 @@ class EnrolPlan:
         replaces: the newest pass of the same device, where a new one takes its place.
         identity: the device's identity, where it has one already.
         cautions: what the householder should know first.
+        follows: the passes whose place it is to take once it works.
     """
 
     person: str
@@ -53,6 +70,71 @@ class EnrolPlan:
     replaces: Pass | None
     identity: str | None
     cautions: tuple[Caution, ...]
+    follows: tuple[FollowPlan, ...] = ()
+
+
+@dataclass(frozen=True)
+class RenewPlan:
+    """A pass about to be followed by one with a new key.
+
+    Args:
+        old: that pass.
+        enrol: the new one.
+        ends: until when the new one gets in, UTC.
+        overlap_ends: until when both do.
+        overlaps: whether the old one gets in at all.
+    """
+
+    old: Pass
+    enrol: EnrolPlan
+    ends: datetime
+    overlap_ends: datetime
+    overlaps: bool
+
+
+@dataclass(frozen=True)
+class ReplacePlan:
+    """A device about to take the place of another.
+
+    Args:
+        old: the passes of the other that stop now.
+        enrol: the new device.
+        title: what the new device is called.
+        list_number: number of the list that says so.
+    """
+
+    old: tuple[Pass, ...]
+    enrol: EnrolPlan
+    title: str
+    list_number: int
+
+
+@dataclass(frozen=True)
+class SupersedePlan:
+    """Old passes about to go for good, because others follow them.
+
+    Args:
+        chosen: those that go.
+        list_number: number of the list that says so.
+        proved: whether what follows was seen to get in.
+    """
+
+    chosen: tuple[Pass, ...]
+    list_number: int
+    proved: bool
+
+
+@dataclass(frozen=True)
+class TakeBackPlan:
+    """A renewal about to be taken back, while its bundle is in the tray.
+
+    Args:
+        chosen: the new pass.
+        list_number: number of the list that says so.
+    """
+
+    chosen: Pass
+    list_number: int
 
 
 @dataclass(frozen=True)

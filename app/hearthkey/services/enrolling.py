@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -15,8 +15,9 @@ from hearthkey.core.keysets import key_set
 from hearthkey.core.network import Caution
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.plans import Changes, EnrolPlan
+from hearthkey.core.renewal import Follow
 from hearthkey.core.secret import Secret
-from hearthkey.core.sentences import diary
+from hearthkey.core.sentences import diary, renewal
 from hearthkey.pki import keys, mint, read
 from hearthkey.services import secret_names
 from hearthkey.services.opening import Keyholder, the_authority
@@ -25,12 +26,12 @@ from hearthkey.services.ports import (
     Dice,
     NewPass,
     Progress,
-    Register,
     SealJob,
     Vault,
     Workshop,
     silent,
 )
+from hearthkey.services.renewal_ports import RenewalChange, RenewalRegister
 from hearthkey.services.writing_diary import check_clock, note
 
 
@@ -71,7 +72,7 @@ class Enrolling:
 
     def __init__(
         self,
-        register: Register,
+        register: RenewalRegister,
         vault: Vault,
         keyholder: Keyholder,
         clock: Clock,
@@ -161,8 +162,18 @@ class Enrolling:
             bits=self._dice.bits,
         )
 
-    def apply(self, *plans: EnrolPlan, progress: Progress = silent) -> Changes:
+    def ends(self, plan: EnrolPlan) -> datetime:
+        """Until when a planned pass would get in, UTC."""
+        authority = the_authority(self._register)
+        return self._certificate_plan(plan, "checked.example", authority, self._clock.now()).not_after
+
+    def apply(
+        self, *plans: EnrolPlan, progress: Progress = silent, also: Callable[[RenewalChange], None] | None = None
+    ) -> Changes:
         """Make the passes and put them into the tray, in one transaction.
+
+        Args:
+            also: what else belongs into that transaction.
 
         Raises:
             Refused: household-locked, clock-behind, and what `preview_all` refuses.
@@ -183,8 +194,13 @@ class Enrolling:
             for plan, one in zip(plans, made, strict=True):
                 change.add_pass(one.new, now)
                 change.settle_secret(one.secret_name)
-                sentences.append(diary.enrolled(one.new.about, replaced=plan.replaces is not None))
-                note(self._register, change, verb="add", sentence=sentences[-1], now=now)
+                for follow in _follows(plan, one.new.about, now):
+                    change.add_follow(follow)
+                verb, sentence = _told(plan, one.new.about, now)
+                sentences.append(sentence)
+                note(self._register, change, verb=verb, sentence=sentence, now=now)
+            if also is not None:
+                also(change)
         return Changes(
             " ".join(sentences),
             serials=tuple(one.new.about.serial for one in made),
@@ -242,6 +258,20 @@ def _waiting(plan: EnrolPlan, certificate: DevicePlan) -> Pass:
         reason=None,
         since=None,
     )
+
+
+def _follows(plan: EnrolPlan, made: Pass, now: datetime) -> list[Follow]:
+    return [Follow(made.serial, one.old.serial, one.overlap_ends, now, one.way) for one in plan.follows]
+
+
+def _told(plan: EnrolPlan, made: Pass, now: datetime) -> tuple[str, str]:
+    """The verb that the diary knows it by, and its sentence."""
+    if not plan.follows:
+        return "add", diary.enrolled(made, replaced=plan.replaces is not None)
+    if plan.replaces is None:
+        return "replace", renewal.replaced(made, [one.old for one in plan.follows])
+    overlap = plan.follows[0].overlap_ends
+    return "renew", renewal.renewed(made, overlap if overlap > now else None)
 
 
 def _cautions(kind: kinds.DeviceKind, chosen: str, container: str | None) -> tuple[Caution, ...]:

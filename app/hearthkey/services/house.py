@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from hearthkey.services.extra_secrets import ExtraSecrets
     from hearthkey.services.founding import Founding
     from hearthkey.services.gateway_ports import GatewayDoor, Notices
+    from hearthkey.services.goodbye import Goodbye
     from hearthkey.services.handing_over import HandingOver
     from hearthkey.services.kind_keeping import KeepingKinds
     from hearthkey.services.listing import Listing
@@ -32,18 +33,22 @@ if TYPE_CHECKING:
     from hearthkey.services.ports import Clock, Files, Pictures, Vault
     from hearthkey.services.proving import Proving
     from hearthkey.services.rehearsing import Rehearsing
+    from hearthkey.services.renewal_ports import RenewalRegister
+    from hearthkey.services.renewing import Renewing
+    from hearthkey.services.replacing import Replacing
     from hearthkey.services.restoring import Restoring
     from hearthkey.services.restoring_paper import PaperRestoring
     from hearthkey.services.sealing import Sealing
     from hearthkey.services.settling import Settling
-    from hearthkey.services.sheet_ports import SheetRegister
     from hearthkey.services.sheeting import Sheeting
     from hearthkey.services.sparing import Sparing
     from hearthkey.services.stopping import Stopping
+    from hearthkey.services.superseding import Superseding
     from hearthkey.services.targeting import Targeting
     from hearthkey.services.templating import Templating
     from hearthkey.services.tidying import Tidying
     from hearthkey.services.undoing import Undoing
+    from hearthkey.services.visiting import Visiting
     from hearthkey.services.watching import Watching
 
 
@@ -59,7 +64,7 @@ class House(Protocol):
         """The computer's clock."""
 
     @property
-    def register(self) -> SheetRegister:
+    def register(self) -> RenewalRegister:
         """The household's file."""
 
     @property
@@ -181,6 +186,26 @@ class House(Protocol):
     @property
     def draw_page(self) -> Draw:
         """Draws one page as PDF, without a window."""
+
+    @property
+    def renewing(self) -> Renewing:
+        """The verb "renew"."""
+
+    @property
+    def superseding(self) -> Superseding:
+        """The verb "supersede"."""
+
+    @property
+    def visiting(self) -> Visiting:
+        """The verb "visit"."""
+
+    @property
+    def replacing(self) -> Replacing:
+        """The verb "replace"."""
+
+    @property
+    def goodbye(self) -> Goodbye:
+        """The verb "leaves"."""
 
     @property
     def sealing(self) -> Sealing:

@@ -70,7 +70,7 @@ class Stopping:
                 change.withdraw(one.serial, Reason.CERTIFICATE_HOLD, self._clock.now())
             out_of_sight(change, plan.chosen, self._clock.now())
 
-        return self._sign(act, "stop", plan.chosen, lambda number: diary.stopped(plan, number))
+        return self.sign(act, "stop", plan.chosen, lambda number: diary.stopped(plan, number))
 
     def preview_let_in(self, passes: Sequence[Pass]) -> LetInPlan:
         """Decide which passes of a device come back.
@@ -99,7 +99,7 @@ class Stopping:
             for one in plan.chosen:
                 change.lift(one.serial, self._clock.now())
 
-        return self._sign(act, "let-in", plan.chosen, lambda number: diary.let_in(plan, number))
+        return self.sign(act, "let-in", plan.chosen, lambda number: diary.let_in(plan, number))
 
     def preview_revoke(self, passes: Sequence[Pass], reason: Reason) -> RevokePlan:
         """Decide which passes of a device are withdrawn for good.
@@ -137,16 +137,22 @@ class Stopping:
             self._erasing.withdrawn(change, waiting)
 
         waiting = tuple(one for one in plan.chosen if one.handed_over is None)
-        done = self._sign(act, "revoke", plan.chosen, lambda number: diary.revoked(plan, number))
+        done = self.sign(act, "revoke", plan.chosen, lambda number: diary.revoked(plan, number))
         return replace(done, cautions=(*done.cautions, *self._erasing.follow(waiting)))
 
-    def _sign(
+    def sign(
         self,
         act: Callable[[GatewayChange], None],
         verb: str,
         chosen: Sequence[Pass],
         sentence_of: Callable[[int], str],
     ) -> Changes:
+        """Do something to passes, sign the list that says so and note it, all in one transaction.
+
+        Raises:
+            Refused: household-locked, clock-behind, authority-ended.
+            Unavailable: as the register.
+        """
         self._keyholder.key()
         now = self._clock.now()
         check_clock(self._register, now)

@@ -11,6 +11,7 @@ from hearthkey.adapters.register.adopted_rows import AdoptWrites
 from hearthkey.adapters.register.choice_rows import ChoiceWrites
 from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
+from hearthkey.adapters.register.renewal_rows import RenewalWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.adapters.register.sheet_rows import SheetWrites
 from hearthkey.core.diary import DiaryEntry
@@ -46,8 +47,8 @@ def _settings(household: Household) -> tuple[str, ...]:
     )
 
 
-class SqliteChange(AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites):
-    """The port `services.sheet_ports.SheetChange`; begun and ended by the register."""
+class SqliteChange(AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites, RenewalWrites):
+    """The port `services.renewal_ports.RenewalChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:
         self._connection = connection

@@ -17,6 +17,7 @@ from hearthkey.adapters.register.copy_rows import CopyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
 from hearthkey.adapters.register.proof_rows import KnownProofs
+from hearthkey.adapters.register.renewal_rows import RenewalReads
 from hearthkey.adapters.register.sealed_rows import SealedReads
 from hearthkey.adapters.register.sheet_rows import SheetReads
 from hearthkey.core.diary import DiaryEntry
@@ -43,8 +44,8 @@ _CODES = {
 }
 
 
-class SqliteRegister(AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads):
-    """The port `services.sheet_ports.SheetRegister` over SQLite.
+class SqliteRegister(AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads, RenewalReads):
+    """The port `services.renewal_ports.RenewalRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a
     crash of the machine, and what is erased is overwritten in the file.

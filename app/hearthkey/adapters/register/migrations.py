@@ -11,6 +11,7 @@ from hearthkey.adapters.register import (  # noqa: F401 - their steps are regist
     schema_adopted,
     schema_gateway,
     schema_hand_over,
+    schema_renewal,
     schema_sealed,
 )
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration

@@ -26,6 +26,7 @@ _STEPS = {
     "comparing-copy": "Comparing what is in it",
     "reading-folder": "Reading the folder",
     "looking-over": "Looking at {count} file(s)",
+    "renewing": "Renewing {title} ({done} of {count})",
     "touring": "{step}",
 }
 

@@ -136,6 +136,8 @@ class DaysPage(Page):
             Act.SIGN_LIST: self.tr("Sign it"),
             Act.RENEW_GATEWAY: self.tr("Renew it"),
             Act.RENEW_PASS: self.tr("Replace it"),
+            Act.HAND_OVER: self.tr("Hand it over"),
+            Act.SUPERSEDE: self.tr("Look at it"),
             Act.GUEST_LEAVES: self.tr("Look at it"),
             Act.PROVE: self.tr("Prove it"),
             Act.TRY_COPY: self.tr("Copies"),
@@ -146,6 +148,8 @@ class DaysPage(Page):
         identity, serial = ("", "") if duty.chosen is None else (duty.chosen.identity, duty.chosen.serial)
         return {
             Act.RENEW_PASS: lambda: self._ways.replace_device.emit(identity),
+            Act.HAND_OVER: lambda: self._ways.device.emit(identity),
+            Act.SUPERSEDE: lambda: self._ways.device.emit(identity),
             Act.GUEST_LEAVES: lambda: self._ways.device.emit(identity),
             Act.PROVE: lambda: self._ways.prove.emit(serial),
             Act.TRY_COPY: self._ways.sealed.emit,

@@ -1,0 +1,178 @@
+"""Renewal: one pass follows another, both get in for a while, and no day is left without one that works."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import StrEnum
+
+from hearthkey.core.errors import Refused
+from hearthkey.core.passes import LIVING, Pass, State
+
+OVERLAP_DAYS = 30
+"""How long the old pass and the new one get in side by side where nobody says otherwise. Common practice, no source."""
+
+LONGEST_OVERLAP = 3650
+"""Days; the old pass ends long before."""
+
+
+class Way(StrEnum):
+    """How one pass follows another.
+
+    `RENEWED`: the same device under a new key. `REPLACED`: another device of the same person.
+    """
+
+    RENEWED = "renewed"
+    REPLACED = "replaced"
+
+
+@dataclass(frozen=True)
+class Follow:
+    """One pass made to take the place of another.
+
+    Args:
+        new, old: their serials.
+        overlap_ends: until when both are meant to get in, UTC; never after the old one's own end.
+        made: when the new one was made, UTC.
+        way: the same device again, or another one.
+    """
+
+    new: str
+    old: str
+    overlap_ends: datetime
+    made: datetime
+    way: Way = Way.RENEWED
+
+
+@dataclass(frozen=True)
+class Visit:
+    """A day on which the householder and a person meet.
+
+    Args:
+        person: whom.
+        day: 00:00 UTC of that day.
+    """
+
+    person: str
+    day: datetime
+
+
+def overlap_end(old: Pass, days: int, now: datetime) -> datetime:
+    """Until when an old pass gets in beside its new one.
+
+    Raises:
+        Refused: overlap-out-of-range.
+    """
+    if not 1 <= days <= LONGEST_OVERLAP:
+        raise Refused("overlap-out-of-range", text=str(days), longest=LONGEST_OVERLAP)
+    return min(now + timedelta(days=days), old.not_after)
+
+
+def works(one: Pass, now: datetime) -> bool:
+    """Whether a device gets in with it: it was handed over, and nothing stands against it."""
+    return one.state(now) is State.IN_USE
+
+
+def bridged(one: Pass, passes: Iterable[Pass], now: datetime) -> bool:
+    """Whether its device gets in with another pass, for at least as long as with this one."""
+    return any(
+        other.serial != one.serial
+        and other.identity == one.identity
+        and works(other, now)
+        and other.not_after >= one.not_after
+        for other in passes
+    )
+
+
+def without_bridged(passes: Sequence[Pass], now: datetime) -> list[Pass]:
+    """Leave out every pass whose end nobody will notice; of two that end together, the newer one stays."""
+    best: dict[str, Pass] = {}
+    for one in passes:
+        known = best.get(one.identity)
+        if works(one, now) and (known is None or one.not_after >= known.not_after):
+            best[one.identity] = one
+    found = []
+    for one in passes:
+        bridge = best.get(one.identity)
+        if bridge is None or one.serial == bridge.serial or one.not_after > bridge.not_after:
+            found.append(one)
+    return found
+
+
+def successors(old: str, follows: Iterable[Follow]) -> frozenset[str]:
+    """Serials of everything that follows a pass, one after the other."""
+    after: dict[str, list[str]] = {}
+    for one in follows:
+        after.setdefault(one.old, []).append(one.new)
+    found: set[str] = set()
+    ahead = [old]
+    while ahead:
+        for new in after.get(ahead.pop(), []):
+            if new not in found:
+                found.add(new)
+                ahead.append(new)
+    return frozenset(found)
+
+
+def renewal_of(one: Pass, passes: Iterable[Pass], follows: Iterable[Follow], now: datetime) -> Pass | None:
+    """The pass that was made to follow this one and may still do so, the newest of them; None where there is none."""
+    wanted = successors(one.serial, follows)
+    living = [other for other in passes if other.serial in wanted and other.state(now) in LIVING]
+    return living[-1] if living else None
+
+
+def over_once_proved(passes: Sequence[Pass], follows: Sequence[Follow], now: datetime) -> tuple[Pass, ...]:
+    """Old passes that have done their time: what follows them works, and was seen to get in."""
+    known = {one.serial: one for one in passes}
+    followed = dict.fromkeys(one.old for one in follows)
+    return tuple(
+        known[serial]
+        for serial in followed
+        if serial in known
+        and known[serial].state(now) in LIVING
+        and any(_proved(known[new], now) for new in successors(serial, follows) if new in known)
+    )
+
+
+def _proved(one: Pass, now: datetime) -> bool:
+    return works(one, now) and one.proved is not None
+
+
+def may_supersede(old: Pass, passes: Sequence[Pass], follows: Sequence[Follow], now: datetime) -> bool:
+    """Whether an old pass can go without leaving its device, or what replaced the device, a day without.
+
+    One that is stopped lets nobody in as it is; one that gets in needs a pass beside it that works for as long.
+    """
+    if old.state(now) is State.STOPPED:
+        return any(works(one, now) for one in passes if one.serial in successors(old.serial, follows))
+    if bridged(old, passes, now):
+        return True
+    replacing = {one.new for one in follows if one.way is Way.REPLACED} & successors(old.serial, follows)
+    return any(works(one, now) and one.proved is not None for one in passes if one.serial in replacing)
+
+
+def last_visit(person: str, before: datetime, visits: Iterable[Visit], now: datetime) -> datetime | None:
+    """The last day on which a person is met before something ends; days that are over do not count."""
+    folded = person.casefold()
+    days = [
+        one.day
+        for one in visits
+        if one.person.casefold() == folded and one.day < before and one.day + timedelta(days=1) > now
+    ]
+    return max(days, default=None)
+
+
+def due_by(passes: Sequence[Pass], follows: Sequence[Follow], until: datetime, now: datetime) -> list[Pass]:
+    """Passes to be renewed in a round: their devices would lose access by then, and nothing new waits for them.
+
+    A guest's pass is meant to end, so it is in no round.
+    """
+    found = []
+    for one in without_bridged([one for one in passes if one.state(now) in LIVING], now):
+        if one.guest or one.not_after > until or one.state(now) is State.STOPPED:
+            continue
+        if one.handed_over is None or renewal_of(one, passes, follows, now) is not None:
+            continue
+        found.append(one)
+    return found

@@ -1,0 +1,121 @@
+"""Sentences about renewals, replaced devices, and visits."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import TYPE_CHECKING
+
+from hearthkey.core.passes import Pass
+from hearthkey.core.sentences.diary import day, titles, was
+from hearthkey.core.sentences.sentence import Sentence
+
+if TYPE_CHECKING:  # who only lists dates needs none of them
+    from hearthkey.core.plans import RenewPlan, ReplacePlan, SupersedePlan, TakeBackPlan
+
+
+def plan(planned: RenewPlan) -> Sentence:
+    """A renewal about to be made."""
+    facts = {"title": planned.old.title, "ends": day(planned.ends), "overlap": day(planned.overlap_ends)}
+    if not planned.overlaps:
+        return Sentence(
+            "{title} gets a new key and a pass until {ends}. Its old pass does not get in any more, so nothing "
+            "overlaps.",
+            facts,
+        )
+    return Sentence(
+        "{title} gets a new key and a pass until {ends}. The old one stays as it is: both get in until {overlap}, or "
+        "until the new one was seen to.",
+        facts,
+    )
+
+
+def renewed(made: Pass, overlap_ends: datetime | None) -> str:
+    """A pass was renewed."""
+    said = f"{made.title} got its next pass until {day(made.not_after)}, serial {made.serial}. Its bundle waits in the"
+    if overlap_ends is None:
+        return f"{said} tray."
+    return f"{said} tray; the old pass gets in beside it until {day(overlap_ends)}, or until the new one is seen to."
+
+
+def replaced(made: Pass, old: Sequence[Pass]) -> str:
+    """A device took the place of another."""
+    return (
+        f"{made.title} takes the place of {titles(tuple(old))}. Its pass is good until {day(made.not_after)}, serial "
+        f"{made.serial}; its bundle waits in the tray."
+    )
+
+
+def replace(planned: ReplacePlan) -> Sentence:
+    """A device about to take the place of another."""
+    return Sentence(
+        "{new} gets a pass of its own, with a new key. {old} stops getting in once the gateway holds list {number}, "
+        "and never gets in again once {new} was seen to. Until then it can be let back in.",
+        {"new": planned.title, "old": titles(planned.old), "number": planned.list_number},
+    )
+
+
+def supersede(planned: SupersedePlan) -> Sentence:
+    """Old passes about to go for good."""
+    one = len(planned.chosen) == 1
+    return Sentence(
+        "The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not "
+        "affected. This is final."
+        if one
+        else "The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not "
+        "affected. This is final.",
+        {"title": titles(planned.chosen), "number": planned.list_number},
+    )
+
+
+def superseded(chosen: tuple[Pass, ...], number: int, *, proved: bool) -> str:
+    """Old passes went for good."""
+    old = "old pass" if len(chosen) == 1 else "old passes"
+    why = "what follows was seen to get in" if proved else "the householder said so"
+    return (
+        f"The {old} of {titles(chosen)} {was(chosen)} superseded with revocation list {number}, for good "
+        f"(superseded): {why}."
+    )
+
+
+def take_back(planned: TakeBackPlan) -> Sentence:
+    """A renewal about to be taken back."""
+    return Sentence(
+        "The bundle that waits for {title} is erased here, and its pass never gets in. The pass that it was to follow "
+        "stays as it is.",
+        {"title": planned.chosen.title},
+    )
+
+
+def taken_back(chosen: Pass, number: int) -> str:
+    """A renewal was taken back."""
+    return (
+        f"The next pass of {chosen.title} was taken back before it was handed over, with revocation list {number}. Its "
+        f"key was erased here; the pass before it stays as it is."
+    )
+
+
+def visit_planned(person: str, on: datetime) -> str:
+    """A visit was planned."""
+    return f"A visit is planned: {person}, on {day(on)}."
+
+
+def visit_dropped(person: str, on: datetime) -> str:
+    """A visit was called off."""
+    return f"The visit on {day(on)} was called off: {person}."
+
+
+WHY_LEFT = {
+    "waits": "{title}: its next bundle is in the tray already.",
+    "guest": "{title} is a guest’s and is meant to end.",
+    "stopped": "{title} is stopped. Renew it by name, if it is to get in again.",
+    "revoked": "{title} was revoked for good. A new pass: hearthkey add --replace.",
+    "failed": "{title}: {why}",
+    "not-begun": "{title} was not begun.",
+}
+"""Why a device is not renewed in a round."""
+
+
+def left(title: str, why: str, told: str = "") -> Sentence:
+    """Why a device was left as it is."""
+    return Sentence(WHY_LEFT[why], {"title": title, "why": told})
