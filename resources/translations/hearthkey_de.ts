@@ -666,6 +666,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Hand it over</source>
+        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look at it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation type="unfinished"></translation>
@@ -5574,6 +5579,11 @@
         <translation>Verlangt war ein TCP-Segment von {number} Byte über IPv{family}; möglich sind {lowest} bis {highest}.</translation>
     </message>
     <message>
+        <source>A block cannot be decoded ({label}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A bundle lost a part while it was read.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Einem Bündel ging beim Lesen ein Teil verloren.</translation>
@@ -5587,6 +5597,51 @@
         <source>A bundle was to be written with a value that does not fit ({key}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein Bündel sollte mit einem Wert geschrieben werden, der nicht passt ({key}).</translation>
+    </message>
+    <message>
+        <source>A certificate begins only later.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate does not name the key that signed it.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate has ended.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate is signed with an old hash (SHA-1 or MD5).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate names a person or an address.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate or a file like one cannot be read.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate was issued by somebody else.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate’s key is too short.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A certificate’s serial number is none that a revocation list can name.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A code was misread, in picture {frames}.</source>
@@ -5622,6 +5677,36 @@
         <source>A device that belongs to an employer is administered by the employer. Ask there first.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Ein Gerät, das einem Betrieb gehört, wird dort verwaltet. Frag zuerst dort.</translation>
+    </message>
+    <message>
+        <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A device’s certificate is meant for another use.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A file holds more blocks than are read ({limit}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A file is larger than any certificate or list.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A file or folder may not be read by you.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder lies too deep.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A gateway that checks its list lets nobody in until it has the next one.</source>
@@ -5664,9 +5749,19 @@
         <translation>Ein Schlüssel der Art {text} wird hier nicht benutzt.</translation>
     </message>
     <message>
+        <source>A link was not followed.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A list was to end before it began.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Eine Liste sollte ablaufen, bevor sie beginnt.</translation>
+    </message>
+    <message>
+        <source>A locked file asks for more work than any honest file does ({rounds} rounds). It was not opened.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A name is made of letters, figures and hyphens between dots, without spaces, underscores, stars or ports.</source>
@@ -5689,6 +5784,11 @@
         <translation>Eine neue Liste geht von selbst dorthin, solange die App offen ist. Einstellungen und Zertifikate gehen mit, wenn du lieferst.</translation>
     </message>
     <message>
+        <source>A pass is named once.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A pass was to be handed over that was not waiting.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein Pass sollte übergeben werden, der nicht wartete.</translation>
@@ -5702,6 +5802,31 @@
         <source>A practice household was to become a real one, or the other way round.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein Übungshaushalt sollte ein echter werden, oder umgekehrt.</translation>
+    </message>
+    <message>
+        <source>A private key belongs to no certificate here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A private key cannot be read.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A private key is locked in a way that is not read here ({algorithm}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A private key is locked in the old way.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A private key lies here without a passphrase.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A proposal for {protocol} encrypts with {transform} and lets anybody on the way alter it.</source>
@@ -5722,6 +5847,21 @@
         <source>A proposal for {protocol} would encrypt nothing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Ein Vorschlag für {protocol} würde nichts verschlüsseln.</translation>
+    </message>
+    <message>
+        <source>A revocation list cannot be read.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A revocation list is about changes or a part only.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A revocation list was not signed by this CA.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A sealed copy was written to {place} as {name}.</source>
@@ -5759,6 +5899,16 @@
         <translation>Ein wartender Pass hat keinen Schlüssel.</translation>
     </message>
     <message>
+        <source>A withdrawn certificate has a serial number that no list of ours can name ({serial}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accounts that you share</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add an integrity transform, for instance AUTH_HMAC_SHA2_256_128.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Füg einen Integritäts-Transform hinzu, zum Beispiel AUTH_HMAC_SHA2_256_128.</translation>
@@ -5767,6 +5917,11 @@
         <source>Add one, or use one of the key sets as it is.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Füg einen hinzu, oder nimm einen der Schlüsselsätze, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Add the file that devices were given as the trusted one, then look again.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Addresses inside and DNS servers are given out by the gateway at each connection, so no device has to be told.</source>
@@ -5799,6 +5954,11 @@
         <translation>Verlangt war eine äußere MTU von {number} Byte; möglich sind {lowest} bis {highest}.</translation>
     </message>
     <message>
+        <source>An overlap of {text} days is none that can be kept.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Another copy of the app has the household open, or its folder cannot be written to. Nothing is lost.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Der Haushalt ist in einem anderen Fenster der App offen, oder in seinen Ordner lässt sich nicht schreiben. Nichts ist verloren.</translation>
@@ -5824,9 +5984,19 @@
         <translation>Ein anderer Name für das Haus braucht ein neues Gateway-Zertifikat und damit die Passphrase. Alles andere lässt sich mit einem Klick zurücknehmen.</translation>
     </message>
     <message>
+        <source>Anybody can make passes for this household and get in. Found a new household, today if you can.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ask for a file with AES-256 or, for old devices, 3DES.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Verlang eine Datei mit AES-256 oder, für alte Geräte, mit 3DES.</translation>
+    </message>
+    <message>
+        <source>Ask who wrote it.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ask whoever made it for a new one, or write it again from the tray.</source>
@@ -5904,6 +6074,11 @@
         <translation>Passwort des Mailkontos ändern</translation>
     </message>
     <message>
+        <source>Change who may read it, if it belongs here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Character {place} of the passphrase is not on every keyboard, and devices turn it into different bytes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Zeichen {place} der Passphrase ist nicht auf jeder Tastatur, und Geräte machen verschiedene Bytes daraus.</translation>
@@ -5917,6 +6092,11 @@
         <source>Check capital letters and spaces, and whether it is the passphrase of this very thing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Prüf Großbuchstaben und Leerzeichen, und ob es die Passphrase genau hierfür ist.</translation>
+    </message>
+    <message>
+        <source>Check its name.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Check that files of two devices were not mixed up.</source>
@@ -5959,9 +6139,19 @@
         <translation>Prüf den Namen.</translation>
     </message>
     <message>
+        <source>Check who may read it, then try again.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose 1 to {longest} hours.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wähle 1 bis {longest} Stunden.</translation>
+    </message>
+    <message>
+        <source>Choose a later day, or renew it later.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose an address in the home network.</source>
@@ -6024,6 +6214,11 @@
         <translation>Wähle strong oder old.</translation>
     </message>
     <message>
+        <source>Choose the folder that holds nothing but the CA.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Close it first. Looking works meanwhile.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Schließ es zuerst. Ansehen geht solange.</translation>
@@ -6064,6 +6259,11 @@
         <translation>Vergleiche ihn einmal: im Fenster unter Gateway, oder hearthkey gateway --ssh HOST --folder FOLDER.</translation>
     </message>
     <message>
+        <source>Compare these with the paper, letter by letter, and do it again.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Configuration profiles connect by themselves, but not on the household’s own Wi-Fi.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Konfigurationsprofile verbinden sich von selbst, aber nicht im eigenen WLAN des Haushalts.</translation>
@@ -6077,6 +6277,11 @@
         <source>Configuration profiles connect when asked to.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Konfigurationsprofile verbinden sich auf Wunsch.</translation>
+    </message>
+    <message>
+        <source>Copy the file that it points to into the folder, if it belongs here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ctrl+C</source>
@@ -6119,6 +6324,11 @@
         <translation>Strg+T</translation>
     </message>
     <message>
+        <source>Current gateways turn it away. The device needs a new pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Deliver again when it suits; it goes on from what is there.</source>
         <extracomment>Sentences about the way to the gateway being in the way.</extracomment>
         <translation>Liefere noch einmal, wenn es passt; es geht von dem weiter, was dort ist.</translation>
@@ -6147,6 +6357,16 @@
         <source>Devices that check the gateway turn away until it has a new certificate.</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>Geräte, die das Gateway prüfen, meiden es, bis es ein neues Zertifikat hat.</translation>
+    </message>
+    <message>
+        <source>Devices that know it go on. New passes cannot be signed with it by this app.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices trust the one above. Look in the folder where that one lies.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Do it again. If it stays so, its disk or somebody at the gateway changes files.</source>
@@ -6214,6 +6434,11 @@
         <translation>Jedes Gerät würde dieselbe Datei schreiben, denn „{text}“ sagt nicht, wo der Name des Geräts hinkommt.</translation>
     </message>
     <message>
+        <source>Everybody gets in as before. The first list is signed at the take-over.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Everyone who could get in still can. Nothing new can be signed until the key text is back.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Alle, die hineinkamen, kommen weiter hinein. Neues kann erst signiert werden, wenn der Schlüsseltext zurück ist.</translation>
@@ -6237,6 +6462,11 @@
         <source>Everyone who could get in still can. The gateway does not need this computer.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Alle, die hineinkamen, kommen weiter hinein. Das Gateway braucht diesen Computer nicht.</translation>
+    </message>
+    <message>
+        <source>Everything goes on as long as certificates and list last. Without the key nobody can be added or stopped.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Everything is at the gateway already; list no. {number} is in force.</source>
@@ -6267,6 +6497,16 @@
         <source>Everything was at {where} already; revocation list {number} is in force.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{where}: Dort war schon alles; Sperrliste Nr. {number} ist in Kraft.</translation>
+    </message>
+    <message>
+        <source>Everything works until it ends. A successor cannot be introduced by it, so that every device has to be visited then.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything works until that day and nothing after it. Plan its successor now.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Everything would stay as it is.</source>
@@ -6309,6 +6549,11 @@
         <translation>Gründe einen Haushalt neu in einem anderen Datenordner, und gib jedem Gerät ein neues Bündel.</translation>
     </message>
     <message>
+        <source>Found a new household; each device needs a new pass.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Found one first.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Gründe zuerst einen.</translation>
@@ -6329,6 +6574,11 @@
         <translation>Ab der nächsten Lieferung meidet das Gateway, wer das alte Bündel hat.</translation>
     </message>
     <message>
+        <source>Gateways may ignore lists that follow. Found a new household; each device needs a new pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give a /24, or leave it empty to have one proposed.</source>
         <extracomment>Where on the founding page each trouble is said, and in which words where a command stood before.</extracomment>
         <translation>Gib ein /24 an, oder lass es leer, dann wird eines vorgeschlagen.</translation>
@@ -6337,6 +6587,11 @@
         <source>Give a /24; --tunnel-subnet quiet has one proposed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib ein /24 an; mit --tunnel-subnet quiet wird eines vorgeschlagen.</translation>
+    </message>
+    <message>
+        <source>Give a day that is still to come.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give a day that lies ahead.</source>
@@ -6367,6 +6622,11 @@
         <source>Give a shorter one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib eine kürzere Angabe.</translation>
+    </message>
+    <message>
+        <source>Give a whole number from 1 to {longest}; 30 is usual.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give an address of the gateway, or none for all of them.</source>
@@ -6469,6 +6729,11 @@
         <translation>Gib den Namen an, unter dem das Haus von außen erreichbar ist. Er steht in jedem Bündel.</translation>
     </message>
     <message>
+        <source>Give the pages of one paper only, the one with the newest day.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give the port of ssh, or leave it empty.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib den Port von ssh an, oder lass ihn leer.</translation>
@@ -6499,6 +6764,26 @@
         <translation>Gast.</translation>
     </message>
     <message>
+        <source>Hand it over, or take it back first: hearthkey renew DEVICE --take-back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand it over. The old pass can go then.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over the next pass of {title}</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand the new bundle over and prove it; then the old pass goes.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Handing over</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Übergeben</translation>
@@ -6512,6 +6797,11 @@
         <source>How much room {text} takes in a packet is not known here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wie viel Platz {text} in einem Paket braucht, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>If it is the CA’s, open it once with the program that made it, and lock it anew with AES.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>If it was only stopped, let it back in first: hearthkey let-in.</source>
@@ -6599,6 +6889,11 @@
         <translation>Es kommt bis {day} hinein. Dann läuft der Pass von selbst ab.</translation>
     </message>
     <message>
+        <source>It gets in where the gateway goes by the subject. A new pass has what is missing.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It has {size} octets; a bundle has at most {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es hat {size} Byte; ein Bündel hat höchstens {limit}.</translation>
@@ -6612,6 +6907,26 @@
         <source>It is known by its host key {fingerprint}.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>Erkannt wird es an seinem Hostschlüssel {fingerprint}.</translation>
+    </message>
+    <message>
+        <source>It is left as it is.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is left as it is. Only one can be taken over at a time.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is left out.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is left out: only whole lists are taken over.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It is not a PNG or JPEG picture that can be read.</source>
@@ -6649,6 +6964,11 @@
         <translation>Es steht auf der Sperrliste ({seen}). Das Gateway wird es nicht einlassen.</translation>
     </message>
     <message>
+        <source>It takes a person and a device.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It takes effect when the gateway holds list {subject}. Until then, everybody who could get in still can.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Es wirkt, wenn das Gateway Liste Nr. {subject} hat. Bis dahin kommt weiter hinein, wer bisher hineinkam.</translation>
@@ -6664,6 +6984,21 @@
         <translation>Es wirkt mit der nächsten Lieferung.</translation>
     </message>
     <message>
+        <source>It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was not read.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was not read. Look into it by itself, if it belongs here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It was out of sight for {subject} hours. Somebody may have copied what is on it: a new pass is wiser than letting the old one back in.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Es war {subject} Stunden außer Sicht. Vielleicht hat jemand kopiert, was darauf ist: Ein neuer Pass ist klüger, als den alten wieder einzulassen.</translation>
@@ -6674,14 +7009,49 @@
         <translation>Es wurde von {address} abgeholt. Der Abholschein ist geschlossen.</translation>
     </message>
     <message>
+        <source>It works, and it cannot be stopped. Give the device a new pass, and end this one at the gateway.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It works. On some ways in, who listens on the network can read it; a new pass carries a code instead.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It works. The lists that follow have one.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It would take {count} codes; {limit} is the most.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es bräuchte {count} Codes; {limit} sind das Höchste.</translation>
     </message>
     <message>
+        <source>Its device does not get in any more. Only its number is taken over.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its device does not get in before.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Join the Wi-Fi at home. If you are there already, name the address: --address.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Geh ins WLAN zu Hause. Bist du schon darin, nenn die Adresse: --address.</translation>
+    </message>
+    <message>
+        <source>Keep a sealed copy instead of the paper.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Keep it to one line. What is longer fits into a script at the gateway.</source>
@@ -6692,6 +7062,11 @@
         <source>Key and certificate do not belong together.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Schlüssel und Zertifikat gehören nicht zusammen.</translation>
+    </message>
+    <message>
+        <source>Keys and codes of the doors</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Leave it out, or make a proposal of its own of it.</source>
@@ -6729,6 +7104,11 @@
         <translation>Lass es wieder ein, oder widerruf es endgültig.</translation>
     </message>
     <message>
+        <source>Let the old pass of {title} go</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Line {line} asks for the first or last of a list that is empty today.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Zeile {line} will das Erste oder Letzte einer Liste, die heute leer ist.</translation>
@@ -6742,6 +7122,11 @@
         <source>Line {line} cannot be read: {seen}</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Zeile {line} lässt sich nicht lesen: {seen}</translation>
+    </message>
+    <message>
+        <source>Line {line} does not belong with the others: there are two papers among them.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Line {line} does not say that this is a bundle.</source>
@@ -6844,6 +7229,11 @@
         <translation>Zeile {line}: Hier steht {seen}, gebraucht wird {wanted}.</translation>
     </message>
     <message>
+        <source>Lines of the database are not understood ({lines}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>List no. {newest} waits here. The gateway holds list no. {number}.</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>Liste Nr. {newest} wartet hier. Das Gateway hat Liste Nr. {number}.</translation>
@@ -6929,6 +7319,11 @@
         <translation>Sieh nach, ob er auf einem anderen Bildschirm etwas fragt; sonst melde dich ab und wieder an.</translation>
     </message>
     <message>
+        <source>Looking at {count} file(s)</source>
+        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Loop over a list with for, or put its parts together with join; a text is written as it is.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Geh die Liste mit for durch, oder füg ihre Teile mit join zusammen; ein Text wird geschrieben, wie er ist.</translation>
@@ -6979,6 +7374,16 @@
         <translation>Mehr als {limit} Dateien wurden genannt.</translation>
     </message>
     <message>
+        <source>Most devices and gateways go on. Strict ones may turn it away.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most gateways go on. Strict ones may turn it away; a new pass has what is missing.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name a free subnet with --tunnel-subnet.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nenn mit --tunnel-subnet ein freies Subnetz.</translation>
@@ -7002,6 +7407,11 @@
         <source>Name at least one, for instance 198.51.100.0/24. The router shows it.</source>
         <extracomment>Where on the founding page each trouble is said, and in which words where a command stood before.</extracomment>
         <translation>Nenn wenigstens eines, zum Beispiel 198.51.100.0/24. Der Router zeigt es.</translation>
+    </message>
+    <message>
+        <source>Name fewer subnets and DNS servers, or keep a sealed copy instead of the paper.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name it; for keep, also --file: hearthkey template keep NAME --file FILE.</source>
@@ -7044,6 +7454,16 @@
         <translation>Neue Geräte sind als Code in {suffix} bekannt; die vorhandenen behalten ihren.</translation>
     </message>
     <message>
+        <source>No CA was found in {count} files.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No certificate of a gateway was recognised.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No code was found.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es wurde kein Code gefunden.</translation>
@@ -7057,6 +7477,11 @@
         <source>No device is called &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Kein Gerät heißt „{text}“.</translation>
+    </message>
+    <message>
+        <source>No device’s certificate was found.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No home subnet was given.</source>
@@ -7084,6 +7509,31 @@
         <translation>Kein anderes Gerät kommt zurzeit hinein.</translation>
     </message>
     <message>
+        <source>No pass of {title} has another one that follows it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No renewal of {title} waits in the tray.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit of that day is planned: {person}, {day}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody called {text} has a device here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody could be stopped, as a gateway ignores such a list. Found a new household; each device needs a new pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody else is affected.</source>
         <extracomment>What is about to happen, the effect on people first.</extracomment>
         <translation>Sonst ist niemand betroffen.</translation>
@@ -7097,6 +7547,16 @@
         <source>Nobody else is affected. The house stays open until {day}, when {what} ends.</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>Sonst ist niemand betroffen. Das Haus bleibt offen bis {day}, dann läuft {what} ab.</translation>
+    </message>
+    <message>
+        <source>Nobody gets in any more, whatever their passes say. Found a new household; each device needs a new pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody gets in before. Check this computer’s clock, then look again.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nobody gets in: the gateway’s certificate ended on {day}.</source>
@@ -7124,6 +7584,16 @@
         <translation>Niemand kennt die Adresse von {where} ({seen}). Das Gateway arbeitet weiter mit dem, was es hatte.</translation>
     </message>
     <message>
+        <source>Nobody’s pass has to be renewed by then.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not all of the paper could be read. Lines read: {read}. Lines still wanted: {missing}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not in force yet: {whom}.</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>Noch nicht in Kraft: {whom}.</translation>
@@ -7144,14 +7614,29 @@
         <translation>Noch ist nichts angekommen. Ist das Handy im selben WLAN, und nicht in dem für Gäste? Vielleicht macht auch eine Firewall auf diesem Computer zu.</translation>
     </message>
     <message>
+        <source>Nothing has to be withdrawn.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing is delivered to {where} any more.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{where}: Dorthin wird nichts mehr geliefert.</translation>
     </message>
     <message>
+        <source>Nothing of a household’s paper could be read there.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing on this desktop shows notices ({seen}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nichts auf diesem Desktop zeigt Hinweise an ({seen}).</translation>
+    </message>
+    <message>
+        <source>Nothing to do; hearthkey dates shows what comes.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing was changed. Do it again; if it stays, the register needs a look.</source>
@@ -7186,6 +7671,16 @@
     <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One certificate of a gateway was recognised.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One device’s certificate was found.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7344,6 +7839,11 @@
         <translation>Was dort ist, wird zurückgelesen</translation>
     </message>
     <message>
+        <source>Reading the folder</source>
+        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Red is for what wants you. Where nothing is red, nothing has to be done.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Rot ist, was dich braucht. Wo nichts rot ist, ist nichts zu tun.</translation>
@@ -7352,6 +7852,16 @@
         <source>Rehearsing the {form}</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Wird geprobt: {form}</translation>
+    </message>
+    <message>
+        <source>Renew it first, or revoke it if nobody needs it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renewing {title} ({done} of {count})</source>
+        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Replace it: hearthkey add PERSON DEVICE --kind KIND --replace.</source>
@@ -7449,6 +7959,26 @@
         <translation>Scanne die Codes, die die App gezeichnet hat.</translation>
     </message>
     <message>
+        <source>Scan the page as PNG or JPEG, or type its lines into a text file.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scan the page once more, or type only these lines into a text file and give it along with the rest.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scan the page with the codes again, straight, at 200 dots to an inch or more; or type the lines.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed copies, sticks and sheets that they keep</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sealed {done} of {count}</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Versiegelt: {done} von {count}</translation>
@@ -7462,6 +7992,11 @@
         <source>Secrets are hidden on the screen and written into the file.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Geheimnisse sind auf dem Bildschirm verborgen und werden in die Datei geschrieben.</translation>
+    </message>
+    <message>
+        <source>Secrets in your own templates</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>See to that, then do it again.</source>
@@ -7524,6 +8059,11 @@
         <translation>Einstellungen</translation>
     </message>
     <message>
+        <source>Several certificates have one serial number.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shorten it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Kürze es.</translation>
@@ -7547,6 +8087,11 @@
         <source>Something happened that nobody thought of ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Es geschah etwas, woran niemand gedacht hat ({seen}).</translation>
+    </message>
+    <message>
+        <source>Something is no plain file.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Start it in a desktop, or use the verbs: hearthkey --help.</source>
@@ -7574,6 +8119,26 @@
         <translation>„Jetzt sperren“ hält das Gerät vorläufig draußen; auf derselben Seite kann es wieder eingelassen werden.</translation>
     </message>
     <message>
+        <source>Strict devices and gateways turn all passes away. Found a new household; each device needs a new pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strict devices do not connect. The gateway gets a new certificate at the take-over.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strict gateways let nobody in. The take-over signs a new one.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strict gateways turn it away. The device needs a new pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tags are {known}. A template knows slots, if, for, raw and filters: no calls, no arithmetic, no other files.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Anweisungen sind {known}. Eine Vorlage kennt Platzhalter, if, for, raw und Filter: keine Aufrufe, kein Rechnen, keine anderen Dateien.</translation>
@@ -7582,6 +8147,16 @@
         <source>Take a name from the IANA registry of IKEv2 parameters, for instance ENCR_AES_GCM_16 256.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nimm einen Namen aus dem IANA-Register der IKEv2-Parameter, zum Beispiel ENCR_AES_GCM_16 256.</translation>
+    </message>
+    <message>
+        <source>Take another paper or a sealed copy, and ask who gave you this one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take another paper, and ask who gave you this one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take it apart into simpler lines.</source>
@@ -7614,6 +8189,11 @@
         <translation>Nimm die sieben Wörter, die die App vorschlägt, oder zu deinen noch Wörter dazu, die nichts miteinander zu tun haben.</translation>
     </message>
     <message>
+        <source>Taking over would let it back in.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tell the bank</source>
         <extracomment>What else to do when a device is lost, in the order that helps most (common practice, no source).</extracomment>
         <translation>Der Bank Bescheid geben</translation>
@@ -7624,9 +8204,24 @@
         <translation>Dem Betrieb Bescheid geben, wenn es ihm gehört</translation>
     </message>
     <message>
+        <source>That does no harm: devices trust its key, and not the signature on itself.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The CA ended on {end}; nothing that it signed counts after that day.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die CA ist am {end} abgelaufen; nach diesem Tag gilt nichts mehr, was sie signiert hat.</translation>
+    </message>
+    <message>
+        <source>The CA here was certified by another one, and that one is not here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA is {name}, {type}, and ends on {end}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The CA key does not belong to the CA certificate.</source>
@@ -7634,9 +8229,19 @@
         <translation>Der CA-Schlüssel gehört nicht zum CA-Zertifikat.</translation>
     </message>
     <message>
+        <source>The CA key in the keyring is written in a way that paper cannot carry ({length} characters).</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The CA key is there, encrypted; the passphrase opens it.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Der CA-Schlüssel ist da, verschlüsselt; die Passphrase öffnet ihn.</translation>
+    </message>
+    <message>
+        <source>The CA key on this paper belongs to another household than the rest of it. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The CA key text came out too long for a keyring.</source>
@@ -7649,9 +8254,84 @@
         <translation>Der CA-Schlüssel, der sich öffnen ließ, gehört zu einem anderen Haushalt.</translation>
     </message>
     <message>
+        <source>The CA’s certificate allows no CA below it (path length 0).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s certificate begins on {begin} only.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s certificate does not allow it to sign certificates ({name}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s certificate does not allow it to sign revocation lists ({name}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s certificate ended on {end}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s certificate ends on {end}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s certificate has no key identifier.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s certificate is signed with {hash}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s key is a published test key ({name}): anybody can read it in RFC 9500.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s key is of a kind that is not used here ({type}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s key is too short ({type}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s private key is not here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s private key is not open.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA’s private key lies here without a passphrase.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The DNS server {subject} lies outside the home and tunnel subnets. Questions about names at home will leave the house.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Der DNS-Server {subject} liegt außerhalb der Subnetze zu Hause und im Tunnel. Fragen nach Namen zu Hause werden das Haus verlassen.</translation>
+    </message>
+    <message>
+        <source>The Wi-Fi’s password</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The address {address} could not be used ({seen}).</source>
@@ -7704,6 +8384,11 @@
         <translation>{title}: Das Bündel wurde geprobt und geschrieben, als {form}.</translation>
     </message>
     <message>
+        <source>The bundle that waits for {title} is erased here, and its pass never gets in. The pass that it was to follow stays as it is.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The bundle was written in version {version}, which this app does not know.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das Bündel wurde in Version {version} geschrieben, die diese App nicht kennt.</translation>
@@ -7734,6 +8419,11 @@
         <translation>Das Zertifikat ist für eine andere Verwendung gedacht als diese.</translation>
     </message>
     <message>
+        <source>The certificate that signed the others does not say that it is a CA ({name}).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The certificate was not signed by this household’s CA ({seen}). The gateway will not let it in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das Zertifikat wurde nicht von der CA dieses Haushalts signiert ({seen}). Das Gateway wird es nicht einlassen.</translation>
@@ -7757,6 +8447,11 @@
         <source>The connection to {where} ended in the middle ({seen}). The gateway holds one whole set, the old or the new.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die Verbindung zu {where} brach mittendrin ab ({seen}). Das Gateway hat einen ganzen Satz, den alten oder den neuen.</translation>
+    </message>
+    <message>
+        <source>The database names a certificate that is not here, and that has not ended.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The device’s certificate, PEM (RFC 7468 section 5).</source>
@@ -7869,6 +8564,11 @@
         <translation>Das Gateway entscheidet, wer hineinkommt, nach der Liste, die es hat. Eine Sperre zählt, sobald die Liste dort es sagt.</translation>
     </message>
     <message>
+        <source>The gateway gets a new certificate; until it is delivered, the old one goes on.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The gateway gets a new key and certificate with the next delivery.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Das Gateway bekommt mit der nächsten Lieferung einen neuen Schlüssel und ein neues Zertifikat.</translation>
@@ -7919,14 +8619,29 @@
         <translation>Das Gateway ist nicht erreichbar; als es zuletzt gelesen wurde, hatte es Liste Nr. {number}.</translation>
     </message>
     <message>
+        <source>The gateway keeps its certificate.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The gateway shows the host key {seen}, not {wanted}. Nothing was sent.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das Gateway zeigt den Hostschlüssel {seen}, nicht {wanted}. Es wurde nichts gesendet.</translation>
     </message>
     <message>
+        <source>The gateway’s certificate does not carry its name where devices look for it (subject alternative name).</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The gateway’s certificate ends on {day}. After that devices turn away from it.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Das Zertifikat des Gateways läuft am {day} ab. Danach meiden es die Geräte.</translation>
+    </message>
+    <message>
+        <source>The gateway’s certificate is meant for another use.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The gateway’s certificate, PEM (RFC 7468 section 5).</source>
@@ -7967,6 +8682,11 @@
         <source>The gateway’s key lies in it without a passphrase, because the gateway starts unattended. Carry it on nothing that others read, and wipe it afterwards.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Der Schlüssel des Gateways liegt ohne Passphrase darin, weil das Gateway unbeaufsichtigt startet. Trag ihn auf nichts, was andere lesen, und lösche ihn danach gründlich.</translation>
+    </message>
+    <message>
+        <source>The gateway’s list</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The gateway’s private key, not encrypted, PEM (RFC 7468 section 10).</source>
@@ -8017,6 +8737,21 @@
         <source>The household’s name, as it stands in its certificates.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Der Name des Haushalts, wie er in seinen Zertifikaten steht.</translation>
+    </message>
+    <message>
+        <source>The household’s paper was to carry something that is not DER.</source>
+        <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The household’s passphrase, if they knew it</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The household’s settings are too long for one sheet: {lines} lines, and there is room for {limit}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The household’s settings were changed meanwhile, so what was looked at holds no longer.</source>
@@ -8954,6 +9689,11 @@
         <translation>Die Liste ist signiert und verwahrt, ließ sich aber nicht nach {subject} schreiben. Sie wird beim nächsten Start geschrieben; `hearthkey lists --into FOLDER` schreibt sie jetzt woandershin.</translation>
     </message>
     <message>
+        <source>The lists have a number that cannot be counted on from here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The name or address that devices reach the gateway under; also its identity (RFC 7296 section 3.5).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Der Name oder die Adresse, unter der Geräte das Gateway erreichen; auch seine Kennung (RFC 7296 section 3.5).</translation>
@@ -8984,9 +9724,24 @@
         <translation>Die neue Liste liegt auf dem Gateway, doch der Befehl danach endete mit {status} und sagte: {said}.</translation>
     </message>
     <message>
+        <source>The new one works. Until it goes, the old one gets in too, at most until {day}.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The newest revocation list, PEM (RFC 7468 section 6).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Die neueste Sperrliste, PEM (RFC 7468 section 6).</translation>
+    </message>
+    <message>
+        <source>The next pass of {title} was seen to get in, so the device has it already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The number of that list (CRLNumber, RFC 5280 section 5.2.3).</source>
@@ -8997,6 +9752,16 @@
         <source>The number of the key exchange method at IANA.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Die Nummer des Schlüsselaustauschs bei der IANA.</translation>
+    </message>
+    <message>
+        <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The one other device is not affected.</source>
@@ -9047,6 +9812,11 @@
         <source>The passphrase does not open it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die Passphrase öffnet es nicht.</translation>
+    </message>
+    <message>
+        <source>The passphrase does not open the CA’s key.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The passphrase is empty.</source>
@@ -9139,6 +9909,11 @@
         <translation>Die Sperrliste lässt sich nicht lesen.</translation>
     </message>
     <message>
+        <source>The revocation list has no number.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The revocation list in force is good until {day}. After that the gateway lets nobody in.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Die Sperrliste in Kraft ist gültig bis {day}. Danach lässt das Gateway niemanden ein.</translation>
@@ -9152,6 +9927,16 @@
         <source>The revocation list is past its date ({seen}). A gateway that checks it lets nobody in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die Sperrliste ist abgelaufen ({seen}). Ein Gateway, das sie prüft, lässt niemanden ein.</translation>
+    </message>
+    <message>
+        <source>The revocation list was good until {end}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The router’s password</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.</source>
@@ -9176,6 +9961,11 @@
     <message>
         <source>The sealed copy of {day} was opened, and everything in it is whole and fits.</source>
         <extracomment>What is said about sealed copies.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The secret that all devices share</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9414,6 +10204,11 @@
         <translation>Dann läuft {what} ab, und ohne Nachfolge kommt niemand hinein.</translation>
     </message>
     <message>
+        <source>There are more files than are looked at.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
@@ -9429,9 +10224,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>There is another CA here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is no bundle in it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es ist kein Bündel darin.</translation>
+    </message>
+    <message>
+        <source>There is no certificate of a CA here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no container &quot;{text}&quot;.</source>
@@ -9447,6 +10252,11 @@
         <source>There is no file {path}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die Datei {path} gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>There is no folder or file {path}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no household in this data folder yet.</source>
@@ -9487,6 +10297,11 @@
         <source>There is no pass {text}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Den Pass {text} gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>There is no revocation list here.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no revocation list to judge by ({seen}).</source>
@@ -9544,6 +10359,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>These lines were typed with a slip: {slips}. Every other line stays right. Lines still wanted: {missing}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>They are never shown at the same time.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Sie werden nie gleichzeitig gezeigt.</translation>
@@ -9562,6 +10382,11 @@
         <source>They are signed with the gateway’s key.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Sie sind mit dem Schlüssel des Gateways signiert.</translation>
+    </message>
+    <message>
+        <source>They work. Stopping one stops all of them; only one is taken over as a pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This cannot be undone, and there is nobody to ask.</source>
@@ -9600,6 +10425,11 @@
     </message>
     <message>
         <source>This file is larger than a sealed copy can be ({limit} octets).</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This household cannot be taken over: {why}</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -9652,6 +10482,11 @@
         <source>This is the practice household. Nothing of it is ever delivered to a gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das ist der Übungshaushalt. Davon wird nie etwas an ein Gateway geliefert.</translation>
+    </message>
+    <message>
+        <source>This paper was made by a newer app ({seen}); this one knows {known}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This profile has its passphrase inside: whoever has the file gets in.</source>
@@ -9737,6 +10572,16 @@
         <source>Type the name anew rather than pasting it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Tipp den Namen neu, statt ihn einzufügen.</translation>
+    </message>
+    <message>
+        <source>Type the one that was chosen when the CA was made.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the passphrase that locks it.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Type the text anew on one line rather than pasting it.</source>
@@ -9979,6 +10824,11 @@
         <translation>„Was anders ist“ liest das Gateway und ändert dort nichts.</translation>
     </message>
     <message>
+        <source>What follows in it was not read.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is made waits in the tray. Nobody has it until you hand it over.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Was erstellt ist, wartet in der Ablage. Niemand hat es, bis du es übergibst.</translation>
@@ -10004,6 +10854,11 @@
         <translation>Was in Bündel geschrieben wird, steht auf der Seite des Haushalts.</translation>
     </message>
     <message>
+        <source>What it signs can be forged with enough effort. Found a new household; each device needs a new pass.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What lies at {place} is not what was written there, so nothing was deleted.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
@@ -10011,6 +10866,11 @@
     <message>
         <source>What stands in red has come due. The rest can wait, in the order in which it comes.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands on this paper is whole, but it is not what a household’s paper says.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10039,9 +10899,24 @@
         <translation>Was der Schlüsselbund als CA-Schlüssel verwahrt, ist beschädigt.</translation>
     </message>
     <message>
+        <source>What they say is left out. Compare them before you take over.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What this CA signs would be turned away ({seen}). Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What waits in the tray takes it along when it leaves; a file that was saved of it before has to be saved again.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Was in der Ablage wartet, nimmt es mit, wenn es hinausgeht; eine Datei, die vorher davon gespeichert wurde, muss neu gespeichert werden.</translation>
+    </message>
+    <message>
+        <source>What was handed over cannot be taken back, only stopped or revoked.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What was only told is kept as told. No proof can be taken back.</source>
@@ -10099,6 +10974,21 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Whoever copies the file can make passes for the household. After the take-over, delete it and empty the places where copies of the folder lie.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever copies the file gets in as that device. Delete it once the device has it.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has it gets in, and this app can neither show nor stop it until the file is added. Its number is never used again.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Whoever opens the link from inside the tunnel reads “You are in”, and the proof is written down with its time and address.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
@@ -10139,8 +11029,68 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>and the access that it lets its maker’s app have.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and whatever else opens the house.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask for them; spare lists can only stop devices, never let one in.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>gone since {day}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good to know</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hearthkey list shows everybody.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hearthkey name-pass SERIAL --person PERSON --device DEVICE says it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hearthkey name-pass lists those that wait to be named.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hearthkey visit shows those that are.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the way</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mail, clouds, streaming, cameras; look who is signed in there.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is delivered by itself here: carry the new list there, or they still get in.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10884,6 +11834,11 @@
         <translation>dann ist Schluss</translation>
     </message>
     <message>
+        <source>they know it; it is made anew, and every other device is told: hearthkey secrets --renew.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>thin and thick final bar, nothing after it</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
         <translation>dünner und dicker Schlussstrich, nichts danach</translation>
@@ -10934,6 +11889,11 @@
         <translation>wurde</translation>
     </message>
     <message>
+        <source>weak</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>were</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>wurden</translation>
@@ -10949,9 +11909,24 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>what was written for their devices may carry some: {subject}.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whoever is on the home network needs no pass.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>whoever reads the mail can reset every other password.</source>
         <extracomment>What else to do when a device is lost, in the order that helps most (common practice, no source).</extracomment>
         <translation>wer die Mail liest, kann jedes andere Passwort zurücksetzen.</translation>
+    </message>
+    <message>
+        <source>with it and a sealed copy, the whole household can be brought back elsewhere.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>with the serial number or IMEI from its box; insurers ask for it.</source>
@@ -11009,6 +11984,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{count} certificates of devices were found.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} certificates of gateways were recognised.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} changed</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>{count} geändert</translation>
@@ -11052,6 +12037,26 @@
         <source>{day}</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>{day}</translation>
+    </message>
+    <message>
+        <source>{day} is over.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{files}</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{files} and one more</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{files} and {more} more</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{file} cannot be opened ({seen}).</source>
@@ -11214,6 +12219,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{household} goes on under its own CA.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{household} was brought back from the sealed copy of {day}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation type="unfinished"></translation>
@@ -11242,6 +12252,11 @@
         <source>{name} is for devices.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{name} ist für Geräte.</translation>
+    </message>
+    <message>
+        <source>{name} is neither a picture (PNG or JPEG) nor plain text.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} is not one of your own kinds, so there is nothing to take away.</source>
@@ -11274,6 +12289,11 @@
         <translation>{name} lässt seine Geräte unter {host} ein, nach {home}; {what}. Innen bekommen Geräte Adressen aus {tunnel}.</translation>
     </message>
     <message>
+        <source>{new} gets a pass of its own, with a new key. {old} stops getting in once the gateway holds list {number}, and never gets in again once {new} was seen to. Until then it can be let back in.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{number} is no port; they go from 1 to 65535.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{number} ist kein Port; sie gehen von 1 bis 65535.</translation>
@@ -11292,6 +12312,11 @@
         <source>{path} cannot be read: {seen}</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{path} lässt sich nicht lesen: {seen}</translation>
+    </message>
+    <message>
+        <source>{path} could not be read ({seen}).</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{path} holds something that is no tour.</source>
@@ -11322,6 +12347,11 @@
         <source>{path} names no device.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{path} nennt kein Gerät.</translation>
+    </message>
+    <message>
+        <source>{person} has no pass that gets in, or could again.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{person} will get in with this {device} {end}. Nobody else has this pass.{again}</source>
@@ -11365,6 +12395,16 @@
     </message>
     <message>
         <source>{place} in {file} is not written as it has to be.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{serial} belongs to {title} already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{serial} is no pass that was made elsewhere.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -11429,6 +12469,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{title} gets a new key and a pass until {ends}. Its old pass does not get in any more, so nothing overlaps.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} gets a new key and a pass until {ends}. The old one stays as it is: both get in until {overlap}, or until the new one was seen to.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} gets in again once the gateway holds list {number}.</source>
         <extracomment>What is about to happen, the effect on people first.</extracomment>
         <translation>{title} kommt wieder hinein, sobald das Gateway Liste Nr. {number} hat.</translation>
@@ -11449,9 +12499,19 @@
         <translation>{title} hatte einen Pass, der vorbei ist.</translation>
     </message>
     <message>
+        <source>{title} has a bundle in the tray already. A second one would only be taken for the first.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} has a pass already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} hat schon einen Pass.</translation>
+    </message>
+    <message>
+        <source>{title} is a guest’s and is meant to end.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} is asked for twice.</source>
@@ -11472,6 +12532,11 @@
         <source>{title} is stopped already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} ist schon gesperrt.</translation>
+    </message>
+    <message>
+        <source>{title} is stopped. Renew it by name, if it is to get in again.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} keeps its key; here it is erased, with its passphrase. If the bundle is lost after that, it is replaced, never sent again.</source>
@@ -11529,6 +12594,11 @@
         <translation>{title} wurde mit Sperrliste Nr. {number} wieder eingelassen.</translation>
     </message>
     <message>
+        <source>{title} was not begun.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} was revoked already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} wurde schon widerrufen.</translation>
@@ -11537,6 +12607,11 @@
         <source>{title} was revoked for good with revocation list {number}: {reason} ({rfc}).</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{title} wurde mit Sperrliste Nr. {number} endgültig widerrufen: {reason} ({rfc}).</translation>
+    </message>
+    <message>
+        <source>{title} was revoked for good. A new pass: hearthkey add --replace.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} was revoked for good. That is never undone.</source>
@@ -11577,6 +12652,21 @@
         <source>{title} were stopped with spare list {number}, without the passphrase.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{title} wurden mit Reserve-Sperrliste Nr. {number} gesperrt, ohne Passphrase.</translation>
+    </message>
+    <message>
+        <source>{title} would be left without a pass that is known to work. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}: its next bundle is in the tray already.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}: {why}</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{weeks} weeks left</source>

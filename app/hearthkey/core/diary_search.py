@@ -23,7 +23,7 @@ def folded(text: str) -> str:
     """A text without capitals, accents and curly apostrophes, so that what is typed plainly finds it."""
     small = text.casefold().translate(_QUOTES)
     if not small.isascii():
-        apart = unicodedata.normalize("NFKD", small)
+        apart = unicodedata.normalize("NFKD", small).casefold()  # what was taken apart may be a capital only now
         small = "".join(one for one in apart if not unicodedata.combining(one)).translate(_STROKES)
     return small
 
