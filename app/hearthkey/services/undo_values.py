@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from hearthkey.core.in_force import GatewayNote
 from hearthkey.core.languages import Language
+from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Reason
 from hearthkey.core.undo import Deed, Marks, Standing
 from hearthkey.services.sheet_ports import SheetChange, SheetRegister
@@ -34,22 +36,31 @@ def standing_of(register: SheetRegister) -> Standing:
     )
 
 
-def marks_of(register: SheetRegister) -> Marks:
-    """How far things have got outside."""
+def marks_of(register: SheetRegister, passes: Sequence[Pass]) -> Marks:
+    """How far things have got outside.
+
+    Args:
+        passes: every pass.
+    """
     newest = register.newest_list()
     return Marks(
         0 if newest is None else newest.number,
         register.gateway_note().delivered,
-        sum(one.handed_over is not None for one in register.passes()),
+        sum(one.handed_over is not None for one in passes),
     )
 
 
-def titles_of(register: SheetRegister, was: Standing, now: Standing, serials: tuple[str, ...]) -> tuple[str, ...]:
-    """Whose devices a change is about; or the person whose language it chose, as the name is written."""
+def titles_of(passes: Sequence[Pass], was: Standing, now: Standing, serials: tuple[str, ...]) -> tuple[str, ...]:
+    """Whose devices a change is about; or the person whose language it chose, as the name is written.
+
+    Args:
+        passes: every pass.
+        serials: of those that the verb itself named.
+    """
     touched = {*was.holds, *now.holds, *serials}
     people = {*was.languages, *now.languages}
-    passes = [one for one in register.passes() if one.serial in touched or one.person.casefold() in people]
-    return tuple(dict.fromkeys(one.person if people else one.title for one in passes))
+    chosen = [one for one in passes if one.serial in touched or one.person.casefold() in people]
+    return tuple(dict.fromkeys(one.person if people else one.title for one in chosen))
 
 
 def write(change: SheetChange, deed: Deed, seen: GatewayNote) -> None:

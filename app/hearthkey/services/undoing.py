@@ -15,7 +15,7 @@ from hearthkey.core.plans import Changes
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sentences import undo as sentences
 from hearthkey.core.sentences.sentence import Sentence
-from hearthkey.core.undo import DEPTH, Deed, Final, Standing, differences, hindrance, kind_of
+from hearthkey.core.undo import DEPTH, Deed, Final, Marks, Standing, differences, hindrance, kind_of
 from hearthkey.services.listing import Listing
 from hearthkey.services.opening import Keyholder
 from hearthkey.services.ports import Clock, Progress, silent
@@ -98,8 +98,9 @@ class Undoing:
             was, now = Standing(), Standing()
         elif kind_of(was, now) is None or _secrets_differ(was, now):
             return
-        titles = titles_of(self._register, was, now, serials)
-        self._back = [*self._back[1 - DEPTH :], Deed(was, now, marks_of(self._register), titles, final)]
+        passes = self._register.passes()
+        titles = titles_of(passes, was, now, serials)
+        self._back = [*self._back[1 - DEPTH :], Deed(was, now, marks_of(self._register, passes), titles, final)]
         self._forth.clear()
         self._remembered += 1
 
@@ -120,7 +121,7 @@ class Undoing:
         self._check(deed, self._back)
         changes = self._apply(deed, "undo", sentences.undone, progress)
         self._back.pop()
-        self._forth.append(deed.turned_round(marks_of(self._register)))
+        self._forth.append(deed.turned_round(self._marks()))
         return changes
 
     def redo(self, *, progress: Progress = silent) -> Changes:
@@ -136,12 +137,12 @@ class Undoing:
         self._check(deed, self._forth)
         changes = self._apply(deed, "redo", sentences.redone, progress)
         self._forth.pop()
-        self._back.append(deed.turned_round(marks_of(self._register)))
+        self._back.append(deed.turned_round(self._marks()))
         return changes
 
     def _check(self, deed: Deed, stack: list[Deed]) -> None:
         there = self._register.gateway_note().list_number
-        code = hindrance(deed, standing_of(self._register), marks_of(self._register), there)
+        code = hindrance(deed, standing_of(self._register), self._marks(), there)
         if code is None:
             return
         stack.pop()
@@ -152,6 +153,9 @@ class Undoing:
         if code == "undo-delivered-since":
             raise Refused("undo-delivered-since")
         raise Refused("undo-changed-since")
+
+    def _marks(self) -> Marks:
+        return marks_of(self._register, self._register.passes())
 
     def _apply(self, deed: Deed, verb: str, told: Callable[[Deed, int], str], progress: Progress) -> Changes:
         self._moving = True

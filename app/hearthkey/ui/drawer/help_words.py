@@ -34,6 +34,7 @@ HELP = {
                 "The scale folds: the weeks around today are drawn wide, months narrower, years narrowest. So lengths "
                 "compare within one fold only; the exact date stands at the right."
             ),
+            "Small triangles under the days stand where something is to be done; F2 lists it.",
             "Red is for what wants you. Where nothing is red, nothing has to be done.",
             "The double rule is the end of the revocation list: behind it nobody gets in without the next one.",
         ),
@@ -42,6 +43,8 @@ HELP = {
             ("Ctrl+F", "find"),
             ("Ctrl+L", "lost or stolen"),
             ("F2", "what is to be done"),
+            ("Alt+1, 2, 3", "a month, a year, all of it"),
+            ("Ctrl+Z", "take the last change back"),
             ("Enter", "open the device"),
             ("F6", "next part of the window"),
         ),
@@ -224,9 +227,14 @@ HELP = {
         (
             "Everything that was done stands here, newest first. It names no secret.",
             "Each entry seals the one before it, so an entry that was altered or taken out shows.",
-            "Search takes several words; an entry is found when all of them occur in it.",
+            "A sealed copy knows where the diary ended then, so an end that was cut off shows too.",
+            "Search takes several words, with accents or without; an entry is found when all of them occur in it.",
         ),
-        (("Ctrl+C", "copy the chosen entry"),),
+        (
+            ("F3, Shift+F3", "the next entry found, the one before"),
+            ("Ctrl+C", "copy the chosen entry"),
+            ("Ctrl+Z", "take the last change back; the diary keeps both"),
+        ),
     ),
 }
 """By the name of a spot, as `Ways.help` carries it."""
