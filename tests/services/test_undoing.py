@@ -106,8 +106,14 @@ def test_what_left_or_was_erased_says_why_it_stays_and_is_then_out_of_the_way(ho
     undoing.watch(lambda: home.house.sheeting.choose_call("Ines, 555 0100"))
     undoing.watch(lambda: home.add(EnrolRequest("Odile", "reader", "linux")))
     undoing.watch(lambda: home.hand_over("Ines phone"))
+    proving = home.house.proving
+    undoing.watch(lambda: proving.told(proving.preview_told(home.newest("Ines phone"))))
     undoing.watch(lambda: home.revoke("Tomasz laptop"))
-    for code, title in (("undo-revoked", "Tomasz’s laptop"), ("undo-handed-over", "Ines’s phone")):
+    for code, title in (
+        ("undo-revoked", "Tomasz’s laptop"),
+        ("undo-proved", "Ines’s phone"),
+        ("undo-handed-over", "Ines’s phone"),
+    ):
         assert undoing.offer.final
         with pytest.raises(Refused, match=code) as refused:
             undoing.undo()

@@ -39,6 +39,7 @@ class Final(StrEnum):
     ENROLLED = "add"
     HANDED_OVER = "hand-over"
     REVOKED = "revoke"
+    PROVED = "prove"
     DELETED = "copies"
 
 

@@ -108,8 +108,9 @@ class Undoing:
         """Take the last change back. One that cannot be taken back is said, and then no longer in the way.
 
         Raises:
-            Refused: undo-nothing, undo-enrolled, undo-handed-over, undo-revoked, undo-deleted, undo-changed-since,
-                undo-in-force, undo-handed-over-since, undo-delivered-since; and as stop, let in and settle.
+            Refused: undo-nothing, undo-enrolled, undo-handed-over, undo-revoked, undo-proved, undo-deleted,
+                undo-changed-since, undo-in-force, undo-handed-over-since, undo-delivered-since; and as stop, let in and
+                settle.
             Unavailable: as register and vault.
         """
         if not self._back:
@@ -204,6 +205,8 @@ def _final(deed: Deed, final: Final) -> Refused:
         return Refused("undo-enrolled", title=title)
     if final is Final.HANDED_OVER:
         return Refused("undo-handed-over", title=title)
+    if final is Final.PROVED:
+        return Refused("undo-proved", title=title)
     return Refused("undo-revoked", title=title) if final is Final.REVOKED else Refused("undo-deleted", title=title)
 
 

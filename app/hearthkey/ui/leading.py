@@ -44,7 +44,7 @@ class Leading(QObject):
         self.pages = DrawerPages(window, chosen, self.prefer)
         self.actions = Actions(ways, window.menu, window)
         self.courier = Courier(errands, self)
-        self.zooming = Zooming(window)
+        self.zooming = Zooming(window, self.actions.days)
         self.going_back = GoingBack(errands, window.footer, self)
         self.about = AboutOne(window, self.pages, self.actions, self._open)
         self.to_the_desk = ToTheDesk(window)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMenu
 
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.board.axis import Zoom
@@ -11,13 +12,18 @@ from hearthkey.ui.window import Window
 
 
 class Zooming(QObject):
-    """A month, a year, or all of it: Alt+1, Alt+2, Alt+3."""
+    """A month, a year, or all of it: Alt+1, Alt+2, Alt+3.
 
-    def __init__(self, window: Window) -> None:
+    Args:
+        before: the entry of the household's menu that it stands over.
+    """
+
+    def __init__(self, window: Window, before: QAction) -> None:
         super().__init__(window)
         self.setObjectName("zooming")
         self._window = window
-        self._menu = window.menu.addMenu(self.tr("Time on the sheet"))
+        self._menu = QMenu(self.tr("Time on the sheet"), window.menu)
+        window.menu.insertMenu(before, self._menu)
         self._group = QActionGroup(self)
         self.actions: dict[Zoom, QAction] = {}
         for zoom, words, key in (

@@ -31,6 +31,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "{title} was revoked for good. That is never undone.",
         "Give it a new pass.",
     ),
+    "undo-proved": (
+        "That {title} was seen to get in stays written down. No proof is taken back.",
+        "Stop it if it must not get in.",
+    ),
     "undo-deleted": (
         "Files of a copy of {title} were deleted. They do not come back.",
         "Write it again from the tray, if it waits there.",

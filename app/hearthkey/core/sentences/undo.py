@@ -23,6 +23,7 @@ _UNDO: dict[Kind | Final, str] = {
     Final.ENROLLED: "Undo: a pass for {whom}",
     Final.HANDED_OVER: "Undo: hand over {whom}",
     Final.REVOKED: "Undo: revoke {whom}",
+    Final.PROVED: "Undo: a proof of {whom}",
     Final.DELETED: "Undo: delete a copy of {whom}",
 }
 
