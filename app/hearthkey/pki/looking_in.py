@@ -11,13 +11,14 @@ from dataclasses import dataclass, field
 
 from cryptography.exceptions import UnsupportedAlgorithm
 from cryptography.hazmat.primitives.asymmetric import ec, rsa
-from cryptography.hazmat.primitives.serialization import Encoding, load_der_private_key, load_pem_private_key
+from cryptography.hazmat.primitives.serialization import Encoding, load_pem_private_key
 from cryptography.hazmat.primitives.serialization.pkcs12 import load_pkcs12
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.found_household import Finding, FoundCertificate, FoundKey, FoundList, Grave, KeyLock
 from hearthkey.core.secret import Secret
 from hearthkey.pki import der, found_values, keys, pbes, pfx, pkcs8, pkcs12
+from hearthkey.pki.foreign_keys import load_private
 from hearthkey.pki.found_values import TROUBLE
 
 MOST_BLOCKS = 2_000
@@ -157,9 +158,8 @@ def _list(seen: Seen, file: str, data: bytes) -> None:
 
 
 def _open_key(seen: Seen, file: str, data: bytes, lock: KeyLock = KeyLock.OPEN) -> bool:
-    try:
-        found = load_der_private_key(data, password=None)
-    except TROUBLE:
+    found = load_private(data)
+    if found is None:
         return False
     _keep(seen, file, lock, found)
     return True
@@ -183,10 +183,10 @@ def _locked(seen: Seen, file: str, data: bytes, passphrases: Iterable[Secret[str
         return
     for passphrase in passphrases:
         try:
-            plain = pkcs8.unseal(scheme, sealed, passphrase)
-        except Refused:
+            plain = pbes.decrypt(scheme, sealed, passphrase)
+        except (der.Malformed, pbes.BadPadding):
             continue
-        if _open_key(seen, file, plain.reveal(), KeyLock.PKCS8):
+        if _open_key(seen, file, plain, KeyLock.PKCS8):
             return
     _keep_shut(seen, file, KeyLock.PKCS8)
 
@@ -239,7 +239,7 @@ def _opened_container(seen: Seen, file: str, data: bytes, passphrase: Secret[str
     try:
         found = pkcs12.open_container(data, passphrase)
     except Refused as error:
-        if error.code not in {"encryption-unknown", "container-incomplete", "key-type-unknown", "container-unreadable"}:
+        if error.code == "wrong-passphrase":
             return False
     else:
         for one in (found.certificate, *found.authorities):
