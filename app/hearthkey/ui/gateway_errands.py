@@ -17,13 +17,13 @@ from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.plans import Changes, SparePlanned, StopPlan
 from hearthkey.core.target import HostKey, Target
 from hearthkey.services.delivering import Delivering
-from hearthkey.ui.sealed_errands import SealedErrands
+from hearthkey.ui.restore_errands import RestoreErrands
 from hearthkey.ui.tasks import Failed, Then
 
 T = TypeVar("T")
 
 
-class GatewayErrands(SealedErrands):
+class GatewayErrands(RestoreErrands):
     """The gateway's part of what the window asks.
 
     A visit may hang as long as the network does, so it never stands in the lane's way: it has a

@@ -15,6 +15,7 @@ from hearthkey.core.sentences import gateway as words
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.about_one import AboutOne
 from hearthkey.ui.actions import Actions
+from hearthkey.ui.coming_back import ComingBack
 from hearthkey.ui.courier import Courier
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer_pages import DrawerPages
@@ -48,6 +49,7 @@ class Leading(QObject):
         self.going_back = GoingBack(errands, window.footer, self)
         self.about = AboutOne(window, self.pages, self.actions, self._open)
         self.to_the_desk = ToTheDesk(window)
+        self.coming_back = ComingBack(window, self.pages)
         self._connect_ways()
         self._connect_keys()
         errands.seen.connect(self.show_snapshot)
@@ -118,7 +120,7 @@ class Leading(QObject):
         window.setWindowTitle(name)
         page = window.pages.currentWidget()
         if snapshot.household is None:
-            if page is not window.founding:
+            if page is not window.founding and not self.coming_back.keeps_the_window:
                 window.turn_to(window.founding)
                 window.founding.begin()
         elif window.closed.needed(snapshot) and not self._without:
@@ -160,7 +162,7 @@ class Leading(QObject):
 
     def _open(self, page: Page) -> None:
         window = self._window
-        if window.pages.currentWidget() in {window.hand_over, window.paper, window.closed}:
+        if window.pages.currentWidget() in {window.hand_over, window.paper, window.closed, *self.coming_back.pages}:
             self._without = self._without or window.pages.currentWidget() is window.closed
             window.turn_to(window.sheet)
         if window.pages.currentWidget() is window.sheet:

@@ -27,6 +27,7 @@ class Ways(QObject):
         paper: open the page of sheet, card and messages for a device; the serial of its pass.
         days: open the list of what is to be done.
         sealed: open the page of the sealed copies.
+        restore: open the page that brings a household back.
         household: open the household's own page.
         copies: open the list of copies that left, of a device by its identity, or with none of the household.
         diary, settings, help, lock, found: open those; help carries the name of the spot.
@@ -54,6 +55,7 @@ class Ways(QObject):
     paper = Signal(str)
     days = Signal()
     sealed = Signal()
+    restore = Signal()
     household = Signal()
     copies = Signal(str)
     diary = Signal()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
 
 from hearthkey.core import sealed
@@ -35,7 +35,12 @@ class SealedPage(Page):
 
     Args:
         start: where the first folder dialog opens.
+
+    Signals:
+        paper_wanted: the key is to be put on paper.
     """
+
+    paper_wanted = Signal()
 
     def __init__(
         self,
@@ -51,6 +56,7 @@ class SealedPage(Page):
         self._notes: tuple[CopyNote, ...] = ()
         self.state = Prose(theme, Role.BODY)
         self.write_button = Button(theme, self.tr("&Write one to a folder…"), height=32)
+        self.paper_button = Button(theme, self.tr("&On paper…"), height=32)
         self.which = Combo(theme, self.tr("Copy"))
         self.line = Line(theme)
         self.line.setEchoMode(QLineEdit.EchoMode.Password)
@@ -58,6 +64,7 @@ class SealedPage(Page):
         self.outcome = Prose(theme, Role.BODY)
         self._build()
         self.write_button.clicked.connect(self._choose)
+        self.paper_button.clicked.connect(self.paper_wanted)
         self.try_button.clicked.connect(self._try)
         self.line.returnPressed.connect(self._try)
         self.line.textChanged.connect(self._judge)
@@ -75,7 +82,12 @@ class SealedPage(Page):
         )
         why = self.tr("Trying one opens it for real, in a place that is gone afterwards. Nothing here is changed.")
         self.put(self.state, Prose(self.theme, Role.STATE, what, color="ink2"))
-        self.body.addWidget(self.write_button, 0, Qt.AlignmentFlag.AlignLeft)
+        ways = QHBoxLayout()
+        ways.setSpacing(4)
+        ways.addWidget(self.write_button)
+        ways.addWidget(self.paper_button)
+        ways.addStretch(1)
+        self.body.addLayout(ways)
         self.put(
             Rule(self.theme, color="rule"),
             Label(self.theme, Role.BODY_STRONG, self.tr("Does it open?")),

@@ -21,6 +21,7 @@ from hearthkey.ui.gallery import (
     gateway_states,
     pickup_states,
     proof_states,
+    restore_states,
     template_states,
 )
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
@@ -230,6 +231,8 @@ HOUSEHOLD = (
     *(Scene(*state) for state in diary_states.STATES),
     Scene("days", _days, PLAIN + SPECIAL[:1]),
     Scene("sealed", _sealed, PLAIN + SPECIAL[:1]),
+    Scene("key-paper", restore_states.key_paper, PLAIN + SPECIAL[:2]),
+    Scene("key-paper-letters", restore_states.key_paper_letters, PLAIN[:2]),
     Scene("help", _help, PLAIN[:2]),
     *(Scene(f"gateway-{state}", _gateway(state), PLAIN[:2]) for state in gateway_states.STATES),
     Scene("gateway-differs", _gateway_visited, PLAIN[:2]),
@@ -295,4 +298,11 @@ def _founding_typed(window: Window) -> None:
 NEW_HOUSEHOLD = (
     Scene("founding", _founding, PLAIN[:2]),
     Scene("founding-typed", _founding_typed, PLAIN + SPECIAL[:2]),
+    Scene("restore", restore_states.begun, PLAIN + SPECIAL[:2]),
+    Scene("restore-keyring", restore_states.keyring_locked, PLAIN[:2]),
+    Scene("restore-paper", restore_states.half_read, PLAIN + SPECIAL),
+    Scene("restore-wrong", restore_states.wrong_words, PLAIN[:2]),
+    Scene("restore-inside", restore_states.inside, PLAIN + SPECIAL),
+    Scene("restore-done", restore_states.done, PLAIN + SPECIAL[:1]),
+    Scene("restore-done-paper", restore_states.done_from_paper, PLAIN[:2]),
 )

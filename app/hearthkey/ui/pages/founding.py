@@ -74,7 +74,7 @@ class FoundingPage(QWidget):
             theme, self.tr("Found the household"), kind=Kind.COMMIT, hint=self.tr("Ctrl+Enter"), height=36
         )
         self.note = Prose(theme, Role.STATE, color="ink2")
-        self.so_far = SoFar(theme, practice)
+        self.so_far = SoFar(theme, practice, ways.restore.emit)
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE)

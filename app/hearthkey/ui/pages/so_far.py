@@ -1,29 +1,41 @@
-"""The right half of the founding page: the sheet so far, and a way to look around first."""
+"""The right half of the founding page: the sheet so far, a way to look around first, and one to come back."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label, Prose
+from hearthkey.ui.pages.pair import Pair
 from hearthkey.ui.pages.sheet_so_far import SheetSoFar
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
 
 class SoFar(QWidget):
-    """Title, drawing, one button."""
+    """Title, drawing, two buttons.
 
-    def __init__(self, theme: Theme, practice: Callable[[], None], parent: QWidget | None = None) -> None:
+    Args:
+        practice: opens the practice household.
+        restore: opens the page that brings a household back.
+    """
+
+    def __init__(
+        self, theme: Theme, practice: Callable[[], None], restore: Callable[[], None], parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._theme = theme
         self.sheet = SheetSoFar(theme)
         self.practice = Button(theme, self.tr("Look around in a practice household"))
         self.practice.clicked.connect(lambda _on=False: practice())
+        self.restore = Button(theme, self.tr("From a sealed copy …"))
+        self.restore.setAccessibleDescription(
+            self.tr("A household that you had comes back from its sealed copy, or from its key on paper.")
+        )
+        self.restore.clicked.connect(lambda _on=False: restore())
         first = Prose(theme, Role.BODY, color="ink2", strong=Role.BODY_STRONG)
         first.speak(
             self.tr("Quince Cottage is a practice household. Nothing in it is real, and nothing can be broken."),
@@ -39,11 +51,8 @@ class SoFar(QWidget):
         column.addWidget(self.sheet)
         column.addSpacing(6)
         column.addWidget(first)
-        buttons = QHBoxLayout()
-        buttons.setContentsMargins(0, 0, 0, 0)
-        buttons.addSpacing(-3)
-        buttons.addWidget(self.practice, 0, Qt.AlignmentFlag.AlignLeft)
-        column.addLayout(buttons)
+        buttons = (_at_left(self.practice), _at_left(self.restore))
+        column.addWidget(Pair(theme, *buttons, least=440, gap=7, stretch=(0, 1)))
         column.addStretch(1)
 
     def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
@@ -51,3 +60,15 @@ class SoFar(QWidget):
         painter = QPainter(self)
         painter.fillRect(self.rect(), self._theme.color("sheet"))
         painter.end()
+
+
+def _at_left(button: Button) -> QWidget:
+    """The button, its edge in line with the text above."""
+    held = QWidget()
+    row = QHBoxLayout(held)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(0)
+    row.addSpacing(-Button.RING)
+    row.addWidget(button)
+    row.addStretch(1)
+    return held
