@@ -9,6 +9,8 @@ from PySide6.QtCore import QObject
 from hearthkey.ui.actions import Actions
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer_pages import DrawerPages
+from hearthkey.ui.printing.key_paper_page import KeyPaperPage
+from hearthkey.ui.printing.paper_page import PaperPage
 from hearthkey.ui.window import Window
 
 
@@ -35,8 +37,9 @@ class AboutOne(QObject):
     def _paper_of_selected(self) -> None:
         """Ctrl+P: print what is shown, or show what can be printed for the device that is selected."""
         window, one = self._window, self._window.board.selected()
-        if window.pages.currentWidget() is window.paper:
-            window.paper.print()
+        page = window.pages.currentWidget()
+        if isinstance(page, PaperPage | KeyPaperPage):
+            page.print()
         elif window.pages.currentWidget() is window.hand_over and window.hand_over.leaving.chosen is not None:
             self._paper(window.hand_over.leaving.chosen.serial)
         elif one is not None:

@@ -39,6 +39,16 @@ class ComingBack(QObject):
         """Whether the page stays where there is no household yet, or has just come back."""
         return self._window.pages.currentWidget() is self.restoring
 
+    @property
+    def gives_way(self) -> bool:
+        """Whether one of them stands where the drawer is wanted now; without a household there is no drawer."""
+        page = self._window.pages.currentWidget()
+        return page is self.paper or (page is self.restoring and self.restoring.sheet.done)
+
+    def spot(self) -> str:
+        """Which help belongs to what is open; empty where neither page is."""
+        return "sealed" if self._window.pages.currentWidget() in self.pages else ""
+
     def _restore(self) -> None:
         self._window.turn_to(self.restoring)
         self.restoring.begin()

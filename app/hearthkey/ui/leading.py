@@ -162,7 +162,10 @@ class Leading(QObject):
 
     def _open(self, page: Page) -> None:
         window = self._window
-        if window.pages.currentWidget() in {window.hand_over, window.paper, window.closed, *self.coming_back.pages}:
+        if (
+            window.pages.currentWidget() in {window.hand_over, window.paper, window.closed}
+            or self.coming_back.gives_way
+        ):
             self._without = self._without or window.pages.currentWidget() is window.closed
             window.turn_to(window.sheet)
         if window.pages.currentWidget() is window.sheet:
@@ -205,7 +208,7 @@ class Leading(QObject):
             return "lost"
         if self._window.pages.currentWidget() is self._window.hand_over:
             return "hand-over"
-        return self.pages.spot(self._window.drawer.page())
+        return self.coming_back.spot() or self.pages.spot(self._window.drawer.page())
 
     def _hand_over(self, serial: str, way: str = "") -> None:
         self._window.drawer.shut()

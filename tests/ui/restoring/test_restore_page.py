@@ -11,6 +11,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from hearthkey.core.household import FILE
+from hearthkey.ui.drawer.sealed_page import SealedPage
+from hearthkey.ui.printing.key_paper_page import KeyPaperPage
 from hearthkey.ui.restoring.typed_lines import numbers
 from tests.fakes.home import PASSPHRASE
 from tests.ui.restoring.conftest import Blank, Kept
@@ -142,6 +144,38 @@ def test_a_paper_comes_back_from_typed_lines(blank: Blank, kept: Kept) -> None:
     page.sheet.to_board.click()
     assert blank.window.pages.currentWidget() is blank.window.sheet
     blank.wait(lambda: bool(list(blank.data.glob("sealed/*"))))
+
+
+def test_the_key_is_put_on_paper_from_the_page_of_the_copies(
+    blank: Blank, kept: Kept, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Broken if it fails: nobody finds the paper, its key prints a device's sheet, or Esc leads nowhere."""
+    page = blank.begin()
+    open_copy(blank, kept)
+    page.sheet.commit.click()
+    blank.wait(lambda: page.sheet.done)
+    window, asked = blank.window, []
+    monkeypatch.setattr(KeyPaperPage, "print", lambda _page: asked.append("print"))
+    window.ways.sealed.emit()
+    assert window.pages.currentWidget() is window.sheet
+    sealed = window.drawer.page()
+    assert isinstance(sealed, SealedPage)
+    sealed.paper_button.click()
+    paper = window.pages.currentWidget()
+    assert isinstance(paper, KeyPaperPage)
+    blank.wait(lambda: bool(paper.sheets))
+    QTest.keyClick(window, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+    assert asked == ["print"]
+    QTest.keyClick(paper.tongue, Qt.Key.Key_Escape)
+    assert window.pages.currentWidget() is window.sheet
+    assert paper.sheets == ()
+
+
+def test_help_leads_nowhere_while_there_is_no_household(blank: Blank) -> None:
+    """Broken if it fails: a key shows a board without a household."""
+    page = blank.begin()
+    blank.window.ways.help.emit("")
+    assert blank.window.pages.currentWidget() is page
 
 
 def test_files_can_be_dropped(blank: Blank, kept: Kept) -> None:

@@ -51,8 +51,13 @@ class SoFar(QWidget):
         column.addWidget(self.sheet)
         column.addSpacing(6)
         column.addWidget(first)
+        flush = QHBoxLayout()  # so that the buttons' edges are in line with the text above
+        flush.setContentsMargins(0, 0, 0, 0)
+        flush.setSpacing(0)
+        flush.addSpacing(-Button.RING)
         buttons = (_at_left(self.practice), _at_left(self.restore))
-        column.addWidget(Pair(theme, *buttons, least=440, gap=7, stretch=(0, 1)))
+        flush.addWidget(Pair(theme, *buttons, least=440, gap=4, stretch=(0, 1)))
+        column.addLayout(flush)
         column.addStretch(1)
 
     def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
@@ -63,12 +68,10 @@ class SoFar(QWidget):
 
 
 def _at_left(button: Button) -> QWidget:
-    """The button, its edge in line with the text above."""
+    """The button at the left of whatever room there is."""
     held = QWidget()
     row = QHBoxLayout(held)
     row.setContentsMargins(0, 0, 0, 0)
-    row.setSpacing(0)
-    row.addSpacing(-Button.RING)
     row.addWidget(button)
     row.addStretch(1)
     return held

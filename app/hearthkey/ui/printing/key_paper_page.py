@@ -20,11 +20,12 @@ from hearthkey.formats.paper_sheet import PaperFacts
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.choice import Choice
-from hearthkey.ui.controls.fields import Labelled, Line
+from hearthkey.ui.controls.fields import Line
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
+from hearthkey.ui.pages.question import Question
 from hearthkey.ui.pages.tall import Tall
 from hearthkey.ui.printing.painter import PaperPainter
 from hearthkey.ui.printing.preview import Preview
@@ -100,7 +101,7 @@ class KeyPaperPage(QWidget):
             (self.tr("Paper"), self.page_size),
             (self.tr("Shown here"), self.number),
         ):
-            left.addWidget(Labelled(self._theme, label, part))
+            left.addWidget(Question(self._theme, label, part))
         left.addLayout(buttons)
         left.addWidget(self.note)
         left.addStretch(1)

@@ -12,7 +12,7 @@ from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.paper import Gathered
 from hearthkey.services import reading_paper
 from hearthkey.ui.announcing import announce
-from hearthkey.ui.controls.fields import Labelled
+from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.drawer.template_text import Boxed
@@ -48,6 +48,7 @@ class TypedLines(QWidget):
         self.field.viewport().setAutoFillBackground(False)
         self.field.setPlaceholderText("01 ABCDE FGHIJ …")
         self.state = Prose(theme, Role.BODY)
+        self.state.setContentsMargins(Line.RING, 0, Line.RING, 0)
         self.asked = Labelled(theme, self.tr("&Lines of the paper, each with its number"), Boxed(theme, self.field))
         self.asked.answered_by(self.field)
         self.field.setAccessibleName(self.tr("Lines of the paper"))
