@@ -34,6 +34,7 @@ from tests.fakes.clock import FakeClock
 from tests.fakes.copy_locks import QuickLocks
 from tests.fakes.dice import SeededDice
 from tests.fakes.gateway import FakeGateway
+from tests.fakes.locksmith import QuickLocksmith
 from tests.fakes.vault import FakeVault
 
 QUINCE = FoundRequest(
@@ -68,6 +69,7 @@ class World:
     locks: QuickLocks = field(default_factory=QuickLocks)
     addresses: tuple[Found, ...] = (Found("lo", Medium.LOOPBACK, ipaddress.ip_address("127.0.0.1"), 8),)
     firewall: Firewall | None = None
+    locksmith: QuickLocksmith | None = None
 
 
 @dataclass
@@ -90,6 +92,8 @@ class PracticeHouse(House):
         self.__dict__["gateway_door"] = world.gate
         self.__dict__["copy_locks"] = world.locks
         self.__dict__["notices"] = WrittenNotices(world.notices)
+        if world.locksmith is not None:
+            self.__dict__["locksmith"] = world.locksmith
         self._vaults[KEYRING] = world.vault
         self._world = world
 
@@ -216,14 +220,18 @@ def founded() -> Founded:
 
 
 @contextmanager
-def at_home(data: Path, *, practice: bool = True) -> Iterator[Home]:
+def at_home(data: Path, *, practice: bool = True, quick: bool = False) -> Iterator[Home]:
     """A copy of the household, open for writing and unlocked, for the length of a `with` block.
 
     Args:
+        quick: keys are guarded at once instead of slowly.
         practice: nothing of a practice household is ever delivered, so that tests of delivery want none.
     """
     source = founded()
     world = source.put_into(data)
+    if quick:
+        text = next(value for name, value in source.secrets.items() if name.endswith("/ca"))
+        world.locksmith = QuickLocksmith({text: (source.key, PASSPHRASE)})
     if not practice:
         with closing(sqlite3.connect(data / FILE_NAME)) as register, register:
             register.execute("UPDATE household SET practice = 0")

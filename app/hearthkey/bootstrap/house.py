@@ -21,6 +21,7 @@ from hearthkey.bootstrap.paper import PaperRoom
 from hearthkey.bootstrap.renewal import RenewalRoom
 from hearthkey.bootstrap.sealed import SealedRoom
 from hearthkey.bootstrap.sheets import SheetRoom
+from hearthkey.bootstrap.succession import SuccessionRoom
 from hearthkey.bootstrap.tickets import TicketRoom
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import FILE, KEYRING
@@ -43,7 +44,17 @@ if TYPE_CHECKING:
 
 
 class House(
-    MakersRoom, GatewayRooms, CopyRoom, KindRoom, PaperRoom, SealedRoom, SheetRoom, TicketRoom, AdoptRoom, RenewalRoom
+    MakersRoom,
+    GatewayRooms,
+    CopyRoom,
+    KindRoom,
+    PaperRoom,
+    SealedRoom,
+    SheetRoom,
+    TicketRoom,
+    AdoptRoom,
+    RenewalRoom,
+    SuccessionRoom,
 ):
     """All parts of one household, wired together.
 

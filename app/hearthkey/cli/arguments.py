@@ -53,6 +53,7 @@ VERBS = {
     "name-pass": "Say whose a pass is that was made elsewhere.",
     "restore": "Bring a household back from a sealed copy, or from its paper.",
     "paper": "Put the household’s encrypted key on paper: codes for a scanner, lines for hands.",
+    "succession": "Let the next CA follow this one: the plan with its days, and each step.",
     "tour": "Walk the whole job on the practice household Quince Cottage.",
 }
 _BARE = frozenset({"list"})

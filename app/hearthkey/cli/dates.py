@@ -13,6 +13,7 @@ from hearthkey.core.in_force import house_ends
 from hearthkey.core.names import file_stem
 from hearthkey.core.sentences import duties as words
 from hearthkey.core.sentences.diary import day
+from hearthkey.core.succession import succession_due
 from hearthkey.formats import calendar
 from hearthkey.services.house import House
 from hearthkey.services.opening import the_authority
@@ -46,8 +47,9 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
     dates = duties.House(
         list_end,
         gateway_end,
-        the_authority(house.register).not_after,
+        house.register.authorities()[0].not_after,
         sealed.due(house.register.sealed_copies(), house.register.diary()[0].at),
+        succession_due(house.register.succession()),
     )
     passes = house.register.passes()
     return household, duties.forecast(

@@ -56,6 +56,7 @@ _MODULES = {
     "adopt": "adopting",
     "name-pass": "adopting",
     "paper": "paper",
+    "succession": "succession",
     "tour": "tour",
 }
 WINDOW = "window"
@@ -111,8 +112,8 @@ def _writes(arguments: Namespace) -> bool:
     if arguments.verb in {"sheet", "visit"}:
         named = ("call", "language") if arguments.verb == "sheet" else ("person",)
         return any(getattr(arguments, name) is not None for name in named)
-    if arguments.verb == "template":
-        return arguments.act in {"keep", "write", "forget"}
+    if arguments.verb in {"template", "succession"}:
+        return arguments.act in {"keep", "write", "forget", "begin", "go-on", "take-back", "finish"}
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))
 
 

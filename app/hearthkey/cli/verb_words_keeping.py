@@ -80,6 +80,22 @@ def _paper(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--language", choices=languages, default=languages[0], help="of the words around it (en)")
 
 
+def _succession(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument(
+        "act",
+        nargs="?",
+        choices=["status", "begin", "go-on", "take-back", "finish"],
+        metavar="STEP",
+        help="status (default), begin, go-on, take-back or finish",
+    )
+    why = verb.add_mutually_exclusive_group()
+    why.add_argument("--stolen", action="store_true", help="the CA key may be in other hands: how to decide")
+    why.add_argument("--lost", action="store_true", help="the CA key or its passphrase is gone: what works until when")
+    verb.add_argument("--told", action="store_true", help="the gateway has the files, which nobody here can look at")
+    verb.add_argument("--anyway", action="store_true", help="though some devices have no new bundle yet")
+    verb.add_argument("--yes", action="store_true", help="do it without asking")
+
+
 KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = RENEWAL | {
     "copies": _copies,
     "sheet": _sheet,
@@ -87,4 +103,5 @@ KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = RENEWAL | {
     "try": _try,
     "restore": _restore,
     "paper": _paper,
+    "succession": _succession,
 }

@@ -1,4 +1,4 @@
-"""Plans for the three certificates of a household: CA, gateway, device."""
+"""Plans for the certificates of a household: CA, gateway, device, and the one by which one CA vouches for the next."""
 
 from __future__ import annotations
 
@@ -40,6 +40,19 @@ class AuthorityPlan:
     not_after: datetime
     path_length: int = 1
     key_type: str = P_384
+
+
+@dataclass(frozen=True)
+class CrossPlan:
+    """The old CA's certificate for the new CA's key, of path length 0: no further CA may follow in its name.
+
+    Args:
+        serial, not_before, not_after: as in `AuthorityPlan`; within the days of both CAs.
+    """
+
+    serial: int
+    not_before: datetime
+    not_after: datetime
 
 
 @dataclass(frozen=True)
@@ -97,7 +110,7 @@ def identity_code(below: Callable[[int], int]) -> str:
 
 
 def plan_authority(household: Household, *, now: datetime, bits: Callable[[int], int]) -> AuthorityPlan:
-    """Plan the first CA of a household."""
+    """Plan a CA of a household, the first or one that follows it; the two never share a name."""
     begin = now - BACKDATED
     return AuthorityPlan(
         organization=household.certified_name,
@@ -105,6 +118,25 @@ def plan_authority(household: Household, *, now: datetime, bits: Callable[[int],
         serial=serial_number(bits),
         not_before=begin,
         not_after=now + timedelta(days=AUTHORITY_DAYS) - _SECOND,
+    )
+
+
+def plan_cross(
+    *,
+    now: datetime,
+    old: tuple[datetime, datetime],
+    new: tuple[datetime, datetime],
+    bits: Callable[[int], int],
+) -> CrossPlan:
+    """Plan the cross certificate.
+
+    Args:
+        old, new: first and last moment of the two CAs.
+    """
+    return CrossPlan(
+        serial=serial_number(bits),
+        not_before=max(now - BACKDATED, old[0], new[0]),
+        not_after=min(old[1], new[1]),
     )
 
 

@@ -20,6 +20,7 @@ class There:
         digests: SHA-256 of every file that its manifest names and that is there, by name; the manifest's among them.
         whole: every file that the manifest names is there with the content that it names.
         list_der: the revocation list there, DER; None where there is none.
+        second_list: that of a second CA, DER.
         certificate: the gateway's certificate there, DER; None where there is none.
     """
 
@@ -28,6 +29,12 @@ class There:
     whole: bool = False
     list_der: bytes | None = None
     certificate: bytes | None = None
+    second_list: bytes | None = None
+
+    @property
+    def lists(self) -> tuple[bytes, ...]:
+        """All revocation lists there."""
+        return tuple(one for one in (self.list_der, self.second_list) if one is not None)
 
 
 class Differs(StrEnum):

@@ -37,6 +37,7 @@ class Act(StrEnum):
     PROVE = "prove"
     TRY_COPY = "try-copy"
     BEGIN_SUCCESSION = "begin-succession"
+    FINISH_SUCCESSION = "finish-succession"
 
 
 MINUTES = {
@@ -49,6 +50,7 @@ MINUTES = {
     Act.PROVE: 2,
     Act.TRY_COPY: 3,
     Act.BEGIN_SUCCESSION: 60,
+    Act.FINISH_SUCCESSION: 10,
 }
 """How long each takes, about. Estimates of ours."""
 
@@ -85,12 +87,14 @@ class House:
         gateway_end: notAfter of the certificate that the gateway shows.
         authority_end: notAfter of the CA certificate.
         copy_due: by when a sealed copy has to be made and tried.
+        succession_due: by when a succession that is underway should be through; None where there is none.
     """
 
     list_end: datetime
     gateway_end: datetime
     authority_end: datetime
     copy_due: datetime
+    succession_due: datetime | None = None
 
 
 def forecast(
@@ -129,11 +133,17 @@ def house_duties(house: House, living: Iterable[Pass]) -> tuple[Duty, ...]:
         for act, until in ((Act.SIGN_LIST, house.list_end), (Act.RENEW_GATEWAY, house.gateway_end))
         for name, before in (("due", HOUSE_DUE), ("last-call", LAST_CALL))
     ]
-    last_day = succession_by(house.authority_end, living)
-    found += [
-        Duty(f"{Act.BEGIN_SUCCESSION.value}-{number}", last_day - ahead, Act.BEGIN_SUCCESSION, house.authority_end)
-        for number, ahead in enumerate(SUCCESSION_AHEAD)
-    ]
+    last_day, due = succession_by(house.authority_end, living), house.succession_due
+    if due is not None:
+        found.append(Duty(Act.FINISH_SUCCESSION.value, due, Act.FINISH_SUCCESSION, house.authority_end))
+    found += (
+        []
+        if due is not None
+        else [
+            Duty(f"{Act.BEGIN_SUCCESSION.value}-{number}", last_day - ahead, Act.BEGIN_SUCCESSION, house.authority_end)
+            for number, ahead in enumerate(SUCCESSION_AHEAD)
+        ]
+    )
     found.append(Duty(Act.TRY_COPY.value, house.copy_due, Act.TRY_COPY, house.copy_due))
     return tuple(sorted(found, key=lambda duty: duty.act_on))
 

@@ -54,17 +54,19 @@ class Authority:
         fingerprint: SHA-256 of the certificate's DER, lower-case hex.
         not_after: end of the CA, UTC.
         key_place: ``keyring`` or ``file``, where the encrypted key text lies.
+        first: fingerprint of the household's first CA, where this is a later one; else empty.
     """
 
     certificate: bytes
     fingerprint: str
     not_after: datetime
     key_place: str
+    first: str = ""
 
     @property
     def short(self) -> str:
-        """The first 16 hex digits, which name this household's secrets in the keyring."""
-        return self.fingerprint[:16]
+        """16 hex digits that name this household's secrets in the keyring, whichever CA is in charge."""
+        return (self.first or self.fingerprint)[:16]
 
 
 @dataclass(frozen=True)

@@ -15,7 +15,18 @@ GATEWAY_CERTIFICATE, GATEWAY_KEY, AUTHORITY_CERTIFICATE = "gateway-certificate",
 LIST_PEM, LIST_DER = "list.pem", "list.crl"
 """The revocation list in force (RFC 2585 section 3: DER in .crl)."""
 
-LIST_FILES = (LIST_PEM, LIST_DER)
+CROSS_CERTIFICATE = "cross-certificate"
+"""What the old CA says of the new one's key, while one follows the other."""
+
+
+def second_name(name: str) -> str:
+    """How the newer CA's file is called beside the older one's: "list.crl", "list-2.crl"."""
+    stem, dot, ending = name.rpartition(".")
+    return f"{stem}-2{dot}{ending}"
+
+
+LIST_FILES = (LIST_PEM, LIST_DER, second_name(LIST_PEM), second_name(LIST_DER))
+"""All files that differ with nothing but the revocation list; those of a second CA are there while there is one."""
 
 
 @dataclass(frozen=True)

@@ -92,6 +92,21 @@ class ListPlan:
 
 
 @dataclass(frozen=True)
+class ListBeside:
+    """What another CA of the household signed under the same number, while one CA follows another.
+
+    Args:
+        authority: fingerprint of that CA's certificate.
+        der: the signed list.
+        older: whether that CA is the older one.
+    """
+
+    authority: str
+    der: bytes
+    older: bool
+
+
+@dataclass(frozen=True)
 class SignedList:
     """A revocation list as the register keeps it.
 
@@ -99,12 +114,22 @@ class SignedList:
         number: CRLNumber.
         der: the signed list.
         this_update, next_update: UTC.
+        signer: fingerprint of the CA's certificate; empty where nobody wrote it down.
+        beside: the same said by the household's other CA, while there are two.
     """
 
     number: int
     der: bytes
     this_update: datetime
     next_update: datetime
+    signer: str = ""
+    beside: tuple[ListBeside, ...] = ()
+
+    @property
+    def ders(self) -> tuple[bytes, ...]:
+        """All of them, the oldest CA's first."""
+        older = tuple(one.der for one in self.beside if one.older)
+        return (*older, self.der, *(one.der for one in self.beside if not one.older))
 
 
 def plan_list(

@@ -7,6 +7,8 @@ PKI and VpnClient). The weak defaults of IKEv2 there, and the cure, are in Micro
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from hearthkey.core.bundle import Settings
 from hearthkey.core.errors import Bug
 from hearthkey.core.names import file_stem
@@ -48,7 +50,7 @@ if ($Undo) {{
         Remove-VpnConnection -AllUserConnection -Name $Name -Force
     }}
     Find-One 'My' $Print | Remove-Item -DeleteKey
-    Find-One 'Root' $CaPrint | Remove-Item
+    Find-One 'Root' $CaPrint | Remove-Item{further_undo}
     Write-Host 'Everything that this script made is gone.'
     return
 }}
@@ -62,7 +64,7 @@ if (-not (Find-One 'Root' $CaPrint)) {{
         [Convert]::FromBase64String({ca_base64}))
     $Root = [System.Security.Cryptography.X509Certificates.X509Store]::new('Root', 'LocalMachine')
     $Root.Open('ReadWrite'); $Root.Add($Ca); $Root.Close()
-}}
+}}{further}
 if (-not (Get-VpnConnection -AllUserConnection -Name $Name -ErrorAction SilentlyContinue)) {{
     Add-VpnConnection -AllUserConnection -Name $Name -ServerAddress $Server -TunnelType Ikev2 `
         -AuthenticationMethod MachineCertificate -EncryptionLevel Required{split}
@@ -74,6 +76,14 @@ Set-VpnConnectionIPsecConfiguration -ConnectionName $Name -AllUserConnection -Fo
 {routes}
 Write-Host 'Done. Connect to it in the network settings, away from the Wi-Fi at home.'
 """
+_FURTHER = """
+if (-not (Find-One 'Root' {ca_print})) {{
+    $Ca = [System.Security.Cryptography.X509Certificates.X509Certificate2]::new(
+        [Convert]::FromBase64String({ca_base64}))
+    $Root = [System.Security.Cryptography.X509Certificates.X509Store]::new('Root', 'LocalMachine')
+    $Root.Open('ReadWrite'); $Root.Add($Ca); $Root.Close()
+}}"""
+_FURTHER_UNDO = "\n    Find-One 'Root' {ca_print} | Remove-Item"
 _ROUTE = "Add-VpnConnectionRoute -AllUserConnection -ConnectionName $Name -DestinationPrefix {prefix}"
 
 
@@ -82,7 +92,15 @@ def file_name(settings: Settings) -> str:
     return f"{file_stem(settings.device, settings.identity)}.ps1"
 
 
-def write(settings: Settings, *, container_name: str, ca_base64: str, ca_print: str, device_print: str) -> bytes:
+def write(
+    settings: Settings,
+    *,
+    container_name: str,
+    ca_base64: str,
+    ca_print: str,
+    device_print: str,
+    further: Sequence[tuple[str, str]] = (),
+) -> bytes:
     """Write the script: UTF-8 with a byte order mark, CRLF.
 
     Args:
@@ -90,6 +108,7 @@ def write(settings: Settings, *, container_name: str, ca_base64: str, ca_print: 
         ca_base64: the CA certificate, DER in base64.
         ca_print, device_print: SHA-1 of the two certificates, upper-case hex, by which Windows finds one again; nothing
             relies on its strength.
+        further: base64 and SHA-1 of another CA that is to be trusted, while one follows the other.
 
     Raises:
         Bug: script-transform-unknown.
@@ -103,6 +122,8 @@ def write(settings: Settings, *, container_name: str, ca_base64: str, ca_print: 
         ca_print=quoted(ca_print),
         device_print=quoted(device_print),
         ca_base64=quoted(ca_base64),
+        further="".join(_FURTHER.format(ca_base64=quoted(one), ca_print=quoted(mark)) for one, mark in further),
+        further_undo="".join(_FURTHER_UNDO.format(ca_print=quoted(mark)) for _, mark in further),
         split="" if settings.tunnel == FULL else " -SplitTunneling",
         routes="\n".join(_ROUTE.format(prefix=quoted(one)) for one in _through(settings)),
         **_strength(settings),

@@ -29,6 +29,8 @@ def rehearse(
     host: str,
     at: datetime,
     version: str = TLS_1_3,
+    chain: tuple[bytes, ...] = (),
+    further_lists: tuple[bytes, ...] = (),
 ) -> str:
     """Let a device in, or not, exactly as a gateway would; no key touches a disk, no packet leaves.
 
@@ -42,6 +44,8 @@ def rehearse(
         host: the name that the device calls.
         at: UTC, the clock of both.
         version: `TLS_1_2` or `TLS_1_3`.
+        chain: certificates that the gateway sends behind its own, DER.
+        further_lists: lists of the household's other CA.
 
     Returns:
         What was agreed, for instance "TLSv1.3, TLS_AES_256_GCM_SHA384".
@@ -50,7 +54,7 @@ def rehearse(
         judge.NotTrusted: as `judge.check_path`, with `whose` "device" or "gateway" in the facts.
         Refused: handshake-failed, name-differs, and whatever makes a credential unreadable.
     """
-    server = _Side("device", _connect(gateway, (revocation_list,), at, version))
+    server = _Side("device", _connect(gateway, (revocation_list, *further_lists), at, version, chain))
     client = _Side("gateway", _connect(device, (), at, version))
     server.connection.set_accept_state()
     client.connection.set_connect_state()
@@ -119,7 +123,11 @@ class _Side:
 
 
 def _connect(
-    credential: Credential, revocation_lists: tuple[bytes, ...], at: datetime, version: str
+    credential: Credential,
+    revocation_lists: tuple[bytes, ...],
+    at: datetime,
+    version: str,
+    chain: tuple[bytes, ...] = (),
 ) -> tuple[SSL.Connection, _Verdict]:
     """One end: its own credential, whom it trusts, and what it finds wrong."""
     context = SSL.Context(SSL.TLS_METHOD)
@@ -136,6 +144,8 @@ def _connect(
         context.use_certificate(read.load(credential.certificate))
         context.use_privatekey(keys.load(credential.key))
         context.check_privatekey()
+        for one in chain:
+            context.add_extra_chain_cert(read.load(one))
     except (SSL.Error, crypto.Error):
         raise Refused("key-not-of-certificate") from None
     return SSL.Connection(context, None), verdict

@@ -1,4 +1,4 @@
-"""Signs the three certificates of a household after their plans.
+"""Signs the certificates of a household after their plans.
 
 Profile: RFC 5280 section 4 and RFC 4945 section 5.1. A household of ours signs with ECDSA and SHA-384.
 """
@@ -14,7 +14,7 @@ from cryptography.hazmat.primitives.asymmetric import ec, rsa
 from cryptography.hazmat.primitives.serialization import Encoding, load_der_public_key
 from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
 
-from hearthkey.core.certificates import AuthorityPlan, DevicePlan, GatewayPlan
+from hearthkey.core.certificates import AuthorityPlan, CrossPlan, DevicePlan, GatewayPlan
 from hearthkey.core.errors import Bug, Refused
 from hearthkey.core.names import LONGEST_NAME, as_address
 from hearthkey.pki import keys, read
@@ -49,6 +49,35 @@ def authority_certificate(plan: AuthorityPlan, key: AuthorityKey) -> bytes:
         .add_extension(x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(identifier), critical=False)
     )
     return builder.sign(key.signer(), key.hash()).public_bytes(Encoding.DER)
+
+
+def cross_certificate(plan: CrossPlan, new_der: bytes, old_der: bytes, key: AuthorityKey) -> bytes:
+    """Sign another CA's key and name with the old CA's key, DER: whoever trusts the old one gets to the new one.
+
+    RFC 5280 section 3.2 (cross-certificate). Its key identifier is the one in the new CA's own certificate, so that
+    one path leads to either (section 4.2.1.2).
+
+    Args:
+        new_der, old_der: the two self-signed certificates.
+        key: the old CA's.
+
+    Raises:
+        Bug: authority-mismatch.
+        Refused: certificate-unreadable.
+    """
+    new, old = read.load(new_der), read.load(old_der)
+    check_authority(old, key)
+    public = new.public_key()
+    if not isinstance(public, ec.EllipticCurvePublicKey):
+        raise Bug("authority-mismatch", authority=new.fingerprint(hashes.SHA256()).hex())
+    builder = (
+        _begin(new.subject, plan.serial, plan.not_before, plan.not_after, public)
+        .issuer_name(old.subject)
+        .add_extension(x509.BasicConstraints(ca=True, path_length=0), critical=True)
+        .add_extension(_key_usage(authority=True), critical=True)
+        .add_extension(authority_identifier(old), critical=False)
+    )
+    return builder.sign(key.signer(), hashes.SHA384()).public_bytes(Encoding.DER)
 
 
 def gateway_certificate(plan: GatewayPlan, public_der: bytes, authority_der: bytes, key: AuthorityKey) -> bytes:

@@ -16,6 +16,7 @@ from hearthkey.core.secret import Secret
 from hearthkey.formats import archive, bundle_file, codes, connect_script, pem, pem_set, profile
 from hearthkey.pki import pkcs8, pkcs12, read
 from hearthkey.services import secret_names
+from hearthkey.services.generations import trusted_by
 from hearthkey.services.opening import the_authority
 from hearthkey.services.ports import Clock, Pictures, Register, SealJob, Vault, Workshop
 
@@ -86,11 +87,12 @@ class Bundling:
         if sealed is None:
             raise Bug("waiting-without-key", serial=chosen.serial)
         credential = pkcs12.open_container(sealed, secret, foreign=False)
+        authorities = trusted_by(credential.certificate, self._register.authorities())
         return Bundle(
             settings=settings_of(chosen, household, authority),
             key=credential.key,
             certificate=credential.certificate,
-            authorities=credential.authorities,
+            authorities=tuple(one.certificate for one in authorities),
             passphrase=secret,
             container=chosen.container,
         )
@@ -150,6 +152,9 @@ class Bundling:
             ca_base64=base64.b64encode(bundle.authorities[0]).decode("ascii"),
             ca_print=read.short_print(bundle.authorities[0]),
             device_print=read.short_print(bundle.certificate),
+            further=tuple(
+                (base64.b64encode(one).decode("ascii"), read.short_print(one)) for one in bundle.authorities[1:]
+            ),
         )
         return {connect_script.file_name(settings): script, container_name: container}
 

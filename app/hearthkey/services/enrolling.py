@@ -20,6 +20,7 @@ from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import diary, renewal
 from hearthkey.pki import keys, mint, read
 from hearthkey.services import secret_names
+from hearthkey.services.generations import by_issuer
 from hearthkey.services.opening import Keyholder, the_authority
 from hearthkey.services.ports import (
     Clock,
@@ -211,6 +212,7 @@ class Enrolling:
         household = self._register.household()
         suffix = "" if household is None else household.identity_suffix
         taken = set(self._register.identities())
+        trusted = tuple(one.certificate for one in by_issuer(authority, self._register.authorities()))
         about: list[Pass] = []
         jobs: list[SealJob] = []
         made_keys = self._workshop.make_keys([plan.key_set.key_type for plan in plans])
@@ -223,7 +225,7 @@ class Enrolling:
             about.append(_waiting(plan, certificate_plan))
             jobs.append(
                 SealJob(
-                    Credential(key, certificate, (authority.certificate,)),
+                    Credential(key, certificate, trusted),
                     passphrase.make(self._words, self._dice.below),
                     about[-1].title,
                 )

@@ -22,6 +22,7 @@ from hearthkey.pki import pkcs8
 from hearthkey.services import secret_names
 from hearthkey.services.bundling import Bundling
 from hearthkey.services.opening import the_authority
+from hearthkey.services.pack_generations import chain_of
 from hearthkey.services.ports import Clock, Register, Vault
 
 KEYS = frozenset({"device_key", "device_key_sealed"})
@@ -69,7 +70,9 @@ class FillingSlots:
         values = household_values(
             household,
             authority,
-            ca_certificate=pem.encode(pem.CERTIFICATE, authority.certificate),
+            ca_certificate="".join(
+                pem.encode(pem.CERTIFICATE, one.certificate) for one in self._register.authorities()
+            ),
             household_secret=self._extra("") if "household_secret" in wanted else None,
         )
         if of == GATEWAY:
@@ -86,9 +89,11 @@ class FillingSlots:
         return gateway_values(
             gateway,
             newest,
-            certificate=pem.encode(pem.CERTIFICATE, gateway.certificate),
+            certificate="".join(
+                pem.encode(pem.CERTIFICATE, one) for one in (gateway.certificate, *chain_of(self._register, gateway))
+            ),
             key=self._gateway_key(authority, gateway) if "gateway_key" in wanted else None,
-            revocation_list=pem.encode(pem.X509_CRL, newest.der),
+            revocation_list="".join(pem.encode(pem.X509_CRL, one) for one in newest.ders),
             devices=tuple(device_line(one, self._extra(one.identity)) for one in devices.values())
             if "devices" in wanted
             else (),

@@ -27,4 +27,5 @@ def forget_practice(register: GatewayRegister, vault: Vault) -> None:
     vault.delete(secret_names.gateway_archive(authority))
     if gateway is not None:
         vault.delete(secret_names.gateway_key(authority, gateway.serial))
-    vault.delete(secret_names.authority_key(authority))
+    for ca in register.authorities():
+        vault.delete(secret_names.authority_key(ca))

@@ -43,6 +43,7 @@ if TYPE_CHECKING:
     from hearthkey.services.sheeting import Sheeting
     from hearthkey.services.sparing import Sparing
     from hearthkey.services.stopping import Stopping
+    from hearthkey.services.succeeding import Succeeding
     from hearthkey.services.superseding import Superseding
     from hearthkey.services.targeting import Targeting
     from hearthkey.services.templating import Templating
@@ -238,6 +239,10 @@ class House(Protocol):
     @property
     def restoring_paper(self) -> PaperRestoring:
         """The verb "restore", from paper."""
+
+    @property
+    def succeeding(self) -> Succeeding:
+        """The verb "succession"."""
 
     def visit(self) -> AbstractContextManager[Delivering]:
         """The verb "deliver" with a connection to the register of its own, for a thread of its own."""

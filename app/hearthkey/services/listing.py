@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from dataclasses import replace
+from datetime import datetime, timedelta
 from pathlib import Path
 
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.household import Authority
 from hearthkey.core.network import Caution
+from hearthkey.core.pack import second_name
 from hearthkey.core.plans import Changes
-from hearthkey.core.revocation import ListPlan, SignedList, plan_list
+from hearthkey.core.revocation import ListBeside, ListPlan, SignedList, plan_list
 from hearthkey.core.sentences import diary
+from hearthkey.core.succession import Cause
 from hearthkey.formats import pem
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.pki.lists import sign_list
@@ -24,7 +27,46 @@ SIGN_ANEW_AFTER = timedelta(days=30)
 
 def sign(plan: ListPlan, authority: Authority, key: AuthorityKey) -> SignedList:
     """Sign a planned list."""
-    return SignedList(plan.number, sign_list(plan, authority.certificate, key), plan.this_update, plan.next_update)
+    der = sign_list(plan, authority.certificate, key)
+    return SignedList(plan.number, der, plan.this_update, plan.next_update, authority.fingerprint)
+
+
+def sign_by_all(plan: ListPlan, register: Register, keyholder: Keyholder, now: datetime) -> SignedList:
+    """Sign a planned list by every CA that the household trusts: one number, one date, the same entries.
+
+    The number rises for each issuer (RFC 5280 section 5.2.3), and a serial that the other CA gave out stands on a list
+    without harm, for no two passes have one number. A CA whose key is lost keeps the last list that it signed.
+
+    Raises:
+        Refused: household-locked, no-household, succession-key-missing.
+    """
+    authority = the_authority(register)
+    others = [one for one in register.authorities() if one.fingerprint != authority.fingerprint]
+    others = [one for one in others if now < one.not_after]
+    plan = replace(plan, next_update=min([plan.next_update, *(one.not_after for one in others)]))
+    signed = sign(plan, authority, _key_of(authority, keyholder))
+    beside: list[ListBeside] = []
+    for one in others:
+        key = keyholder.key_of(one)
+        der = _last_of(register, one) if key is None else sign_list(plan, one.certificate, key)
+        beside.append(ListBeside(one.fingerprint, der, older=one.not_after < authority.not_after))
+    return replace(signed, beside=tuple(beside))
+
+
+def _key_of(authority: Authority, keyholder: Keyholder) -> AuthorityKey:
+    key = keyholder.key_of(authority)
+    if key is None:
+        raise Refused("succession-key-missing")
+    return key
+
+
+def _last_of(register: Register, authority: Authority) -> bytes:
+    """The last list of a CA that signs no more."""
+    found, newest = register.succession(), register.newest_list()
+    if found is None or found.cause is not Cause.LOST or newest is None:
+        raise Refused("succession-key-missing")
+    ders = {newest.signer: newest.der} | {one.authority: one.der for one in newest.beside}
+    return ders[authority.fingerprint]
 
 
 def file_names(number: int) -> tuple[str, str]:
@@ -64,7 +106,7 @@ class Listing:
             authority_end=authority.not_after,
             now=now if newest is None else max(now, newest.this_update),
         )
-        signed = sign(plan, authority, self._keyholder.key())
+        signed = sign_by_all(plan, self._register, self._keyholder, now)
         change.add_list(signed)
         return signed
 
@@ -119,10 +161,11 @@ class Listing:
         """
         as_pem, as_der = file_names(signed.number)
         into = self._folder if folder is None else folder
-        return (
-            str(self._files.write(into, as_pem, pem.encode("X509 CRL", signed.der).encode("ascii"))),
-            str(self._files.write(into, as_der, signed.der)),
-        )
+        ders = signed.ders
+        as_text = "".join(pem.encode(pem.X509_CRL, one) for one in ders)
+        written = [self._files.write(into, as_pem, as_text.encode("ascii")), self._files.write(into, as_der, ders[0])]
+        written += [self._files.write(into, second_name(as_der), one) for one in ders[1:]]
+        return tuple(str(one) for one in written)
 
     def publish_missing(self) -> tuple[str, ...]:
         """Write the newest list where a crash kept it from being written."""

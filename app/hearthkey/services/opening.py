@@ -81,6 +81,7 @@ class Keyholder:
         self._locksmith = locksmith
         self._idle = idle.total_seconds()
         self._key: AuthorityKey | None = None
+        self._beside: dict[bytes, AuthorityKey] = {}
         self._until = 0.0
 
     def lock_after(self, idle: timedelta) -> None:
@@ -97,27 +98,37 @@ class Keyholder:
     def lock(self) -> None:
         """Let go of the key."""
         self._key = None
+        self._beside.clear()
 
-    def keep(self, key: AuthorityKey) -> None:
-        """Hold a key that was just made or opened."""
+    def keep(self, key: AuthorityKey, *beside: AuthorityKey) -> None:
+        """Hold a key that was just made or opened, and those of the household's other CA while there are two."""
         self._key = key
+        self._beside = {one.public_der(): one for one in (key, *beside)} if beside else {}
         self._until = self._clock.monotonic() + self._idle
 
     def unlock(self, register: Register, vault: Vault, passphrase: Secret[str]) -> None:
-        """Open the CA key.
+        """Open the CA key, and the other CA's while one follows another.
 
         Raises:
             Refused: no-household, keyring-empty, wrong-passphrase, guard-unreadable, guard-of-another.
             Unavailable: as the vault.
         """
         authority = the_authority(register)
+        key = self._open(vault, authority, passphrase)
+        if key is None:
+            raise Refused("keyring-empty")
+        others = [one for one in register.authorities() if one.fingerprint != authority.fingerprint]
+        found = [self._open(vault, one, passphrase) for one in others]
+        self.keep(key, *(one for one in found if one is not None))
+
+    def _open(self, vault: Vault, authority: Authority, passphrase: Secret[str]) -> AuthorityKey | None:
         kept = vault.get(secret_names.authority_key(authority))
         if kept is None:
-            raise Refused("keyring-empty")
+            return None
         key = self._locksmith.open_guard(kept.reveal(), passphrase)
         if key.public_der() != read.public_of(authority.certificate):
             raise Refused("guard-of-another")
-        self.keep(key)
+        return key
 
     def key(self) -> AuthorityKey:
         """The CA key, for one signature; each use starts the idle time anew.
@@ -129,3 +140,12 @@ class Keyholder:
             raise Refused("household-locked")
         self._until = self._clock.monotonic() + self._idle
         return self._key
+
+    def key_of(self, authority: Authority) -> AuthorityKey | None:
+        """The key of one of the household's CAs, or None where it is not here.
+
+        Raises:
+            Refused: household-locked.
+        """
+        key, wanted = self.key(), read.public_of(authority.certificate)
+        return self._beside.get(wanted, key if key.public_der() == wanted else None)

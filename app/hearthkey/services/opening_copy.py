@@ -16,6 +16,7 @@ from hearthkey.core.secret import Secret
 from hearthkey.formats import sealed_tar
 from hearthkey.pki import copy_lock, judge, lists, read
 from hearthkey.pki.keys import AuthorityKey
+from hearthkey.services import secret_names
 from hearthkey.services.opening import the_authority
 from hearthkey.services.ports import Locksmith, Progress, silent
 from hearthkey.services.sealed_ports import CopyLocks, Scratch, SealedRegister
@@ -33,6 +34,7 @@ class OpenCopy:
         secrets: what the vault has to know, by name.
         mark_key: what its mark was written with.
         key: the CA key.
+        beside: that of the household's other CA, while there are two.
     """
 
     contents: Contents
@@ -42,6 +44,7 @@ class OpenCopy:
     secrets: Mapping[str, Secret[str]]
     mark_key: Secret[str]
     key: AuthorityKey
+    beside: tuple[AuthorityKey, ...] = ()
 
 
 class CopyOpening:
@@ -86,7 +89,23 @@ class CopyOpening:
             _compare(register, contents)
             _sign(register, key, contents)
             secrets = _secrets(files[sealed_tar.SECRETS])
-            yield OpenCopy(contents, register, path, ca_key, secrets, opener.mark_key, key)
+            beside = self._beside(register, secrets, passphrase)
+            yield OpenCopy(contents, register, path, ca_key, secrets, opener.mark_key, key, beside)
+
+    def _beside(
+        self, register: SealedRegister, secrets: Mapping[str, Secret[str]], passphrase: Secret[str]
+    ) -> tuple[AuthorityKey, ...]:
+        """The other CA's key, opened to see that it is the right one."""
+        in_charge, found = the_authority(register), []
+        for one in register.authorities():
+            kept = secrets.get(secret_names.authority_key(one))
+            if one.fingerprint == in_charge.fingerprint or kept is None:
+                continue
+            key = self._locksmith.open_guard(kept.reveal(), passphrase)
+            if key.public_der() != read.public_of(one.certificate):
+                raise Refused("copy-key-of-another")
+            found.append(key)
+        return tuple(found)
 
 
 def _marked(files: Mapping[str, bytes], mark_key: Secret[str]) -> Contents:

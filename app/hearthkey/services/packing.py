@@ -15,7 +15,6 @@ from hearthkey.core.pack import (
     AUTHORITY_CERTIFICATE,
     GATEWAY_CERTIFICATE,
     GATEWAY_KEY,
-    LIST_DER,
     LIST_PEM,
     MANIFEST,
     Pack,
@@ -38,6 +37,7 @@ from hearthkey.services.extra_secrets import ExtraSecrets
 from hearthkey.services.gateway_ports import GatewayRegister
 from hearthkey.services.opening import the_authority
 from hearthkey.services.pack_files import settings_files, told
+from hearthkey.services.pack_generations import both_generations, chain_of, chained, succession_mark
 from hearthkey.services.ports import Clock, Files, Vault
 from hearthkey.services.stopping import SHARED_SECRET
 from hearthkey.services.templating import Templating
@@ -47,12 +47,9 @@ LIST_SLOTS = frozenset({"revocation_list", "list_number", "list_good_until", "de
 """Slots whose value changes with every list."""
 
 
-def list_files(signed: SignedList) -> tuple[PackFile, PackFile]:
-    """A revocation list as the two files of the pack."""
-    return (
-        PackFile(LIST_PEM, pem.encode(pem.X509_CRL, signed.der).encode("ascii")),
-        PackFile(LIST_DER, signed.der),
-    )
+def list_files(signed: SignedList) -> tuple[PackFile, ...]:
+    """A revocation list as the files of the pack; see `both_generations` for the lists of two CAs."""
+    return both_generations(LIST_PEM.removesuffix(".pem"), pem.X509_CRL, signed.ders, ending="crl")
 
 
 class Packing:
@@ -81,17 +78,18 @@ class Packing:
 
     def mark(self) -> str:
         """A short hash over everything that the pack is made from, but for the revocation list and without secrets."""
-        household, authority, gateway = self._parts()
+        household, _, gateway = self._parts()
         target = self._register.target()
         made_of = (
             household,
-            authority.fingerprint,
+            self._register.authorities()[0].fingerprint,
             gateway.serial,
             self._register.pack_options(),
             sorted({one.key_set for one in self._living()}),
             None if target is None else target.folder,
             self._templates(),
             self._secrets.mark(),
+            *succession_mark(self._register),
         )
         return hashlib.sha256(repr(made_of).encode()).hexdigest()[:16]
 
@@ -108,10 +106,14 @@ class Packing:
             raise Refused("no-household")
         key = self.gateway_key(authority, gateway)
         files = [
-            *_both(GATEWAY_CERTIFICATE, pem.CERTIFICATE, gateway.certificate),
+            *chained(GATEWAY_CERTIFICATE, gateway.certificate, chain_of(self._register, gateway)),
             *_both(GATEWAY_KEY, pem.PRIVATE_KEY, key.reveal(), secret=True),
-            *_both(AUTHORITY_CERTIFICATE, pem.CERTIFICATE, authority.certificate),
-            PackFile("gateway.p12", self._archive(authority, gateway, key), secret=True),
+            *both_generations(
+                AUTHORITY_CERTIFICATE,
+                pem.CERTIFICATE,
+                tuple(one.certificate for one in self._register.authorities()),
+            ),
+            PackFile("gateway.p12", self._archive(gateway, key), secret=True),
             *list_files(newest),
             *settings_files(self.terms(), household, self._register.pack_options(), self._register.target()),
             *self._extra(),
@@ -234,13 +236,20 @@ class Packing:
             raise Refused("gateway-secret-lost")
         return secret
 
-    def _archive(self, authority: Authority, gateway: Gateway, key: Secret[bytes]) -> bytes:
+    def _archive(self, gateway: Gateway, key: Secret[bytes]) -> bytes:
         """The PKCS#12, made once and kept: salts drawn anew would make every pack another one."""
         kept = self._register.gateway_archive(gateway.serial)
         if kept is not None:
             return kept
         made = pkcs12.write(
-            Credential(key, gateway.certificate, (authority.certificate,)),
+            Credential(
+                key,
+                gateway.certificate,
+                (
+                    *chain_of(self._register, gateway),
+                    *(one.certificate for one in self._register.authorities()),
+                ),
+            ),
             self.archive_passphrase(),
             friendly_name=gateway.host,
             container=kinds.STRONG,

@@ -5,12 +5,12 @@ from __future__ import annotations
 import contextlib
 import hashlib
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from hearthkey.core.delivery import There
 from hearthkey.core.errors import Refused
-from hearthkey.core.pack import GATEWAY_CERTIFICATE, LIST_DER, MANIFEST, read_manifest
+from hearthkey.core.pack import GATEWAY_CERTIFICATE, LIST_DER, MANIFEST, read_manifest, second_name
 from hearthkey.core.revocation import Entry, Reason
 from hearthkey.core.sentences import diary
 from hearthkey.pki import judge, lists
@@ -45,6 +45,7 @@ def read_there(gate: Gate, set_id: str | None) -> There:
         {**digests, MANIFEST: hashlib.sha256(manifest).hexdigest()},
         whole=digests == claimed,
         list_der=found.get(LIST_DER),
+        second_list=found.get(second_name(LIST_DER)),
         certificate=found.get(f"{GATEWAY_CERTIFICATE}.der"),
     )
 
@@ -62,23 +63,36 @@ class ListThere:
         number: CRLNumber.
         until: nextUpdate, UTC.
         known: whether this register signed it or has used it.
+        der: the list.
     """
 
     number: int
     until: datetime
     known: bool
+    der: bytes
 
 
 def list_there(register: GatewayRegister, there: There) -> ListThere | None:
-    """What the list at the gateway says, if it is this household's; None for none, for rubbish and for another's."""
-    if there.list_der is None:
+    """What the list at the gateway says, if it is this household's; None for none, for rubbish and for another's.
+
+    Of the lists of two CAs the one with the higher number counts, and the sooner end.
+    """
+    found = [one for der in there.lists for one in [_ours(register, der)] if one is not None]
+    if not found:
         return None
-    with contextlib.suppress(Refused):
-        judge.check_list(there.list_der, the_authority(register).certificate)
-        facts = lists.read_list(there.list_der)
-        if facts.number is not None and facts.next_update is not None:
-            ours = register.list_numbered(facts.number)
-            return ListThere(facts.number, facts.next_update, ours is not None and ours.der == there.list_der)
+    newest = max(found, key=lambda one: one.number)
+    same = [one for one in found if one.number == newest.number]
+    return replace(newest, until=min(one.until for one in found), known=all(one.known for one in same))
+
+
+def _ours(register: GatewayRegister, der: bytes) -> ListThere | None:
+    for authority in register.authorities():
+        with contextlib.suppress(Refused):
+            judge.check_list(der, authority.certificate)
+            facts = lists.read_list(der)
+            if facts.number is not None and facts.next_update is not None:
+                ours = register.list_numbered(facts.number)
+                return ListThere(facts.number, facts.next_update, ours is not None and der in ours.ders, der)
     return None
 
 
@@ -95,11 +109,11 @@ def take_over(register: GatewayRegister, there: There, now: datetime) -> tuple[s
         Unavailable: as the register.
     """
     found = list_there(register, there)
-    if found is None or found.known or there.list_der is None:
+    if found is None or found.known:
         return ()
     authority = the_authority(register)
     here = {one.serial: one for one in register.entries()}
-    listed = lists.read_list(there.list_der).entries
+    listed = lists.read_list(found.der).entries
     more = [one for one in listed if _more(here.get(one.serial), _reason(one.reason))]
     titles = {one.serial: one.title for one in register.passes()}
     names = tuple(titles.get(one.serial, one.serial) for one in more)

@@ -15,6 +15,7 @@ from hearthkey.pki.judge import Purpose
 from hearthkey.services import secret_names
 from hearthkey.services.bundling import Written
 from hearthkey.services.opening import the_authority
+from hearthkey.services.pack_generations import chain_of
 from hearthkey.services.ports import Clock, Pictures, Register, Vault
 from hearthkey.services.reading_forms import Found
 
@@ -28,8 +29,9 @@ class _Against:
 
     gateway: Credential
     host: str
-    authority: bytes
-    revocation_list: bytes
+    authorities: tuple[bytes, ...]
+    lists: tuple[bytes, ...]
+    chain: tuple[bytes, ...]
     at: datetime
 
 
@@ -97,27 +99,40 @@ class Rehearsing:
 
     def _judge(self, device: Credential, against: _Against, identity: str | None, take: _Take) -> None:
         facts = read.certificate_facts(device.certificate)
-        trusted = (against.authority,)
+        trusted = against.authorities
         wanted = identity or next((name.removeprefix("dns:") for name in facts.names), "")
         # The path is judged at a moment when the certificate runs, so that a wrong date is told as a date.
         running = min(max(against.at, facts.not_before), facts.not_after)
         dates = f"{facts.not_before:%Y-%m-%d} to {facts.not_after:%Y-%m-%d}"
-        newest = against.revocation_list
+        newest, *further = against.lists
         take("path", facts.issuer, lambda: judge.check_path(device.certificate, trusted, None, running))
         take("name", wanted, lambda: judge.check_name(device.certificate, wanted))
         take("usage", "IKE and TLS client", lambda: _check_usages(device.certificate))
         take("dates", dates, lambda: judge.check_path(device.certificate, trusted, None, against.at))
-        take("list", "not on it", lambda: judge.check_path(device.certificate, trusted, newest, against.at))
+        take(
+            "list",
+            "not on it",
+            lambda: judge.check_path(device.certificate, trusted, newest, against.at, further_lists=further),
+        )
         take(
             "handshake",
             against.host,
-            lambda: handshake.rehearse(device, against.gateway, newest, host=against.host, at=against.at),
+            lambda: handshake.rehearse(
+                device,
+                against.gateway,
+                newest,
+                host=against.host,
+                at=against.at,
+                chain=against.chain,
+                further_lists=tuple(further),
+            ),
         )
 
     def _signers(self) -> tuple[bytes, ...]:
         """Whose signature on a profile is the household's."""
-        authority, gateway = the_authority(self._register), self._register.gateway()
-        return (authority.certificate, *(() if gateway is None else (gateway.certificate,)))
+        gateway = self._register.gateway()
+        trusted = tuple(one.certificate for one in self._register.authorities())
+        return (*trusted, *(() if gateway is None else (gateway.certificate,)))
 
     def _against(self) -> _Against:
         authority = the_authority(self._register)
@@ -128,12 +143,12 @@ class Rehearsing:
         secret = self._vault.get(secret_names.gateway_key(authority, gateway.serial))
         if secret is None:
             raise Refused("gateway-secret-lost")
+        trusted = tuple(one.certificate for one in self._register.authorities())
         return _Against(
-            gateway=Credential(
-                pkcs8.open_key(gateway.sealed_key, secret, foreign=False), gateway.certificate, (authority.certificate,)
-            ),
+            gateway=Credential(pkcs8.open_key(gateway.sealed_key, secret, foreign=False), gateway.certificate, trusted),
             host=gateway.host,
-            authority=authority.certificate,
-            revocation_list=newest.der,
+            authorities=trusted,
+            lists=newest.ders,
+            chain=chain_of(self._register, gateway),
             at=self._clock.now(),
         )

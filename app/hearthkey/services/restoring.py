@@ -94,5 +94,5 @@ class Restoring:
         for name, value in kept.items():
             self._vault.put(name, value)
         self._register.become(plan.copy.path, list_mark=copy.contents.list_mark + GAP)
-        self._keyholder.keep(copy.key)
+        self._keyholder.keep(copy.key, *copy.beside)
         return Changes(sentence)

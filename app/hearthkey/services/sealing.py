@@ -18,6 +18,7 @@ from hearthkey.core.sentences import sealed as sentences
 from hearthkey.formats import sealed_tar
 from hearthkey.pki import copy_lock
 from hearthkey.services import secret_names
+from hearthkey.services.generations import of_household
 from hearthkey.services.opening import the_authority
 from hearthkey.services.opening_copy import CopyOpening
 from hearthkey.services.ports import Clock, Dice, Files, Progress, Vault, silent
@@ -144,10 +145,10 @@ class Sealing:
             Unavailable: as `CopyOpening.opened`.
         """
         now = self._clock.now()
-        authority = the_authority(self._register)
+        the_authority(self._register)
         with self._opening.opened(data, passphrase, own, progress=progress) as found:
             contents = found.contents
-        if contents.authority != authority.fingerprint:
+        if not of_household(contents.authority, self._register):
             raise Refused("copy-of-another", household=contents.household)
         behind = self._behind(contents)
         sentence = sentences.tried(contents, behind)
@@ -213,6 +214,8 @@ class Sealing:
             raise Refused("keyring-empty")
         gateway = self._register.gateway()
         wanted = [secret_names.gateway_archive(authority)]
+        others = [one for one in self._register.authorities() if one.fingerprint != authority.fingerprint]
+        wanted += [secret_names.authority_key(one) for one in others]
         wanted += [] if gateway is None else [secret_names.gateway_key(authority, gateway.serial)]
         wanted += [secret_names.extra_secret(authority, owner) for owner in self._register.extra_secrets()]
         kept = {name: value.reveal() for name in wanted if (value := self._vault.get(name)) is not None}

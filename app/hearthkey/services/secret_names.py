@@ -7,7 +7,7 @@ from hearthkey.core.household import Authority
 
 def authority_key(authority: Authority) -> str:
     """The CA key text."""
-    return f"{authority.short}/ca"
+    return f"{authority.fingerprint[:16]}/ca"
 
 
 def gateway_key(authority: Authority, serial: str) -> str:

@@ -20,6 +20,7 @@ from hearthkey.core.settling import Setting, SettlePlan, plan_settling, touched
 from hearthkey.pki import read
 from hearthkey.services import gateway_credential, secret_names
 from hearthkey.services.describing import describe
+from hearthkey.services.device_steps import check_gateway_may_follow
 from hearthkey.services.opening import Keyholder, the_authority
 from hearthkey.services.ports import Clock, Dice, Progress, Register, Vault, Workshop, silent
 from hearthkey.services.writing_diary import check_clock, note
@@ -163,6 +164,7 @@ class Settling:
         """A credential of the same key set as the one that it follows."""
         key = self._keyholder.key()
         check_clock(self._register, now)
+        check_gateway_may_follow(self._register)
         if now >= authority.not_after:
             raise Refused("authority-ended", end=day(authority.not_after))
         progress("making-gateway")

@@ -7,6 +7,7 @@ from hearthkey.core.errors import Refused
 from hearthkey.pki import pkcs8, signed_message
 from hearthkey.services import secret_names
 from hearthkey.services.opening import Keyholder, the_authority
+from hearthkey.services.pack_generations import chain_of
 from hearthkey.services.ports import Register, Vault
 
 
@@ -38,4 +39,6 @@ class ProfileSigning:
         if secret is None:
             raise Refused("gateway-secret-lost")
         key = pkcs8.open_key(gateway.sealed_key, secret, foreign=False)
-        return signed_message.sign(data, gateway.certificate, key, (authority.certificate,))
+        trusted = self._register.authorities()
+        chain = (*chain_of(self._register, gateway), *(one.certificate for one in trusted))
+        return signed_message.sign(data, gateway.certificate, key, chain)

@@ -12,7 +12,7 @@ from hearthkey.core.sentences import diary
 from hearthkey.core.spares import SignedSpare, SpareList, choose, plan_spares, wider
 from hearthkey.services import looking
 from hearthkey.services.gateway_ports import GatewayRegister
-from hearthkey.services.listing import Listing, sign
+from hearthkey.services.listing import Listing, sign_by_all
 from hearthkey.services.opening import Keyholder, the_authority
 from hearthkey.services.ports import Clock
 from hearthkey.services.stopping import out_of_sight
@@ -58,7 +58,7 @@ class Sparing:
             Refused: household-locked, no-household, authority-ended.
             Unavailable: as the register.
         """
-        key = self._keyholder.key()
+        self._keyholder.key()
         authority = the_authority(self._register)
         newest = self._register.newest_list()
         now = self._clock.now()
@@ -81,7 +81,7 @@ class Sparing:
         signed = [
             SignedSpare(
                 SpareList(plan.scope, plan.subject, plan.serials, newest.number, plan.to_sign.number),
-                sign(plan.to_sign, authority, key),
+                sign_by_all(plan.to_sign, self._register, self._keyholder, now),
             )
             for plan in plans
         ]

@@ -14,6 +14,7 @@ from hearthkey.adapters.register.gateway_rows import GatewayWrites
 from hearthkey.adapters.register.renewal_rows import RenewalWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.adapters.register.sheet_rows import SheetWrites
+from hearthkey.adapters.register.succession_rows import SuccessionWrites
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Bug
 from hearthkey.core.household import Authority, Gateway, Household
@@ -47,7 +48,9 @@ def _settings(household: Household) -> tuple[str, ...]:
     )
 
 
-class SqliteChange(AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites, RenewalWrites):
+class SqliteChange(
+    AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites, RenewalWrites, SuccessionWrites
+):
     """The port `services.renewal_ports.RenewalChange`; begun and ended by the register."""
 
     def __init__(self, connection: sqlite3.Connection) -> None:
@@ -64,14 +67,7 @@ class SqliteChange(AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedW
             int(household.practice),
             _seconds(now),
         )
-        self._do(
-            "INSERT INTO authority (subject, certificate, fingerprint, not_after, key_place) VALUES (?, ?, ?, ?, ?)",
-            subject,
-            authority.certificate,
-            authority.fingerprint,
-            _seconds(authority.not_after),
-            authority.key_place,
-        )
+        self.add_authority(authority, subject)
 
     def settle(self, household: Household) -> None:
         """See the port."""
@@ -199,6 +195,7 @@ class SqliteChange(AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedW
             _seconds(signed.this_update),
             _seconds(signed.next_update),
         )
+        self.keep_signers(signed)
         self.raise_mark("list", signed.number)
 
     def add_diary(self, entry: DiaryEntry) -> None:

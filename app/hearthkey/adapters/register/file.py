@@ -20,9 +20,10 @@ from hearthkey.adapters.register.proof_rows import KnownProofs
 from hearthkey.adapters.register.renewal_rows import RenewalReads
 from hearthkey.adapters.register.sealed_rows import SealedReads
 from hearthkey.adapters.register.sheet_rows import SheetReads
+from hearthkey.adapters.register.succession_rows import SuccessionReads
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Refused, Unavailable
-from hearthkey.core.household import Authority, Gateway, Household
+from hearthkey.core.household import Gateway, Household
 from hearthkey.core.network import subnet
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Entry, SignedList
@@ -44,7 +45,9 @@ _CODES = {
 }
 
 
-class SqliteRegister(AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads, RenewalReads):
+class SqliteRegister(
+    AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads, RenewalReads, SuccessionReads
+):
     """The port `services.renewal_ports.RenewalRegister` over SQLite.
 
     Write-ahead log, synchronous=FULL, foreign keys, secure_delete: what is committed survives a
@@ -117,11 +120,6 @@ class SqliteRegister(AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedRea
             practice=bool(practice),
         )
 
-    def authority(self) -> Authority | None:
-        """See the port."""
-        row = self._one("SELECT certificate, fingerprint, not_after, key_place FROM authority ORDER BY id DESC LIMIT 1")
-        return None if row is None else rows.authority(row)
-
     def gateway(self) -> Gateway | None:
         """See the port."""
         row = self._one("SELECT host, serial, certificate, sealed_key, not_after FROM gateway ORDER BY id DESC LIMIT 1")
@@ -155,11 +153,12 @@ class SqliteRegister(AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedRea
     def newest_list(self) -> SignedList | None:
         """See the port."""
         row = self._one(f"{rows.LISTS} ORDER BY number DESC LIMIT 1")
-        return None if row is None else rows.signed_list(row)
+        return self.with_signers(row)
 
     def lists(self) -> list[SignedList]:
         """See the port."""
-        return [rows.signed_list(row) for row in self._all(f"{rows.LISTS} ORDER BY number")]
+        found = [self.with_signers(row) for row in self._all(f"{rows.LISTS} ORDER BY number")]
+        return [one for one in found if one is not None]
 
     def list_high_water(self) -> int:
         """See the port."""

@@ -31,15 +31,14 @@ def _seconds(moment: datetime | None) -> int | None:
     return None if moment is None else int(moment.timestamp())
 
 
-def _signed(row: tuple[Any, ...] | None) -> SignedList | None:
-    return None if row is None else rows.signed_list(row)
-
-
 class Asks(Protocol):
     """What `GatewayReads` stands on."""
 
     def _one(self, query: str, *values: object) -> tuple[object, ...] | None: ...
     def _all(self, query: str) -> list[tuple[object, ...]]: ...
+
+    def with_signers(self, row: tuple[object, ...] | None) -> SignedList | None:
+        """See `SuccessionReads`."""
 
 
 class GatewayReads:
@@ -82,13 +81,13 @@ class GatewayReads:
 
     def list_numbered(self: Asks, number: int) -> SignedList | None:
         """See the port."""
-        return _signed(
+        return self.with_signers(
             self._one("SELECT number, der, this_update, next_update FROM revocation_list WHERE number = ?", number)
         )
 
     def signed_spare(self: Asks, number: int) -> SignedList | None:
         """See the port."""
-        return _signed(
+        return self.with_signers(
             self._one("SELECT number, der, this_update, next_update FROM spare_list WHERE number = ?", number)
         )
 
@@ -132,6 +131,12 @@ class Does(Protocol):
     def raise_mark(self, name: str, value: int) -> None:
         """See the port."""
 
+    def keep_signers(self, signed: SignedList) -> None:
+        """See `SuccessionWrites`."""
+
+    def drop_unused_signers(self) -> None:
+        """See `SuccessionWrites`."""
+
 
 class GatewayWrites:
     """The writing half of the port, as part of a transaction."""
@@ -164,6 +169,7 @@ class GatewayWrites:
     def replace_spares(self: Does, spares: Sequence[SignedSpare]) -> None:
         """See the port."""
         self._do("DELETE FROM spare_list")
+        self.drop_unused_signers()
         for one in spares:
             about, signed = one.about, one.signed
             self._do(
@@ -177,6 +183,7 @@ class GatewayWrites:
                 _seconds(signed.this_update),
                 _seconds(signed.next_update),
             )
+            self.keep_signers(signed)
         self.raise_mark("list", max((one.about.number for one in spares), default=0))
 
     def use_spare(self: Does, number: int, now: datetime) -> None:

@@ -13,6 +13,7 @@ from hearthkey.adapters.register import (  # noqa: F401 - their steps are regist
     schema_hand_over,
     schema_renewal,
     schema_sealed,
+    schema_succession,
 )
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration
 from hearthkey.core.errors import Unavailable

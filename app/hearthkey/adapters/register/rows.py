@@ -10,7 +10,7 @@ from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.household import Authority, Gateway
 from hearthkey.core.passes import Pass
 from hearthkey.core.proofs import Proof
-from hearthkey.core.revocation import Entry, Reason, SignedList
+from hearthkey.core.revocation import Entry, ListBeside, Reason, SignedList
 
 Row = tuple[Any, ...]
 
@@ -51,9 +51,9 @@ def blob(value: object) -> bytes:
 
 
 def authority(row: Row) -> Authority:
-    """A row of certificate, fingerprint, not_after, key_place."""
-    certificate, fingerprint, not_after, key_place = row
-    return Authority(certificate, fingerprint, moment(not_after), key_place)
+    """A row of certificate, fingerprint, not_after, key_place, and the first CA's fingerprint for a later one."""
+    certificate, fingerprint, not_after, key_place, first = row
+    return Authority(certificate, fingerprint, moment(not_after), key_place, first)
 
 
 def gateway(row: Row) -> Gateway:
@@ -87,10 +87,10 @@ def entries(found: Iterable[Row]) -> list[Entry]:
     ]
 
 
-def signed_list(row: Row) -> SignedList:
-    """A row of `LISTS`."""
+def signed_list(row: Row, signer: str = "", beside: tuple[ListBeside, ...] = ()) -> SignedList:
+    """A row of `LISTS`, with who signed it and what lies beside it."""
     number, der, this_update, next_update = row
-    return SignedList(number, der, moment(this_update), moment(next_update))
+    return SignedList(number, der, moment(this_update), moment(next_update), signer, beside)
 
 
 def diary_entry(row: Row) -> DiaryEntry:

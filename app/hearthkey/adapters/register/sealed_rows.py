@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Protocol
 
 from hearthkey.adapters.register import rows
 from hearthkey.adapters.register.migrations import version_of
+from hearthkey.adapters.register.succession_rows import DROP_UNUSED_BESIDE, DROP_UNUSED_SIGNERS
 
 if TYPE_CHECKING:  # a list of devices does without
     from hearthkey.core.sealed import CopyNote
@@ -19,6 +20,8 @@ _LEFT_OUT = (
     "DELETE FROM loose_secret",
     "DELETE FROM gateway_note",
     "DELETE FROM spare_list",
+    DROP_UNUSED_BESIDE,
+    DROP_UNUSED_SIGNERS,
 )
 """Keys of waiting passes stay at home: after hand-over they have to be on the device alone, and a copy is for years.
 What was seen at the gateway is old news once a copy is opened, and spare lists are signed anew."""

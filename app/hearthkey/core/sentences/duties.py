@@ -16,6 +16,7 @@ _VERB = {
     Act.PROVE: "Try {title} on mobile data",
     Act.TRY_COPY: "Make a sealed copy and try it",
     Act.BEGIN_SUCCESSION: "Begin with the next CA",
+    Act.FINISH_SUCCESSION: "Put the old CA away",
 }
 _WHY = {
     Act.SIGN_LIST: "The revocation list in force is good until {day}. After that the gateway lets nobody in.",
@@ -27,6 +28,7 @@ _WHY = {
     Act.PROVE: "It was handed over on {day}, and nobody has seen it get in from outside.",
     Act.TRY_COPY: "No sealed copy was opened for real since {day}. If this computer dies, that is what is left.",
     Act.BEGIN_SUCCESSION: "The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.",
+    Act.FINISH_SUCCESSION: "The old CA ends on {day}. Whoever has no new bundle by then stands outside.",
 }
 
 

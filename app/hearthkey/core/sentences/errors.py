@@ -23,6 +23,7 @@ from hearthkey.core.sentences import (
     errors_settings,
     errors_settling,
     errors_sheets,
+    errors_succession,
     errors_templates,
     errors_tickets,
     errors_tunnel,
@@ -48,6 +49,7 @@ REFUSED = (
     | errors_sealed.REFUSED
     | errors_settling.REFUSED
     | errors_sheets.REFUSED
+    | errors_succession.REFUSED
     | errors_templates.REFUSED
     | errors_tickets.REFUSED
     | errors_tunnel.REFUSED

@@ -142,6 +142,7 @@ class DaysPage(Page):
             Act.PROVE: self.tr("Prove it"),
             Act.TRY_COPY: self.tr("Copies"),
             Act.BEGIN_SUCCESSION: self.tr("The household"),
+            Act.FINISH_SUCCESSION: self.tr("The household"),
         }[duty.act]
 
     def _go(self, duty: Duty) -> Callable[[], None]:
