@@ -17,22 +17,6 @@ from typing import Any
 from unittest import mock
 
 # Loaded before the first copy is made, so that no copy loads them again.
-import hearthkey.adapters.files
-import hearthkey.adapters.presence
-import hearthkey.adapters.vault_file
-import hearthkey.adapters.vault_keyring
-import hearthkey.cli.board
-import hearthkey.services.exporting
-import hearthkey.services.papering
-import hearthkey.services.recovery
-import hearthkey.services.renewing
-import hearthkey.services.replacing
-import hearthkey.services.restoring
-import hearthkey.services.restoring_paper
-import hearthkey.services.sealing
-import hearthkey.services.settling
-import hearthkey.services.stopping
-import hearthkey.services.superseding  # noqa: F401 - loading is all
 from hearthkey.bootstrap import Door, House, harden, open_house
 from hearthkey.cli import main as cli
 from hearthkey.core.errors import HearthkeyError

@@ -12,6 +12,7 @@ from hearthkey.core.paper import Gathered, lines_of
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
+from hearthkey.core.succession import Cause
 from hearthkey.formats import paper_der
 from hearthkey.services import looking, reading_paper
 from hearthkey.services.enrolling import EnrolRequest
@@ -165,6 +166,31 @@ def replace(house: House, _folder: Path) -> None:
     house.replacing.apply(house.replacing.preview(_passes(house, "Tomasz laptop"), "new laptop", "linux"))
 
 
+def begin_succession(house: House, _folder: Path) -> None:
+    """Make the next CA."""
+    house.succeeding.begin(Secret(WORDS), Cause.STOLEN)
+
+
+def trust_both(house: House, _folder: Path) -> None:
+    """Say that the gateway trusts both."""
+    house.succeeding.go_on(told=True)
+
+
+def turn_gateway(house: House, _folder: Path) -> None:
+    """Give the gateway a certificate of the new CA."""
+    house.succeeding.go_on(told=True)
+
+
+def step_back(house: House, _folder: Path) -> None:
+    """Take the last step of the succession back."""
+    house.succeeding.take_back()
+
+
+def finish_succession(house: House, _folder: Path) -> None:
+    """Put the old CA away, though somebody's bundle still waits."""
+    house.succeeding.finish(told=True, anyway=True)
+
+
 VERBS: dict[str, Callable[[House, Path], None]] = {
     "found": found,
     "move-in": move_in,
@@ -187,4 +213,9 @@ VERBS: dict[str, Callable[[House, Path], None]] = {
     "restore": restore,
     "put-on-paper": put_on_paper,
     "restore-paper": restore_paper,
+    "begin-succession": begin_succession,
+    "trust-both": trust_both,
+    "turn-gateway": turn_gateway,
+    "step-back": step_back,
+    "finish-succession": finish_succession,
 }

@@ -11,6 +11,7 @@ from pathlib import Path
 from hearthkey.adapters.register import FILE_NAME, SqliteRegister
 from hearthkey.core.diary import first_misfit
 from hearthkey.core.household import Authority
+from hearthkey.core.pack import second_name
 from hearthkey.core.secret import Secret
 from hearthkey.formats import pem
 from hearthkey.pki import pkcs8, pkcs12
@@ -23,6 +24,7 @@ from tests.crash.homes import Home
 _TABLES = (
     *("household", "authority", "gateway", "person", "device"),
     *("pass", "serial", "certificate", "withdrawal", "spare_list", "proof", "follows"),
+    *("succession", "succession_step", "list_signer", "list_beside"),
 )
 
 
@@ -106,8 +108,10 @@ def _check_lists(register: SqliteRegister) -> None:
     mark = register.list_high_water()
     assert mark == highest or mark > highest + GAP // 2, "a mark jumps only where a household was brought back"
     if signed:
-        listed = {(one.serial, one.reason) for one in read_list(signed[-1].der).entries}
-        assert listed == {(one.serial, one.reason.rfc_name) for one in register.entries()}
+        for der in signed[-1].ders:
+            listed = {(one.serial, one.reason) for one in read_list(der).entries}
+            assert listed == {(one.serial, one.reason.rfc_name) for one in register.entries()}
+        assert len(signed[-1].ders) == len(register.authorities())
         _check_spares(register, {serial for serial, _ in listed})
 
 
@@ -127,7 +131,8 @@ def _named(register: SqliteRegister) -> set[str]:
     authority, gateway = register.authority(), register.gateway()
     if authority is None or gateway is None:
         return set()
-    names = [secret_names.authority_key(authority), secret_names.gateway_key(authority, gateway.serial)]
+    names = [secret_names.gateway_key(authority, gateway.serial)]
+    names += [secret_names.authority_key(one) for one in register.authorities()]
     names += [secret_names.bundle_passphrase(authority, one.serial) for one in register.passes() if one.key_is_here]
     if register.copy_lock() is not None:
         names.append(secret_names.copy_mark(authority))
@@ -167,7 +172,9 @@ def check_published(home: Home) -> None:
         wanted: dict[str, bytes] = {}
         for one in register.lists():
             as_pem, as_der = file_names(one.number)
-            wanted |= {as_pem: pem.encode("X509 CRL", one.der).encode("ascii"), as_der: one.der}
+            as_text = "".join(pem.encode(pem.X509_CRL, der) for der in one.ders)
+            wanted |= {as_pem: as_text.encode("ascii"), as_der: one.ders[0]}
+            wanted |= {second_name(as_der): der for der in one.ders[1:]}
         there = {path.name: path.read_bytes() for path in folder.iterdir()} if folder.exists() else {}
         newest = register.newest_list()
     assert there.items() <= wanted.items()
