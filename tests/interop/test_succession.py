@@ -167,7 +167,7 @@ def store(two: Two) -> Path:
     folder = two.folder / "nss"
     folder.mkdir()
     where = ("-d", f"sql:{folder}")
-    commands = [(needs("certutil"), "-N", *where, "--empty-password")]
+    commands: list[tuple[str, ...]] = [(needs("certutil"), "-N", *where, "--empty-password")]
     commands += [
         (needs("certutil"), "-A", *where, "-n", name, "-t", ",,", "-i", str(two[name]))
         for name in (*PASSES, "gateway-old", "gateway-new")

@@ -23,7 +23,7 @@ def succession_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         teller.result([*_advice(house, plan, cause), *_lines(house, plan)], _data(plan, _advice(house, plan, cause)))
         return
     changes = _ACTS[arguments.act](house, arguments, teller, cause)
-    house.listing.publish_missing()
+    teller.cautions(changes.cautions)
     if not house.keyholder.locked:
         house.sparing.renew()
     plan = house.succeeding.look()

@@ -14,6 +14,7 @@ from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import SignedList
 from hearthkey.core.sealed import CopyNote
+from hearthkey.core.succession import Succession
 from hearthkey.services.house import House
 from hearthkey.services.opening import Door, knock
 from hearthkey.services.undoing import Offer
@@ -50,6 +51,7 @@ class Snapshot:
         sealed_copies: those that were made, oldest first.
         copy_ready: whether one can be made now without a passphrase.
         offer: what can be taken back, and done again.
+        succession: how one CA follows another, None where none does or did.
     """
 
     at: datetime
@@ -71,6 +73,7 @@ class Snapshot:
     sealed_copies: tuple[CopyNote, ...] = ()
     copy_ready: bool = False
     offer: Offer = NOTHING_DONE
+    succession: Succession | None = None
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -114,4 +117,5 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         sealed_copies=tuple(copies),
         copy_ready=register.copy_lock() is not None,
         offer=house.undoing.offer,
+        succession=register.succession(),
     )

@@ -125,7 +125,8 @@ class Succeeding:
                 change.adopt(told.serial, told.not_after)
             change.begin_succession(new, facts.subject, cross, cause, now)
             change.settle_secret(name)
-            return self._signed(change, sentence, now)
+            done = self._signed(change, sentence, now)
+        return self._published(done)
 
     def go_on(self, *, told: bool = False, anyway: bool = False, progress: Progress = silent) -> Changes:
         """Take the next step but the last: the gateway trusts both; the gateway shows a certificate of the new CA.
@@ -152,7 +153,7 @@ class Succeeding:
             return Changes(sentence)
         if found.cause is Cause.LOST and not anyway:
             self._check_devices(found, now)
-        return self._turning.follow(found, progress)
+        return self._published(self._turning.follow(found, progress))
 
     def take_back(self, *, progress: Progress = silent) -> Changes:
         """Take the last step back.
@@ -165,7 +166,7 @@ class Succeeding:
         if found.last is None:
             raise Refused("succession-no-way-back")
         if found.last is Step.GATEWAY:
-            return self._turning.go_back(found, progress)
+            return self._published(self._turning.go_back(found, progress))
         key = self._keyholder.key()
         if found.last is Step.TRUST:
             sentence = sentences.not_trusted(found)
@@ -184,7 +185,7 @@ class Succeeding:
             done = self._signed(change, sentences.taken_back(found), now)
         self._keyholder.keep(key)
         self._forget(name)
-        return done
+        return self._published(done)
 
     def finish(self, *, told: bool = False, anyway: bool = False) -> Changes:
         """Put the old CA away: nobody trusts it any more, its passes are withdrawn and its key is erased.
@@ -224,7 +225,7 @@ class Succeeding:
         self._keyholder.lock() if key is None else self._keyholder.keep(key)
         self._forget(name)
         serials = tuple(one.serial for one in ends)
-        return replace(done, serials=serials, cautions=(*done.cautions, *erasing.follow(waiting)))
+        return self._published(replace(done, serials=serials, cautions=erasing.follow(waiting)))
 
     def _now(self) -> Succession | None:
         """The succession that is underway."""
@@ -273,6 +274,13 @@ class Succeeding:
 
     def _signed(self, change: GatewayChange, sentence: str, now: datetime) -> Changes:
         return signed_step(self._register, self._listing, change, sentence, now)
+
+    def _published(self, done: Changes) -> Changes:
+        newest = self._register.newest_list()
+        if newest is None:
+            return done
+        files, cautions = self._listing.publish_or_say(newest)
+        return replace(done, files=files, cautions=(*done.cautions, *cautions))
 
     def _forget(self, name: str) -> None:
         forget(self._register, self._vault, name)

@@ -6,11 +6,11 @@ from PySide6.QtCore import QObject
 
 from hearthkey.core.connect_choices import ConnectChoices
 from hearthkey.services import choosing_connect
-from hearthkey.ui.diary_errands import DiaryErrands
+from hearthkey.ui.succession_errands import SuccessionErrands
 from hearthkey.ui.tasks import Then
 
 
-class ChoiceErrands(DiaryErrands):
+class ChoiceErrands(SuccessionErrands):
     """The choices' part of the errands; see `Lane` for the shape of each."""
 
     def connect_choices(self, context: QObject, then: Then[ConnectChoices]) -> None:

@@ -19,6 +19,7 @@ from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.sealed_page import SealedPage
 from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.drawer.succession_page import SuccessionPage
 from hearthkey.ui.drawer.template_page import TemplatePage
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.window import Window
@@ -49,6 +50,7 @@ class DrawerPages(QObject):
         self.household = HouseholdPage(theme, errands, ways)
         self.proof = ProofPage(theme, errands)
         self.sealed = SealedPage(theme, errands, home)
+        self.succession = SuccessionPage(theme, errands, ways)
         self.settings = SettingsPage(theme, chosen, outside.data, prefer)
         self.gateway = GatewayPage(theme, errands, ways, home)
         self.gateway_place = GatewayPlacePage(theme, errands, ways, home)
@@ -64,6 +66,7 @@ class DrawerPages(QObject):
             (ways.household, self.household),
             (ways.sealed, self.sealed),
             (ways.settings, self.settings),
+            (ways.succession, self.succession),
             (ways.templates, self.template),
         ):
             way.connect(lambda wanted=page: self.wanted.emit(wanted))
@@ -80,6 +83,7 @@ class DrawerPages(QObject):
             self.household: "household",
             self.proof: "proving",
             self.sealed: "sealed",
+            self.succession: "succession",
             self.gateway: "gateway",
             self.gateway_place: "gateway",
             self.template: "templates",

@@ -9,6 +9,7 @@ from datetime import date, datetime
 from hearthkey.core import duties, sealed
 from hearthkey.core.duties import Duty, House
 from hearthkey.core.in_force import house_ends
+from hearthkey.core.succession import succession_due
 from hearthkey.services.snapshot import Snapshot
 
 
@@ -31,7 +32,10 @@ def duties_of(snapshot: Snapshot) -> tuple[Duty, ...] | None:
     if authority is None or gateway is None or newest is None or not snapshot.diary:
         return None
     list_end, gateway_end = house_ends(snapshot.gateway_state.note, newest, gateway.not_after)
-    house = House(list_end, gateway_end, authority.not_after, sealed.due(snapshot.sealed_copies, snapshot.diary[0].at))
+    found = snapshot.succession
+    authority_end = found.old.not_after if found is not None and found.underway else authority.not_after
+    copy_due = sealed.due(snapshot.sealed_copies, snapshot.diary[0].at)
+    house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found))
     proved = {one.serial for one in snapshot.passes if one.proved is not None}
     return duties.forecast(house, snapshot.passes, proved, snapshot.at)
 

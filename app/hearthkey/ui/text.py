@@ -37,6 +37,12 @@ _HERE = {
     "addresses-unknown": "A stick needs no network.",
     "no-target": "Say it once, on the gateway’s page.",
     "host-key-unknown": "Say anew where the gateway is; its key is then shown to be compared.",
+    "succession-underway": "The next step stands on this page.",
+    "succession-none": "The plan stands on this page.",
+    "succession-last-step": "When every device is through, put it away.",
+    "succession-too-early": "Take the steps before that one.",
+    "succession-tell": "Bring it the gateway pack and try one device, then go on.",
+    "succession-no-way-back": "Go on with the next step.",
     "second-copy": "Close it first. Looking works meanwhile.",
 }
 """By code: the way on in the window, where the common sentence names a command instead."""

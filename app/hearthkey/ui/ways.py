@@ -29,6 +29,7 @@ class Ways(QObject):
         sealed: open the page of the sealed copies.
         restore: open the page that brings a household back.
         household: open the household's own page.
+        succession: open the page of the CA that follows this one.
         copies: open the list of copies that left, of a device by its identity, or with none of the household.
         diary, settings, help, lock, found: open those; help carries the name of the spot.
         back: close whatever lies over the board.
@@ -57,6 +58,7 @@ class Ways(QObject):
     sealed = Signal()
     restore = Signal()
     household = Signal()
+    succession = Signal()
     copies = Signal(str)
     diary = Signal()
     settings = Signal()

@@ -141,8 +141,8 @@ class DaysPage(Page):
             Act.GUEST_LEAVES: self.tr("Look at it"),
             Act.PROVE: self.tr("Prove it"),
             Act.TRY_COPY: self.tr("Copies"),
-            Act.BEGIN_SUCCESSION: self.tr("The household"),
-            Act.FINISH_SUCCESSION: self.tr("The household"),
+            Act.BEGIN_SUCCESSION: self.tr("The next CA"),
+            Act.FINISH_SUCCESSION: self.tr("The next CA"),
         }[duty.act]
 
     def _go(self, duty: Duty) -> Callable[[], None]:
@@ -154,6 +154,8 @@ class DaysPage(Page):
             Act.GUEST_LEAVES: lambda: self._ways.device.emit(identity),
             Act.PROVE: lambda: self._ways.prove.emit(serial),
             Act.TRY_COPY: self._ways.sealed.emit,
+            Act.BEGIN_SUCCESSION: self._ways.succession.emit,
+            Act.FINISH_SUCCESSION: self._ways.succession.emit,
         }.get(duty.act, self._ways.household.emit)
 
 

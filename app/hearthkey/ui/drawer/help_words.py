@@ -122,6 +122,15 @@ HELP = {
             "On a computer without a household: hearthkey restore, and the file.",
         ),
     ),
+    "succession": Help(
+        "The next CA",
+        (
+            "A CA ends one day, and every pass with it. The next one is made beside it, years before.",
+            "The old one vouches for the new one, so nobody notices while devices change over, one visit at a time.",
+            "Each step can be taken back, but the last: when the old CA is put away, its key is gone.",
+            "Was the computer stolen, or are the words lost? Say so at the top; the page says what to do first.",
+        ),
+    ),
     "lost": Help(
         "Lost or stolen",
         (

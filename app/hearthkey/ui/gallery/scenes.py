@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from datetime import timedelta
 
 from hearthkey.core.passes import Pass
-from hearthkey.core.sealed import CopyNote
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.enrol_page import EnrolPage
@@ -22,6 +20,8 @@ from hearthkey.ui.gallery import (
     pickup_states,
     proof_states,
     restore_states,
+    sealed_states,
+    succession_states,
     template_states,
 )
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
@@ -122,25 +122,6 @@ def _days(window: Window) -> None:
     _show(window, _seen(window))
 
 
-def _sealed(window: Window) -> None:
-    window.ways.sealed.emit()
-    seen = _seen(window)
-    first = seen.at - timedelta(days=40)
-    notes = tuple(
-        CopyNote(
-            first + timedelta(days=20 * number),
-            f"{number}" * 64,
-            "/media/QUINCE",
-            f"{number}.sealed.tar",
-            number,
-            "",
-            None if number else first,
-        )
-        for number in range(3)
-    )
-    _show(window, replace(seen, sealed_copies=notes, copy_ready=True))
-
-
 def _help(window: Window) -> None:
     window.ways.help.emit("board")
 
@@ -230,9 +211,10 @@ HOUSEHOLD = (
     Scene("settings", _settings, PLAIN[:2]),
     *(Scene(*state) for state in diary_states.STATES),
     Scene("days", _days, PLAIN + SPECIAL[:1]),
-    Scene("sealed", _sealed, PLAIN + SPECIAL[:1]),
+    Scene("sealed", sealed_states.copies, PLAIN + SPECIAL[:1]),
     Scene("key-paper", restore_states.key_paper, PLAIN[:2] + SPECIAL[:1]),
     Scene("key-paper-letters", restore_states.key_paper_letters, PLAIN[:1]),
+    *(Scene(name, begin, looks) for name, (begin, looks) in succession_states.STATES.items()),
     Scene("help", _help, PLAIN[:2]),
     *(Scene(f"gateway-{state}", _gateway(state), PLAIN[:2]) for state in gateway_states.STATES),
     Scene("gateway-differs", _gateway_visited, PLAIN[:2]),
