@@ -11,7 +11,7 @@
     <message>
         <source>Copies that left</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegebene Kopien</translation>
     </message>
     <message>
         <source>Deliver now</source>
@@ -41,7 +41,7 @@
     <message>
         <source>Hand over all at the desk</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle am Tisch übergeben</translation>
     </message>
     <message>
         <source>Help for this spot</source>
@@ -76,7 +76,7 @@
     <message>
         <source>Prove it</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweisen</translation>
     </message>
     <message>
         <source>Redo</source>
@@ -86,7 +86,7 @@
     <message>
         <source>Sealed copies</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelte Kopien</translation>
     </message>
     <message>
         <source>Settings</source>
@@ -96,7 +96,7 @@
     <message>
         <source>Sheet, card and messages</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blatt, Karte und Nachrichten</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -106,7 +106,7 @@
     <message>
         <source>What is to be done</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>Your own template</source>
@@ -547,12 +547,12 @@
     <message>
         <source>Copies by device, the newest first</source>
         <extracomment>Paints copies: whose and when, what and where, and what can be said of each.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopien nach Gerät, die neueste zuerst</translation>
     </message>
     <message>
         <source>no. {number}</source>
         <extracomment>Paints copies: whose and when, what and where, and what can be said of each.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nr. {number}</translation>
     </message>
 </context>
 <context>
@@ -560,102 +560,102 @@
     <message>
         <source>&amp;Delete the file</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei löschen</translation>
     </message>
     <message>
         <source>&amp;Look now</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jetzt nachsehen</translation>
     </message>
     <message>
         <source>1 copy shown</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 Kopie gezeigt</translation>
     </message>
     <message>
         <source>1 copy.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 Kopie.</translation>
     </message>
     <message>
         <source>All</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Copies</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopien</translation>
     </message>
     <message>
         <source>Copies of {title}</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopien für {title}</translation>
     </message>
     <message>
         <source>Each is gone, or opens nothing any more.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jede ist weg oder öffnet nichts mehr.</translation>
     </message>
     <message>
         <source>Files, sticks and pick-ups are listed here from the first one on.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dateien, Sticks und Abholungen stehen hier, sobald es die erste gibt.</translation>
     </message>
     <message>
         <source>It is &amp;gone</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist &amp;weg</translation>
     </message>
     <message>
         <source>Lea&amp;ve it</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lassen</translation>
     </message>
     <message>
         <source>No copy has left this computer.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Kopie hat diesen Computer verlassen.</translation>
     </message>
     <message>
         <source>Not &amp;gone after all</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Doch nicht &amp;weg</translation>
     </message>
     <message>
         <source>Not known to be gone</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bekannt, ob weg</translation>
     </message>
     <message>
         <source>Of 1 nobody knows whether it is gone.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von 1 weiß niemand, ob sie weg ist.</translation>
     </message>
     <message>
         <source>Of {loose} nobody knows whether they are gone.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von {loose} weiß niemand, ob sie weg sind.</translation>
     </message>
     <message>
         <source>Show the whole household</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ganzen Haushalt zeigen</translation>
     </message>
     <message>
         <source>Which copies</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welche Kopien</translation>
     </message>
     <message>
         <source>{count} copies shown</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Kopien gezeigt</translation>
     </message>
     <message>
         <source>{count} copies.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Kopien.</translation>
     </message>
 </context>
 <context>
@@ -663,7 +663,7 @@
     <message>
         <source>Copies</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopien</translation>
     </message>
     <message>
         <source>Hand it over</source>
@@ -673,77 +673,77 @@
     <message>
         <source>Look at it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen</translation>
     </message>
     <message>
         <source>Nothing to do until {day}.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu tun bis {day}.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu tun.</translation>
     </message>
     <message>
         <source>One more comes later.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sache kommt später noch.</translation>
     </message>
     <message>
         <source>One thing to do now, about {minutes} minutes.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt ist eine Sache zu tun, etwa {minutes} Minuten.</translation>
     </message>
     <message>
         <source>Prove it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweisen</translation>
     </message>
     <message>
         <source>Renew it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern</translation>
     </message>
     <message>
         <source>Replace it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzen</translation>
     </message>
     <message>
         <source>Sign it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signieren</translation>
     </message>
     <message>
         <source>The household</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Haushalt</translation>
     </message>
     <message>
         <source>What can wait</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was warten kann</translation>
     </message>
     <message>
         <source>What is to be done</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>by {day}, {minutes} min</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bis {day}, {minutes} min</translation>
     </message>
     <message>
         <source>{count} more come later.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Sachen kommen später noch.</translation>
     </message>
     <message>
         <source>{count} things to do now, about {minutes} minutes.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt sind {count} Sachen zu tun, etwa {minutes} Minuten.</translation>
     </message>
 </context>
 <context>
@@ -779,277 +779,277 @@
     <message>
         <source>&amp;Another code</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Neuer &amp;Code</translation>
     </message>
     <message>
         <source>&amp;Bigger</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größer</translation>
     </message>
     <message>
         <source>&amp;Cover the code, show the words</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Code &amp;verdecken, Wörter zeigen</translation>
     </message>
     <message>
         <source>&amp;Cover the words</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wörter &amp;verdecken</translation>
     </message>
     <message>
         <source>&amp;Cover the words, show the code</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wörter &amp;verdecken, Code zeigen</translation>
     </message>
     <message>
         <source>&amp;Finish</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fertig</translation>
     </message>
     <message>
         <source>&amp;Next: {title}</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weiter: {title}</translation>
     </message>
     <message>
         <source>&amp;Open another</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einen neuen öffnen</translation>
     </message>
     <message>
         <source>&amp;Show the words</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wörter &amp;zeigen</translation>
     </message>
     <message>
         <source>&amp;Show the words again</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wörter noch einmal &amp;zeigen</translation>
     </message>
     <message>
         <source>A line of text appears. Say: “Touch that line.”</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile Text erscheint. Sag: „Tipp auf diese Zeile.“</translation>
     </message>
     <message>
         <source>A page with one large button is open. Say: “Get the file.”</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite mit einem großen Knopf ist offen. Sag: „Hol die Datei.“</translation>
     </message>
     <message>
         <source>Cover the words as soon as they are typed in.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdeck die Wörter, sobald sie eingetippt sind.</translation>
     </message>
     <message>
         <source>Does it work on the device?</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geht es auf dem Gerät?</translation>
     </message>
     <message>
         <source>Hand over</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>Hold the camera over the code</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halte die Kamera über den Code</translation>
     </message>
     <message>
         <source>It stands here together with the code.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das steht hier zusammen mit dem Code.</translation>
     </message>
     <message>
         <source>It was seen to get in from outside.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es kam nachweislich von außen hinein.</translation>
     </message>
     <message>
         <source>It works when it says “Connected” in another network, a phone’s for instance.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es geht, wenn in einem anderen Netz „Verbunden“ dasteht, zum Beispiel in dem eines Handys.</translation>
     </message>
     <message>
         <source>It works when it says “Connected” on mobile data.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es geht, wenn mit mobilen Daten „Verbunden“ dasteht.</translation>
     </message>
     <message>
         <source>Leave the Wi-Fi at home, then connect</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verlass das WLAN zu Hause, dann verbinde dich</translation>
     </message>
     <message>
         <source>One moment …</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Moment …</translation>
     </message>
     <message>
         <source>Picked up at {time}.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Um {time} abgeholt.</translation>
     </message>
     <message>
         <source>Picked up.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abgeholt.</translation>
     </message>
     <message>
         <source>S&amp;maller</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kleiner</translation>
     </message>
     <message>
         <source>Show the words when it says “picked up”.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeig die Wörter, wenn „abgeholt“ dasteht.</translation>
     </message>
     <message>
         <source>So far: {reached}. Still to come: {ahead}.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bisher: {reached}. Es folgt noch: {ahead}.</translation>
     </message>
     <message>
         <source>Switch the Wi-Fi off, then touch Connect</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schalt das WLAN aus, dann tipp auf „Verbinden“</translation>
     </message>
     <message>
         <source>The code and the words are never here together.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Code und Wörter stehen hier nie zusammen.</translation>
     </message>
     <message>
         <source>The code is covered while the words are here.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Code ist verdeckt, solange die Wörter hier stehen.</translation>
     </message>
     <message>
         <source>The code is gone, so the words can be shown now.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Code ist weg, also können die Wörter jetzt gezeigt werden.</translation>
     </message>
     <message>
         <source>The code is gone.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Code ist weg.</translation>
     </message>
     <message>
         <source>The code of the pick-up for {title}</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Code des Abholscheins für {title}</translation>
     </message>
     <message>
         <source>The device asks for a password. Say the words, with one space between two of them.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gerät fragt nach einem Passwort. Sag die Wörter, mit einem Leerzeichen zwischen zwei Wörtern.</translation>
     </message>
     <message>
         <source>The words come when the code has gone.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Wörter kommen, wenn der Code weg ist.</translation>
     </message>
     <message>
         <source>They appear here once the code is covered.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie erscheinen hier, sobald der Code verdeckt ist.</translation>
     </message>
     <message>
         <source>They appear here once the file is on the device.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie erscheinen hier, sobald die Datei auf dem Gerät ist.</translation>
     </message>
     <message>
         <source>They were shown, and are covered again.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie wurden gezeigt und sind wieder verdeckt.</translation>
     </message>
     <message>
         <source>Try a&amp;gain</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
         <source>Type the seven words</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tipp die sieben Wörter ein</translation>
     </message>
     <message>
         <source>Type this address into the browser</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tipp diese Adresse in den Browser</translation>
     </message>
     <message>
         <source>Typed in.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingetippt.</translation>
     </message>
     <message>
         <source>When it says “Connected”, go on. Its key is then erased here.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn „Verbunden“ dasteht, mach weiter. Sein Schlüssel wird dann hier gelöscht.</translation>
     </message>
     <message>
         <source>Whether it gets in from outside can be proved later, on its own page.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ob es von außen hineinkommt, lässt sich später nachweisen, auf seiner eigenen Seite.</translation>
     </message>
     <message>
         <source>made {time}</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>erstellt {time}</translation>
     </message>
     <message>
         <source>now</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>jetzt</translation>
     </message>
     <message>
         <source>opened with the words</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mit den Wörtern geöffnet</translation>
     </message>
     <message>
         <source>picked up</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>abgeholt</translation>
     </message>
     <message>
         <source>picked up {time}</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>abgeholt {time}</translation>
     </message>
     <message>
         <source>proved on mobile data</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mit mobilen Daten nachgewiesen</translation>
     </message>
     <message>
         <source>{day}, at the table</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day}, am Tisch</translation>
     </message>
     <message>
         <source>{number} of {count}</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{number} von {count}</translation>
     </message>
     <message>
         <source>{number} of {count}, {done} done</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{number} von {count}, {done} fertig</translation>
     </message>
     <message>
         <source>{title} has its file.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat seine Datei.</translation>
     </message>
     <message>
         <source>{title} has its key. Here it was erased.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat seinen Schlüssel. Hier wurde er gelöscht.</translation>
     </message>
 </context>
 <context>
@@ -1057,37 +1057,37 @@
     <message>
         <source>&amp;Bigger</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größer</translation>
     </message>
     <message>
         <source>&amp;Finish</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fertig</translation>
     </message>
     <message>
         <source>&amp;Leave the desk</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tisch &amp;verlassen</translation>
     </message>
     <message>
         <source>&amp;Stay here</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hier bleiben</translation>
     </message>
     <message>
         <source>Not &amp;yet, go on</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch n&amp;icht, weiter</translation>
     </message>
     <message>
         <source>Try a&amp;gain</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
         <source>Yes, &amp;erase the key here</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ja, Schlüssel hier &amp;löschen</translation>
     </message>
 </context>
 <context>
@@ -1095,27 +1095,27 @@
     <message>
         <source>+&amp;10 min</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>+&amp;10 min</translation>
     </message>
     <message>
         <source>Ten minutes more</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zehn Minuten mehr</translation>
     </message>
     <message>
         <source>left for this code</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch für diesen Code</translation>
     </message>
     <message>
         <source>one minute left</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch eine Minute</translation>
     </message>
     <message>
         <source>{minutes} minutes left</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch {minutes} Minuten</translation>
     </message>
 </context>
 <context>
@@ -1176,7 +1176,7 @@
     <message>
         <source>Copies that left…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegebene Kopien…</translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -1206,7 +1206,7 @@
     <message>
         <source>Prove it</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweisen</translation>
     </message>
     <message>
         <source>Replace…</source>
@@ -1251,7 +1251,7 @@
     <message>
         <source>last checked</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zuletzt geprüft</translation>
     </message>
     <message>
         <source>made for</source>
@@ -2468,22 +2468,22 @@
     <message>
         <source>(from documents, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(aus Dokumenten, nicht an einem Gerät ausprobiert)</translation>
     </message>
     <message>
         <source>(not among the kinds of device any more; treated like {kind})</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(nicht mehr unter den Gerätearten; behandelt wie {kind})</translation>
     </message>
     <message>
         <source>(tried on such a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(an so einem Gerät ausprobiert)</translation>
     </message>
     <message>
         <source>(your own file, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(eigene Datei, nicht an einem Gerät ausprobiert)</translation>
     </message>
 </context>
 <context>
@@ -2501,7 +2501,7 @@
     <message>
         <source>Ctrl+P</source>
         <extracomment>The left side of the hand-over page: the card, the ways, the passphrase&apos;s own way, the end.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+P</translation>
     </message>
     <message>
         <source>Drag it into a folder, a message or onto a stick, or choose a way here. After hand-over the key exists on the {device} alone.</source>
@@ -2526,7 +2526,7 @@
     <message>
         <source>Sheet and messages…</source>
         <extracomment>The left side of the hand-over page: the card, the ways, the passphrase&apos;s own way, the end.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blatt und Nachrichten…</translation>
     </message>
     <message>
         <source>Show the passphrase</source>
@@ -2724,27 +2724,27 @@
     <message>
         <source>&amp;Open another</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einen neuen öffnen</translation>
     </message>
     <message>
         <source>Show the &amp;passphrase</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Passphrase zeigen</translation>
     </message>
     <message>
         <source>Somebody in this network is guessing. Use a stick, or look who is in the Wi-Fi.</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand in diesem Netz probiert Links durch. Nimm einen Stick, oder sieh nach, wer im WLAN ist.</translation>
     </message>
     <message>
         <source>The {device} has nothing yet. The old code leads nowhere any more.</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Gerät ({device}) ist noch nichts. Der alte Code führt nirgends mehr hin.</translation>
     </message>
     <message>
         <source>The {device} has the file. Say the passphrase, or show it: the code is gone.</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist auf dem Gerät ({device}). Sag die Passphrase, oder zeig sie: Der Code ist weg.</translation>
     </message>
 </context>
 <context>
@@ -2760,57 +2760,57 @@
     <message>
         <source>Language</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Language of whoever reads it</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache der Person, die es liest</translation>
     </message>
     <message>
         <source>Letter</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Paper</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Passphrase card</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passphrasen-Karte</translation>
     </message>
     <message>
         <source>Sheet</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>The passphrase was erased at hand-over, so there is only the sheet.</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Passphrase wurde bei der Übergabe gelöscht, also gibt es nur das Blatt.</translation>
     </message>
     <message>
         <source>To say</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zum Sagen</translation>
     </message>
     <message>
         <source>To send</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zum Senden</translation>
     </message>
     <message>
         <source>What</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>Whom to call, a name and a number</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wen anrufen, Name und Nummer</translation>
     </message>
 </context>
 <context>
@@ -2818,77 +2818,77 @@
     <message>
         <source>&amp;Copy</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kopieren</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Als PDF speichern…</translation>
     </message>
     <message>
         <source>Back to the board</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Tafel</translation>
     </message>
     <message>
         <source>Copied. Send it along with the file.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert. Schick es zusammen mit der Datei.</translation>
     </message>
     <message>
         <source>Ctrl+P</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+P</translation>
     </message>
     <message>
         <source>It is at the printer.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist beim Drucker.</translation>
     </message>
     <message>
         <source>Paper and words</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papier und Worte</translation>
     </message>
     <message>
         <source>Paper and words for {title}</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papier und Worte für {title}</translation>
     </message>
     <message>
         <source>Saved as {file}.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {file}.</translation>
     </message>
     <message>
         <source>The seven words alone. Print it when nobody waits at the printer.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur die sieben Wörter. Druck die Karte, wenn niemand am Drucker wartet.</translation>
     </message>
     <message>
         <source>The sheet may lie beside the bundle. The card and what is said on the phone never do.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt darf neben dem Bündel liegen. Die Karte und was am Telefon gesagt wird, liegen nie daneben.</translation>
     </message>
     <message>
         <source>This one cannot be copied: it would end up in the same message as the file.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese lässt sich nicht kopieren: Sie käme in dieselbe Nachricht wie die Datei.</translation>
     </message>
     <message>
         <source>This one goes with the file. The other is said on the phone, at another time.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese geht mit der Datei. Die andere wird am Telefon gesagt, zu einer anderen Zeit.</translation>
     </message>
     <message>
         <source>Where to save the page</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wohin die Seite gespeichert wird</translation>
     </message>
 </context>
 <context>
@@ -3035,52 +3035,52 @@
     <message>
         <source>+&amp;10 min</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>+&amp;10 min</translation>
     </message>
     <message>
         <source>At {address}</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter {address}</translation>
     </message>
     <message>
         <source>C&amp;lose the pick-up</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abholschein &amp;schließen</translation>
     </message>
     <message>
         <source>Chooses another address of this computer</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wählt eine andere Adresse dieses Computers</translation>
     </message>
     <message>
         <source>Hold the phone’s camera over the code.</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halte die Kamera des Handys über den Code.</translation>
     </message>
     <message>
         <source>Link</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Link</translation>
     </message>
     <message>
         <source>Ten minutes more</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zehn Minuten mehr</translation>
     </message>
     <message>
         <source>The code of the pick-up for {title}</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Code des Abholscheins für {title}</translation>
     </message>
     <message>
         <source>one minute left</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch eine Minute</translation>
     </message>
     <message>
         <source>{minutes} minutes left</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch {minutes} Minuten</translation>
     </message>
 </context>
 <context>
@@ -3088,7 +3088,7 @@
     <message>
         <source>The page as it is printed</source>
         <extracomment>A page of paper on the desk, as it will be printed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
 </context>
 <context>
@@ -3139,27 +3139,27 @@
     <message>
         <source>10 minutes &amp;more</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>10 Minuten &amp;mehr</translation>
     </message>
     <message>
         <source>Cop&amp;y the link</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Link &amp;kopieren</translation>
     </message>
     <message>
         <source>Copied</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert</translation>
     </message>
     <message>
         <source>{minutes} min left</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch {minutes} min</translation>
     </message>
     <message>
         <source>{minutes}:{seconds} left</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch {minutes}:{seconds}</translation>
     </message>
 </context>
 <context>
@@ -3167,57 +3167,57 @@
     <message>
         <source>&amp;Back</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurück</translation>
     </message>
     <message>
         <source>&amp;Done</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fertig</translation>
     </message>
     <message>
         <source>&amp;Next</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weiter</translation>
     </message>
     <message>
         <source>&amp;Open a new link</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuen Link öffnen</translation>
     </message>
     <message>
         <source>Code that {title} opens</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Code, den {title} öffnet</translation>
     </message>
     <message>
         <source>On the screen then</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dann auf dem Bildschirm</translation>
     </message>
     <message>
         <source>Prove {title}</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} nachweisen</translation>
     </message>
     <message>
         <source>Step {number} of {count}</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schritt {number} von {count}</translation>
     </message>
     <message>
         <source>What to say</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was du sagst</translation>
     </message>
     <message>
         <source>Wi-Fi may be switched on again. The sheet shows the day from now on.</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das WLAN darf wieder eingeschaltet werden. Das Blatt zeigt von jetzt an den Tag.</translation>
     </message>
     <message>
         <source>Written down, as it was told.</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeschrieben, wie es gesagt wurde.</translation>
     </message>
 </context>
 <context>
@@ -3225,22 +3225,22 @@
     <message>
         <source>&amp;Address of this computer</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Adresse dieses Computers</translation>
     </message>
     <message>
         <source>Address of this computer</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adresse dieses Computers</translation>
     </message>
     <message>
         <source>At {address}.</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter {address}.</translation>
     </message>
     <message>
         <source>The &amp;gateway’s own address at home</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die eigene Adresse des &amp;Gateways zu Hause</translation>
     </message>
 </context>
 <context>
@@ -3248,17 +3248,17 @@
     <message>
         <source>&amp;Write it down</source>
         <extracomment>A proof by hand: somebody told that it works; what follows is shown before it is written down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf&amp;schreiben</translation>
     </message>
     <message>
         <source>It works on mobile data, I was &amp;told</source>
         <extracomment>A proof by hand: somebody told that it works; what follows is shown before it is written down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mir wurde gesagt, es geht mit mobilen &amp;Daten</translation>
     </message>
     <message>
         <source>Not &amp;yet</source>
         <extracomment>A proof by hand: somebody told that it works; what follows is shown before it is written down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch n&amp;icht</translation>
     </message>
 </context>
 <context>
@@ -3320,67 +3320,67 @@
     <message>
         <source>&amp;Try it</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aus&amp;probieren</translation>
     </message>
     <message>
         <source>&amp;Write one to a folder…</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine in einen &amp;Ordner schreiben…</translation>
     </message>
     <message>
         <source>A sealed copy holds everything: the register, the CA key, the household’s secrets. The app writes one into its own folder after every change and keeps the last ten. They die with this computer, so carry one away now and then. It opens with the household’s passphrase, and with any age tool.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine versiegelte Kopie enthält alles: das Register, den CA-Schlüssel, die Geheimnisse des Haushalts. Die App schreibt nach jeder Änderung eine in ihren eigenen Ordner und behält die letzten zehn. Sie sterben mit diesem Computer, also trag ab und zu eine weg. Sie lässt sich mit der Passphrase des Haushalts öffnen, auch mit jedem Programm für age.</translation>
     </message>
     <message>
         <source>Copy</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopie</translation>
     </message>
     <message>
         <source>Does it open?</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geht sie auf?</translation>
     </message>
     <message>
         <source>Passphrase of the household</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase des Haushalts</translation>
     </message>
     <message>
         <source>Sealed copies</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelte Kopien</translation>
     </message>
     <message>
         <source>The copy of {day} was opened on {tried} and was whole.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie vom {day} wurde am {tried} geöffnet und war unversehrt.</translation>
     </message>
     <message>
         <source>There are copies, but none of them was ever opened.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt Kopien, aber keine davon wurde je geöffnet.</translation>
     </message>
     <message>
         <source>There is no sealed copy yet. One is made when the household is next unlocked.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keine versiegelte Kopie. Eine entsteht, wenn der Haushalt das nächste Mal aufgeschlossen wird.</translation>
     </message>
     <message>
         <source>Trying one opens it for real, in a place that is gone afterwards. Nothing here is changed.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beim Ausprobieren wird die Kopie wirklich geöffnet, an einem Ort, den es danach nicht mehr gibt. Hier ändert sich nichts.</translation>
     </message>
     <message>
         <source>Where to write a sealed copy</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wohin eine versiegelte Kopie geschrieben wird</translation>
     </message>
     <message>
         <source>{day}, {time}, in {folder}</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day}, {time}, in {folder}</translation>
     </message>
 </context>
 <context>
@@ -3665,37 +3665,37 @@
     <message>
         <source>&amp;Delete the file</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei löschen</translation>
     </message>
     <message>
         <source>&amp;Look now</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jetzt nachsehen</translation>
     </message>
     <message>
         <source>Ask me later</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Später fragen</translation>
     </message>
     <message>
         <source>It is &amp;wiped</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er ist &amp;gelöscht</translation>
     </message>
     <message>
         <source>It is not wiped after all</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er ist doch nicht gelöscht</translation>
     </message>
     <message>
         <source>The bundle of {title} was written to it on {day}.</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Das Bündel wurde am {day} darauf geschrieben.</translation>
     </message>
     <message>
         <source>Was the stick “{name}” wiped?</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wurde der Stick „{name}“ gelöscht?</translation>
     </message>
 </context>
 <context>
@@ -3997,7 +3997,7 @@
     <message>
         <source>All at the desk …</source>
         <extracomment>The tray: the band in which bundles wait until they are handed over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle am Tisch …</translation>
     </message>
     <message>
         <source>Cards further left</source>
@@ -4149,27 +4149,27 @@
     <message>
         <source>A PKCS#12 file in the container that this Android opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine PKCS#12-Datei im Container, den dieses Android öffnet</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this Linux opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine PKCS#12-Datei im Container, den dieses Linux öffnet</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this Mac opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine PKCS#12-Datei im Container, den dieser Mac öffnet</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this Windows opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine PKCS#12-Datei im Container, den dieses Windows öffnet</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this iPhone or iPad opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine PKCS#12-Datei im Container, den dieses iPhone oder iPad öffnet</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the old container, as chosen</source>
@@ -4184,7 +4184,7 @@
     <message>
         <source>A PowerShell script and its PKCS#12 file; run as administrator, and undone with -Undo.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein PowerShell-Skript und seine PKCS#12-Datei; es läuft mit Administratorrechten und wird mit -Undo zurückgenommen.</translation>
     </message>
     <message>
         <source>A handful of codes, to be scanned one after another by this app’s reader.</source>
@@ -4209,7 +4209,7 @@
     <message>
         <source>Bring both files to the {device} and read the script first: nobody has run it on Windows yet.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bring beide Dateien auf das Gerät ({device}) und lies zuerst das Skript: Unter Windows hat es noch niemand laufen lassen.</translation>
     </message>
     <message>
         <source>Bring it to the {device} and have its program read it. Whether it can, only that program knows.</source>
@@ -4259,7 +4259,7 @@
     <message>
         <source>Key, certificate and CA as text files, and what to type in.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel, Zertifikat und CA als Textdateien, und was einzutippen ist.</translation>
     </message>
     <message>
         <source>Key, certificates and settings in one text file, for programs that know its form.</source>
@@ -4274,12 +4274,12 @@
     <message>
         <source>Open a pick-up</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abholschein öffnen</translation>
     </message>
     <message>
         <source>Open it on the {device} and install it in the settings; the passphrase is asked there.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öffne es auf dem Gerät ({device}) und installiere es in den Einstellungen; dort wird nach der Passphrase gefragt.</translation>
     </message>
     <message>
         <source>Open it on the {device} and type the passphrase there. Then delete the file where it lay.</source>
@@ -4289,17 +4289,17 @@
     <message>
         <source>PEM files</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PEM-Dateien</translation>
     </message>
     <message>
         <source>Profile</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Profil</translation>
     </message>
     <message>
         <source>Save PEM files</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PEM-Dateien speichern</translation>
     </message>
     <message>
         <source>Save archive</source>
@@ -4324,22 +4324,22 @@
     <message>
         <source>Save the profile</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Profil speichern</translation>
     </message>
     <message>
         <source>Save the script</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Skript speichern</translation>
     </message>
     <message>
         <source>Script</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Skript</translation>
     </message>
     <message>
         <source>Settings, identity and CA in one file that the {device} installs; it asks for the passphrase.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen, Identität und CA in einer Datei, die das Gerät ({device}) installiert; es fragt nach der Passphrase.</translation>
     </message>
     <message>
         <source>Show codes</source>
@@ -4349,12 +4349,12 @@
     <message>
         <source>The {device} scans one code and fetches the file from here, once, within ten minutes.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gerät ({device}) scannt einen Code und holt die Datei von hier, einmal, innerhalb von zehn Minuten.</translation>
     </message>
     <message>
         <source>Ticket</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abholschein</translation>
     </message>
     <message>
         <source>USB stick</source>
@@ -4394,7 +4394,7 @@
     <message>
         <source>at home, on the Wi-Fi</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zu Hause, im WLAN</translation>
     </message>
     <message>
         <source>everything in one</source>
@@ -4404,7 +4404,7 @@
     <message>
         <source>for anything else</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>für alles andere</translation>
     </message>
     <message>
         <source>for this {device}</source>
@@ -4424,7 +4424,7 @@
     <message>
         <source>sets itself up</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>richtet sich selbst ein</translation>
     </message>
     <message>
         <source>settings included</source>
@@ -4444,7 +4444,7 @@
     <message>
         <source>{file}.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file}.</translation>
     </message>
 </context>
 <context>
@@ -4579,12 +4579,12 @@
     <message>
         <source>Prove it</source>
         <extracomment>Button at the end of a device&apos;s line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweisen</translation>
     </message>
     <message>
         <source>Prove it…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweisen…</translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -4889,7 +4889,7 @@
     <message>
         <source>proved</source>
         <extracomment>Works out the row of a pass, or of one that is being typed in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachgewiesen</translation>
     </message>
     <message>
         <source>revocation list</source>
@@ -4904,7 +4904,7 @@
     <message>
         <source>said to work</source>
         <extracomment>Works out the row of a pass, or of one that is being typed in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>geht laut Auskunft</translation>
     </message>
     <message>
         <source>seen {day}</source>
@@ -5418,77 +5418,77 @@
     <message>
         <source>Another network than the one at home.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Netz als das zu Hause.</translation>
     </message>
     <message>
         <source>Connect</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verbinden</translation>
     </message>
     <message>
         <source>Have it read aloud</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorlesen lassen</translation>
     </message>
     <message>
         <source>Leave the Wi-Fi at home</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das WLAN zu Hause verlassen</translation>
     </message>
     <message>
         <source>Open the link</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Link öffnen</translation>
     </message>
     <message>
         <source>Switch Wi-Fi off</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>WLAN ausschalten</translation>
     </message>
     <message>
         <source>The camera shows a link; tapping it opens a page in large type.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kamera zeigt einen Link; ein Tipp darauf öffnet eine Seite in großer Schrift.</translation>
     </message>
     <message>
         <source>The sign of the Wi-Fi goes; letters such as 4G, 5G or LTE stay.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das WLAN-Zeichen verschwindet; Buchstaben wie 4G, 5G oder LTE bleiben.</translation>
     </message>
     <message>
         <source>“Connected”, beside the name of the connection.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Verbunden“, neben dem Namen der Verbindung.</translation>
     </message>
     <message>
         <source>“Draw down from the upper edge and tap the Wi-Fi sign, so that it is off.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Zieh vom oberen Rand nach unten und tipp auf das WLAN-Zeichen, sodass es aus ist.“</translation>
     </message>
     <message>
         <source>“Open the settings, go to the connection that was set up for home, and switch it on.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Öffne die Einstellungen, geh zu der Verbindung, die für zu Hause eingerichtet wurde, und schalte sie ein.“</translation>
     </message>
     <message>
         <source>“Point the camera at this code and tap the link.” From afar: “Open the link that I sent you.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Halte die Kamera auf diesen Code und tipp auf den Link.“ Aus der Ferne: „Öffne den Link, den ich dir geschickt habe.“</translation>
     </message>
     <message>
         <source>“Read me the large words at the top.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Lies mir die großen Worte oben vor.“</translation>
     </message>
     <message>
         <source>“Share the phone’s mobile data, and join that with the computer instead of the Wi-Fi at home.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Gib die mobilen Daten des Handys frei, und geh mit dem Computer dort hinein statt ins WLAN zu Hause.“</translation>
     </message>
     <message>
         <source>“You are in”, and this page says so too. “You are at home” means: back to the first step.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Du bist drin“, und diese Seite sagt es auch. „Du bist zu Hause“ heißt: zurück zum ersten Schritt.</translation>
     </message>
 </context>
 <context>
@@ -5866,7 +5866,7 @@
     <message>
         <source>A sealed copy was written to {place} as {name}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine versiegelte Kopie wurde geschrieben, nach {place}, als {name}.</translation>
     </message>
     <message>
         <source>A secret was too long for a keyring.</source>
@@ -7651,7 +7651,7 @@
     <message>
         <source>Nothing was done since.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seitdem wurde nichts getan.</translation>
     </message>
     <message>
         <source>Of {count} codes, {missing} is missing.</source>
@@ -7671,7 +7671,7 @@
     <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bündel, das wartet, muss neu erstellt werden: Sein Schlüssel ist in keiner Kopie.</translation>
     </message>
     <message>
         <source>One certificate of a gateway was recognised.</source>
@@ -7686,7 +7686,7 @@
     <message>
         <source>One entry of the diary came later.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Eintrag im Tagebuch kam später dazu.</translation>
     </message>
     <message>
         <source>One random secret that gateway and devices share, base64.</source>
@@ -7771,7 +7771,7 @@
     <message>
         <source>Passes: {passes}; on the revocation list: {withdrawn}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pässe: {passes}; auf der Sperrliste: {withdrawn}.</translation>
     </message>
     <message>
         <source>Paste a text, or begin with the starting text.</source>
@@ -8771,92 +8771,92 @@
     <message>
         <source>&quot;{text}&quot; in {file} will not do as a kind’s name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„{text}“ in {file} taugt nicht als Name einer Geräteart.</translation>
     </message>
     <message>
         <source>A copy holds everything that this computer knows, so that another one can take over.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie enthält alles, was dieser Computer weiß, damit ein anderer übernehmen kann.</translation>
     </message>
     <message>
         <source>A copy of a pass that was revoked or has ended opens nothing any more.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie eines Passes, der widerrufen wurde oder abgelaufen ist, öffnet nichts mehr.</translation>
     </message>
     <message>
         <source>A link lives {minutes} minutes at most.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Link lebt höchstens {minutes} Minuten.</translation>
     </message>
     <message>
         <source>A name and a number are enough.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name und eine Nummer genügen.</translation>
     </message>
     <message>
         <source>A part of it is still there, just as it was written.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil davon ist noch da, genau so, wie er geschrieben wurde.</translation>
     </message>
     <message>
         <source>A profile cannot say what protects this tunnel ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Profil kann nicht angeben, was diesen Tunnel schützt ({seen}).</translation>
     </message>
     <message>
         <source>A script cannot say what protects this tunnel ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Skript kann nicht angeben, was diesen Tunnel schützt ({seen}).</translation>
     </message>
     <message>
         <source>A set-up script comes with one PKCS#12 file beside it, and these are {names}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu einem Einrichtungsskript gehört eine einzige PKCS#12-Datei, und das hier sind {names}.</translation>
     </message>
     <message>
         <source>A stick may keep what was deleted until something else is written there. That is why the passphrase never travels with the bundle.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stick behält vielleicht, was gelöscht wurde, bis dort etwas anderes geschrieben wird. Darum reist die Passphrase nie mit dem Bündel.</translation>
     </message>
     <message>
         <source>A stick needs no network.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stick braucht kein Netz.</translation>
     </message>
     <message>
         <source>A test in the Wi-Fi at home shows little. What counts is the way in from outside: Wi-Fi off, connect, open the link.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Versuch im WLAN zu Hause zeigt wenig. Es zählt der Weg hinein von außen: WLAN aus, verbinden, den Link öffnen.</translation>
     </message>
     <message>
         <source>Add it; the page device-kind-1.md tells what it means.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Füg es hinzu; die Seite device-kind-1.md sagt, was es bedeutet.</translation>
     </message>
     <message>
         <source>Add {text} to forms, or take [[steps.{text}]] out.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Füg {text} bei forms hinzu, oder nimm [[steps.{text}]] heraus.</translation>
     </message>
     <message>
         <source>An open ring means: nobody knows whether that copy is gone.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein offener Ring heißt: Niemand weiß, ob diese Kopie weg ist.</translation>
     </message>
     <message>
         <source>At home: nothing proved yet. {address} is in the network at home, not in the tunnel. Wi-Fi off, connect, then open the link again.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu Hause: Noch ist nichts nachgewiesen. {address} liegt im Netz zu Hause, nicht im Tunnel. WLAN aus, verbinden, dann den Link noch einmal öffnen.</translation>
     </message>
     <message>
         <source>Begin with the next CA</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit der nächsten CA anfangen</translation>
     </message>
     <message>
         <source>Call the file {name}.toml.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn die Datei {name}.toml.</translation>
     </message>
     <message>
         <source>Change it by hand, and deliver that.</source>
@@ -8876,27 +8876,27 @@
     <message>
         <source>Check that this computer is still in the network, then try again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüf, ob dieser Computer noch im Netz ist, dann versuch es noch einmal.</translation>
     </message>
     <message>
         <source>Choose another name, so that nothing of yours is lost.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen anderen Namen, damit nichts von dir verloren geht.</translation>
     </message>
     <message>
         <source>Choose from {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zur Wahl steht: {known}.</translation>
     </message>
     <message>
         <source>Choose one of this household.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle eine dieses Haushalts.</translation>
     </message>
     <message>
         <source>Choose the file that ends in .sealed.tar.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle die Datei, die auf .sealed.tar endet.</translation>
     </message>
     <message>
         <source>Compare it with what you remember. The newest sealed copy still has what stood there. If somebody else has used this computer, stop what you do not know.</source>
@@ -8906,67 +8906,67 @@
     <message>
         <source>Comparing what is in it</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wird verglichen, was darin ist</translation>
     </message>
     <message>
         <source>Copies that left</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegebene Kopien</translation>
     </message>
     <message>
         <source>Copy the name as a phone shows it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übernimm den Namen, wie ein Handy ihn zeigt.</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+E</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+K</translation>
     </message>
     <message>
         <source>Ctrl+Shift+D</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+Umschalt+D</translation>
     </message>
     <message>
         <source>Delete it where it is, then say here that it is gone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lösche sie, wo sie ist, dann sag hier, dass sie weg ist.</translation>
     </message>
     <message>
         <source>Deleting takes the file’s name away. A stick may keep what was in it until something else is written there. If it holds a secret without a passphrase, keep the stick or destroy it.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Löschen nimmt den Namen der Datei weg. Ein Stick behält vielleicht, was darin war, bis dort etwas anderes geschrieben wird. Enthält sie ein Geheimnis ohne Passphrase, bewahre den Stick auf oder zerstöre ihn.</translation>
     </message>
     <message>
         <source>Deleting takes the file’s name away. A stick may keep what was in it until something else is written there; that stays under the bundle’s passphrase.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Löschen nimmt den Namen der Datei weg. Ein Stick behält vielleicht, was darin war, bis dort etwas anderes geschrieben wird; das bleibt unter der Passphrase des Bündels.</translation>
     </message>
     <message>
         <source>Devices in the tunnel reach {home} and nothing else, and {address} is not in there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geräte im Tunnel erreichen {home} und sonst nichts, und {address} gehört nicht dazu.</translation>
     </message>
     <message>
         <source>Every date that ends has a line here before it does: who, by when, how long it takes, and why.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was abläuft, hat hier vorher eine Zeile: wer, bis wann, wie lange es dauert und warum.</translation>
     </message>
     <message>
         <source>Every file, stick, pick-up and drag by which a bundle left stands here, the newest of each device first.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jede Datei, jeder Stick, jede Abholung und jedes Ziehen, womit ein Bündel hinausging, steht hier, bei jedem Gerät das Neueste zuerst.</translation>
     </message>
     <message>
         <source>F2</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>F2</translation>
     </message>
     <message>
         <source>Files of a copy of {title} were deleted. They do not come back.</source>
@@ -8981,7 +8981,7 @@
     <message>
         <source>From now on {subject} lives on this computer. If the old one comes back to life, stop using the app there: two of them would contradict each other.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von jetzt an lebt {subject} auf diesem Computer. Erwacht der alte wieder, benutz die App dort nicht mehr: Zwei davon würden einander widersprechen.</translation>
     </message>
     <message>
         <source>Give the diary a name of its own.</source>
@@ -8991,77 +8991,77 @@
     <message>
         <source>Give {title} its next pass</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} den nächsten Pass geben</translation>
     </message>
     <message>
         <source>In use, never proved.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Gebrauch, nie nachgewiesen.</translation>
     </message>
     <message>
         <source>In use, proved on {day}.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Gebrauch, nachgewiesen am {day}.</translation>
     </message>
     <message>
         <source>In use, said to work on {day}.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Gebrauch, geht laut Auskunft vom {day}.</translation>
     </message>
     <message>
         <source>Install the newer app, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Installiere die neuere App, dann versuch es noch einmal.</translation>
     </message>
     <message>
         <source>It gets in until {day}, and not a day longer.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es kommt bis {day} hinein, und keinen Tag länger.</translation>
     </message>
     <message>
         <source>It is a guest’s and ends on {day} by itself.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist für einen Gast und läuft am {day} von selbst ab.</translation>
     </message>
     <message>
         <source>It is made after every change, and lies in the data folder. Carry one away: a stick at a friend’s house.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie entsteht nach jeder Änderung und liegt im Datenordner. Trag eine weg: auf einem Stick zu Bekannten.</translation>
     </message>
     <message>
         <source>It is not there any more.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist nicht mehr da.</translation>
     </message>
     <message>
         <source>It is still there, just as it was written.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist noch da, genau so, wie sie geschrieben wurde.</translation>
     </message>
     <message>
         <source>It was handed over on {day}, and nobody has seen it get in from outside.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde am {day} übergeben, und niemand hat gesehen, dass es von außen hineinkommt.</translation>
     </message>
     <message>
         <source>Join the Wi-Fi at home, then do it again. A stick needs no network.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geh ins WLAN zu Hause, dann versuch es noch einmal. Ein Stick braucht kein Netz.</translation>
     </message>
     <message>
         <source>Join the network at home with this computer, or let the whole traffic go through home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geh mit diesem Computer ins Netz zu Hause, oder lass den ganzen Verkehr über zu Hause gehen.</translation>
     </message>
     <message>
         <source>Keep the one that the device shows.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Behalte die, die das Gerät zeigt.</translation>
     </message>
     <message>
         <source>Keep this copy. Compare the two diaries before anything else is signed here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Behalte diese Kopie. Vergleich die beiden Tagebücher, bevor hier noch etwas signiert wird.</translation>
     </message>
     <message>
         <source>Keeping the template {name} was taken back.</source>
@@ -9071,17 +9071,17 @@
     <message>
         <source>Leave that address out. If the gateway does hide devices, say so on its page or with hearthkey gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lass diese Adresse weg. Verbirgt das Gateway doch Geräte, sag es auf seiner Seite oder mit hearthkey gateway.</translation>
     </message>
     <message>
         <source>Let it back in, or give it a new pass; then prove it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lass es wieder ein, oder gib ihm einen neuen Pass; dann weise es nach.</translation>
     </message>
     <message>
         <source>Let its first line be format = &quot;{wanted}&quot;. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Zeile muss format auf {wanted} setzen, in geraden Anführungszeichen. hearthkey kinds --start NAME FILE schreibt eine vollständige Datei, die du nur anpasst.</translation>
     </message>
     <message>
         <source>Let the device back in, or stop it, and deliver that.</source>
@@ -9091,12 +9091,12 @@
     <message>
         <source>Let there be at least one and at most {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es muss mindestens eines geben und höchstens {limit}.</translation>
     </message>
     <message>
         <source>Let {title} end, or give it more days</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ablaufen lassen oder mehr Tage geben</translation>
     </message>
     <message>
         <source>Letting {whom} back in was done again after all, with revocation list {number}.</source>
@@ -9111,67 +9111,67 @@
     <message>
         <source>Look at it yourself; once it is gone, say so here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh selbst nach; wenn sie weg ist, sag es hier.</translation>
     </message>
     <message>
         <source>Look at its quotes and brackets there. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh dort auf Anführungszeichen und Klammern. hearthkey kinds --start NAME FILE schreibt eine vollständige Datei, die du nur anpasst.</translation>
     </message>
     <message>
         <source>Look for the gateway’s own address in the network at home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Such die eigene Adresse des Gateways im Netz zu Hause.</translation>
     </message>
     <message>
         <source>Look now reads the place again. Only a file that is still exactly what was written can be deleted here.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Jetzt nachsehen“ liest den Ort noch einmal. Nur eine Datei, die noch genau das ist, was geschrieben wurde, lässt sich hier löschen.</translation>
     </message>
     <message>
         <source>Look whether it is on, or save the page as PDF and print it elsewhere.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh nach, ob er an ist, oder speichere die Seite als PDF und druck sie woanders.</translation>
     </message>
     <message>
         <source>Make a sealed copy and try it</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine versiegelte Kopie machen und ausprobieren</translation>
     </message>
     <message>
         <source>Make room, or take another folder or stick.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schaff Platz, oder nimm einen anderen Ordner oder Stick.</translation>
     </message>
     <message>
         <source>Name all of them, the device’s certificate before the CA’s, or write them again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn alle, das Zertifikat des Geräts vor dem der CA, oder schreib sie noch einmal.</translation>
     </message>
     <message>
         <source>Name both, or write them again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn beide, oder schreib sie noch einmal.</translation>
     </message>
     <message>
         <source>Name it once, in its order.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn sie nur einmal, an ihrer Stelle.</translation>
     </message>
     <message>
         <source>Name only those at home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn nur die zu Hause.</translation>
     </message>
     <message>
         <source>Name the gateway’s own address in the network at home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn die eigene Adresse des Gateways im Netz zu Hause.</translation>
     </message>
     <message>
         <source>No Wi-Fi is called “{text}”: a name has {limit} octets at most, and nothing that cannot be seen.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein WLAN heißt „{text}“: Ein Name hat höchstens {limit} Byte, und nichts, was nicht zu sehen ist.</translation>
     </message>
     <message>
         <source>No entry of the diary names {text}. It names: {known}.</source>
@@ -9181,67 +9181,67 @@
     <message>
         <source>No kind of device is called {name}.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Geräteart heißt {name}.</translation>
     </message>
     <message>
         <source>No paper is called {text}; there are {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Papier heißt {text}; es gibt {known}.</translation>
     </message>
     <message>
         <source>No sealed copy can be made yet: what it is closed with has not been drawn.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch lässt sich keine versiegelte Kopie machen: Womit sie verschlossen wird, ist noch nicht erzeugt.</translation>
     </message>
     <message>
         <source>No sealed copy was made this time. What you did counts all the same.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diesmal entstand keine versiegelte Kopie. Was du getan hast, gilt trotzdem.</translation>
     </message>
     <message>
         <source>No sealed copy was opened for real since {day}. If this computer dies, that is what is left.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seit {day} wurde keine versiegelte Kopie wirklich geöffnet. Stirbt dieser Computer, ist sie alles, was bleibt.</translation>
     </message>
     <message>
         <source>No sheet can be written in {text}; there are {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In {text} lässt sich kein Blatt schreiben; es gibt {known}.</translation>
     </message>
     <message>
         <source>Nobody called {text} signs profiles; there are {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand namens {text} signiert Profile; es gibt {known}.</translation>
     </message>
     <message>
         <source>Nobody said that the copy {number} is gone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat gesagt, dass Kopie Nr. {number} weg ist.</translation>
     </message>
     <message>
         <source>Nothing has arrived yet. Is the device connected, and does the gateway hold its newest files? A firewall on this computer may be closed too.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts angekommen. Ist das Gerät verbunden, und hat das Gateway seine neuesten Dateien? Vielleicht macht auch eine Firewall auf diesem Computer zu.</translation>
     </message>
     <message>
         <source>Nothing is left to do.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts mehr zu tun.</translation>
     </message>
     <message>
         <source>Nothing is offered at {address} ({standing}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter {address} wird nichts angeboten ({standing}).</translation>
     </message>
     <message>
         <source>Nothing proved yet. {address} is an address at home: either the device is in the Wi-Fi at home, or the gateway hides it behind its own address. If {address} is the gateway’s, say so, and it counts.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts nachgewiesen. {address} ist eine Adresse zu Hause: Entweder ist das Gerät im WLAN zu Hause, oder das Gateway verbirgt es hinter seiner eigenen Adresse. Ist {address} die des Gateways, sag es, dann zählt es.</translation>
     </message>
     <message>
         <source>On a computer without a household: hearthkey restore, and the file.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf einem Computer ohne Haushalt: hearthkey restore und die Datei.</translation>
     </message>
     <message>
         <source>One file went to {where} and was read back. Revocation list {number} is in force.</source>
@@ -9251,32 +9251,32 @@
     <message>
         <source>Open another.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öffne einen neuen.</translation>
     </message>
     <message>
         <source>Opening the CA key in it (this is slow on purpose)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der CA-Schlüssel darin wird geöffnet (mit Absicht langsam)</translation>
     </message>
     <message>
         <source>Opening the copy (this is slow on purpose)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie wird geöffnet (mit Absicht langsam)</translation>
     </message>
     <message>
         <source>PEM files</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PEM-Dateien</translation>
     </message>
     <message>
         <source>Plug the stick in, or make the folder reachable, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steck den Stick ein, oder mach den Ordner erreichbar, dann versuch es noch einmal.</translation>
     </message>
     <message>
         <source>Prove it</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweisen</translation>
     </message>
     <message>
         <source>Redo: a copy of {whom} is gone</source>
@@ -9341,22 +9341,22 @@
     <message>
         <source>Say it in every language: {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sag es in jeder Sprache: {known}.</translation>
     </message>
     <message>
         <source>Sealed copies</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelte Kopien</translation>
     </message>
     <message>
         <source>See the list of copies.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh in die Liste der Kopien.</translation>
     </message>
     <message>
         <source>See to its permissions, or take it away.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh nach ihren Rechten, oder nimm sie weg.</translation>
     </message>
     <message>
         <source>Sending one file</source>
@@ -9371,12 +9371,12 @@
     <message>
         <source>Shorten the device’s name or whom to call.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kürze den Namen des Geräts oder die Angabe, wen man anruft.</translation>
     </message>
     <message>
         <source>Shorten the steps of this device kind.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kürze die Schritte dieser Geräteart.</translation>
     </message>
     <message>
         <source>Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that.</source>
@@ -9386,12 +9386,12 @@
     <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The link is closed.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand hat 20 falsche Links versucht, zuletzt von {address}. Der Link ist geschlossen.</translation>
     </message>
     <message>
         <source>Something else of that name is there now. It is left alone; look at it yourself.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dort liegt jetzt etwas anderes mit diesem Namen. Es bleibt unberührt; sieh es dir selbst an.</translation>
     </message>
     <message>
         <source>Stop it if it must not get in.</source>
@@ -9401,22 +9401,22 @@
     <message>
         <source>Take a file of one device kind. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm eine Datei mit einer einzigen Geräteart. hearthkey kinds --start NAME FILE schreibt eine vollständige Datei, die du nur anpasst.</translation>
     </message>
     <message>
         <source>Take another copy, and ask who gave you this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm eine andere Kopie, und frag dort nach, von wo du diese hast.</translation>
     </message>
     <message>
         <source>Take another copy; the app keeps the last ten, and sticks keep theirs.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm eine andere Kopie; die App behält die letzten zehn, und Sticks behalten ihre.</translation>
     </message>
     <message>
         <source>Take it out, or use one of {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm es heraus, oder wähle eines davon: {known}.</translation>
     </message>
     <message>
         <source>Take one of these, or search for a word with --search.</source>
@@ -9426,7 +9426,7 @@
     <message>
         <source>Tell whoever looks after the app what you were doing.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sag denen, die sich um die App kümmern, was du gerade getan hast.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is gone was said again after all.</source>
@@ -9451,12 +9451,12 @@
     <message>
         <source>The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die CA läuft am {day} ab, und mit ihr die Pässe von allen. Vorher muss jedes Gerät besucht werden.</translation>
     </message>
     <message>
         <source>The CA key in this copy belongs to another household than the rest of it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der CA-Schlüssel in dieser Kopie gehört zu einem anderen Haushalt als der Rest.</translation>
     </message>
     <message>
         <source>The PKCS#12 file lacks something. Keys in it: {keys}; certificates: {certificates}.</source>
@@ -9466,12 +9466,12 @@
     <message>
         <source>The address says that it came through the tunnel. It does not say which device it was, nor that Wi-Fi was off; whoever holds the device knows that.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Adresse sagt, dass es durch den Tunnel kam. Sie sagt nicht, welches Gerät es war, und nicht, dass das WLAN aus war; das weiß, wer das Gerät in der Hand hat.</translation>
     </message>
     <message>
         <source>The bundle and its passphrase go two different ways: the bundle by a ticket on the home Wi-Fi, on a stick or as a file; the passphrase by voice or on paper.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Bündel und seine Passphrase gehen zwei verschiedene Wege: das Bündel mit einem Abholschein im WLAN zu Hause, auf einem Stick oder als Datei; die Passphrase mündlich oder auf Papier.</translation>
     </message>
     <message>
         <source>The change of the choices for the gateway’s files was made again after all.</source>
@@ -9521,12 +9521,12 @@
     <message>
         <source>The copy {number} is gone already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopie Nr. {number} ist schon weg.</translation>
     </message>
     <message>
         <source>The copy’s diary ({entries} entries) does not fit this one ({here}): one was cut off, or is another’s.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tagebuch der Kopie ({entries} Einträge) passt nicht zu diesem hier ({here}): Eines wurde abgeschnitten oder ist ein fremdes.</translation>
     </message>
     <message>
         <source>The diary does not fit together from entry {subject} on: somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that. The newest sealed copy still has what stood there: bring it back into an empty folder and read its diary.</source>
@@ -9546,12 +9546,12 @@
     <message>
         <source>The gateway hides devices behind its own address at home, so a request through the tunnel may look like one from home. Name that address, and it counts; without it only what comes from {tunnel} does.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway verbirgt Geräte zu Hause hinter seiner eigenen Adresse, also kann eine Anfrage durch den Tunnel aussehen wie eine von zu Hause. Nenn diese Adresse, dann zählt sie; ohne sie zählt nur, was aus {tunnel} kommt.</translation>
     </message>
     <message>
         <source>The gateway leaves devices their addresses ({tunnel}), so a request from {address} proves nothing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway lässt den Geräten ihre Adressen ({tunnel}), also weist eine Anfrage von {address} nichts nach.</translation>
     </message>
     <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
@@ -9651,7 +9651,7 @@
     <message>
         <source>The kind {subject} is not among the device kinds any more. What is made now is made as for something else; hearthkey kinds shows what there is.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Art {subject} ist nicht mehr unter den Gerätearten. Was jetzt erstellt wird, entsteht wie für „etwas anderes“; hearthkey kinds zeigt, was es gibt.</translation>
     </message>
     <message>
         <source>The language for {name} was chosen again after all.</source>
@@ -9666,17 +9666,17 @@
     <message>
         <source>The link is closed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Link ist geschlossen.</translation>
     </message>
     <message>
         <source>The link is good for ten minutes and opens nothing else. It is closed with the page.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Link gilt zehn Minuten und öffnet sonst nichts. Er wird mit der Seite geschlossen.</translation>
     </message>
     <message>
         <source>The link was closed here.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Link wurde hier geschlossen.</translation>
     </message>
     <message>
         <source>The list and the gateway’s certificate can be made anew here long before they end.</source>
@@ -9701,7 +9701,7 @@
     <message>
         <source>The names of your Wi-Fis stand readable in the profile. Whoever sees it learns them.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Namen deiner WLANs stehen lesbar im Profil. Wer es sieht, erfährt sie.</translation>
     </message>
     <message>
         <source>The narrowest list that lies ready stops these too: {subject}.</source>
@@ -9806,7 +9806,7 @@
     <message>
         <source>The passphrase and what it opens were about to stand together, so nothing was shown.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Passphrase und das, was sie öffnet, wären zusammen zu sehen gewesen, also wurde nichts gezeigt.</translation>
     </message>
     <message>
         <source>The passphrase does not open it.</source>
@@ -9851,12 +9851,12 @@
     <message>
         <source>The place cannot be reached now. If it is a stick, plug it in.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Ort ist jetzt nicht zu erreichen. Ist es ein Stick, steck ihn ein.</translation>
     </message>
     <message>
         <source>The printer {name} does not take the page.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker {name} nimmt die Seite nicht an.</translation>
     </message>
     <message>
         <source>The private key cannot be read.</source>
@@ -9941,7 +9941,7 @@
     <message>
         <source>The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieselben Tage kommen in den Kalender der Familie: hearthkey dates --into mit einem Ordner schreibt die Datei.</translation>
     </message>
     <message>
         <source>The same key under the bundle’s passphrase, PEM (RFC 7468 section 11).</source>
@@ -9961,7 +9961,7 @@
     <message>
         <source>The sealed copy of {day} was opened, and everything in it is whole and fits.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die versiegelte Kopie vom {day} wurde geöffnet, und alles darin ist unversehrt und passt zusammen.</translation>
     </message>
     <message>
         <source>The secret that all devices share</source>
@@ -9991,7 +9991,7 @@
     <message>
         <source>The sheet for {title} does not fit on one page in readable type.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt für {title} passt in lesbarer Schrift nicht auf eine Seite.</translation>
     </message>
     <message>
         <source>The sheet shows all of them.</source>
@@ -10001,7 +10001,7 @@
     <message>
         <source>The signature on this profile is not this household’s, or the profile was changed after it was signed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Signatur auf diesem Profil ist nicht die dieses Haushalts, oder das Profil wurde nach dem Signieren geändert.</translation>
     </message>
     <message>
         <source>The stop of {whom} was done again after all, with revocation list {number}.</source>
@@ -10101,7 +10101,7 @@
     <message>
         <source>The time is over and nothing was proved. The link is closed.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit ist um, und nichts wurde nachgewiesen. Der Link ist geschlossen.</translation>
     </message>
     <message>
         <source>The transforms of the ESP SA, by their names at IANA: a list to loop over.</source>
@@ -10211,7 +10211,7 @@
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sind {count} Schritte, und auf ein Blatt passen {limit}.</translation>
     </message>
     <message>
         <source>There are: {known}.</source>
@@ -10246,7 +10246,7 @@
     <message>
         <source>There is no copy with the number {number}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Kopie Nr. {number}.</translation>
     </message>
     <message>
         <source>There is no file {path}.</source>
@@ -10326,7 +10326,7 @@
     <message>
         <source>There is not enough room at {path}: {free} KB are free, {wanted} KB are wanted. Nothing was written.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter {path} ist nicht genug Platz: {free} KB sind frei, {wanted} KB werden gebraucht. Es wurde nichts geschrieben.</translation>
     </message>
     <message>
         <source>There is nothing in the template.</source>
@@ -10356,7 +10356,7 @@
     <message>
         <source>These are no whole set of PEM files: {keys} with a key, {certificates} with certificates.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein vollständiger Satz PEM-Dateien: {keys} mit Schlüssel, {certificates} mit Zertifikaten.</translation>
     </message>
     <message>
         <source>These lines were typed with a slip: {slips}. Every other line stays right. Lines still wanted: {missing}.</source>
@@ -10416,17 +10416,17 @@
     <message>
         <source>This copy opens, but it was not made by this household’s app: its mark is wrong. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kopie lässt sich öffnen, stammt aber nicht von der App dieses Haushalts: Ihr Zeichen ist falsch. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>This copy was made by a newer app ({seen}); this one knows {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kopie stammt von einer neueren App ({seen}); diese kennt {known}.</translation>
     </message>
     <message>
         <source>This file is larger than a sealed copy can be ({limit} octets).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei ist größer, als eine versiegelte Kopie sein kann ({limit} Byte).</translation>
     </message>
     <message>
         <source>This household cannot be taken over: {why}</source>
@@ -10441,7 +10441,7 @@
     <message>
         <source>This is a copy of another household ({household}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Kopie eines anderen Haushalts ({household}).</translation>
     </message>
     <message>
         <source>This is a fault of the app. Nothing was lost. Do it again; if it stays, tell the makers these words.</source>
@@ -10456,7 +10456,7 @@
     <message>
         <source>This is no configuration profile that can be read ({seen}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein lesbares Konfigurationsprofil ({seen}).</translation>
     </message>
     <message>
         <source>This is not taken back any more: a bundle was handed over since.</source>
@@ -10491,17 +10491,17 @@
     <message>
         <source>This profile has its passphrase inside: whoever has the file gets in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Profil enthält seine Passphrase: Wer die Datei hat, kommt hinein.</translation>
     </message>
     <message>
         <source>This script was checked, but nobody has run it on Windows yet. Read it first; it undoes what it does with -Undo.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Skript wurde geprüft, aber unter Windows hat es noch niemand laufen lassen. Lies es zuerst; mit -Undo nimmt es zurück, was es tut.</translation>
     </message>
     <message>
         <source>This sealed copy is not whole: {part} is damaged or missing. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese versiegelte Kopie ist nicht unversehrt: {part} ist beschädigt oder fehlt. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>This window only looks.</source>
@@ -10516,7 +10516,7 @@
     <message>
         <source>Throw it away and give the device a new pass.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirf die Datei weg und gib dem Gerät einen neuen Pass.</translation>
     </message>
     <message>
         <source>To let it in again: hearthkey let-in. For good: hearthkey revoke.</source>
@@ -10536,12 +10536,12 @@
     <message>
         <source>Try {title} on mobile data</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} mit mobilen Daten ausprobieren</translation>
     </message>
     <message>
         <source>Trying one opens it as a new computer would. Do it once or twice a year.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ausprobieren öffnet eine Kopie so, wie ein neuer Computer es täte. Mach es ein- oder zweimal im Jahr.</translation>
     </message>
     <message>
         <source>Turn it on first: hearthkey secrets --household.</source>
@@ -10586,7 +10586,7 @@
     <message>
         <source>Type the text anew on one line rather than pasting it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tipp den Text neu auf eine Zeile, statt ihn einzufügen.</translation>
     </message>
     <message>
         <source>Type two letters of the person or the device, then Enter. The device is stopped.</source>
@@ -10681,7 +10681,7 @@
     <message>
         <source>Unlock the household once, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schließ den Haushalt einmal auf, dann versuch es noch einmal.</translation>
     </message>
     <message>
         <source>Unlock the household, so that its list is signed anew</source>
@@ -10716,7 +10716,7 @@
     <message>
         <source>Use 1 to {limit} characters.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm 1 bis {limit} Zeichen.</translation>
     </message>
     <message>
         <source>Use a device’s pass for a device and the gateway’s for the gateway.</source>
@@ -10731,7 +10731,7 @@
     <message>
         <source>Use a newer hearthkey, or write the file anew for this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm ein neueres hearthkey, oder schreib die Datei für dieses neu.</translation>
     </message>
     <message>
         <source>Use a picture of the code alone.</source>
@@ -10766,7 +10766,7 @@
     <message>
         <source>Use small letters without accents, figures, and hyphens between them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm Kleinbuchstaben ohne Akzente, Ziffern und Bindestriche dazwischen.</translation>
     </message>
     <message>
         <source>Use the list that hearthkey lists --into writes.</source>
@@ -10806,12 +10806,12 @@
     <message>
         <source>What comes from {tunnel} counts, and from the gateway’s own address {inside}. Which device in the tunnel it was, or the gateway’s own computer, that address cannot say.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es zählt, was aus {tunnel} kommt, und was von der eigenen Adresse des Gateways ({inside}) kommt. Welches Gerät im Tunnel es war, oder der Computer des Gateways selbst, kann diese Adresse nicht sagen.</translation>
     </message>
     <message>
         <source>What comes from {tunnel} counts. From the network at home it proves nothing.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es zählt, was aus {tunnel} kommt. Aus dem Netz zu Hause weist es nichts nach.</translation>
     </message>
     <message>
         <source>What devices reach at home, each in prefix notation: a list to loop over.</source>
@@ -10846,7 +10846,7 @@
     <message>
         <source>What is to be done</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>What is written into bundles stands on the page of the household.</source>
@@ -10861,12 +10861,12 @@
     <message>
         <source>What lies at {place} is not what was written there, so nothing was deleted.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was in {place} liegt, ist nicht das, was dort geschrieben wurde, also wurde nichts gelöscht.</translation>
     </message>
     <message>
         <source>What stands in red has come due. The rest can wait, in the order in which it comes.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was rot dasteht, ist fällig. Der Rest kann warten, in der Reihenfolge, in der er kommt.</translation>
     </message>
     <message>
         <source>What stands on this paper is whole, but it is not what a household’s paper says.</source>
@@ -10921,7 +10921,7 @@
     <message>
         <source>What was only told is kept as told. No proof can be taken back.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was nur gesagt wurde, bleibt als gesagt stehen. Kein Nachweis lässt sich zurücknehmen.</translation>
     </message>
     <message>
         <source>What was read back from the gateway is not what was sent ({name}). The gateway goes on with what it had before.</source>
@@ -10966,12 +10966,12 @@
     <message>
         <source>Where it is now cannot be looked at from here.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo sie jetzt ist, lässt sich von hier aus nicht nachsehen.</translation>
     </message>
     <message>
         <source>Where the copy {number} is now cannot be looked at from here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo Kopie Nr. {number} jetzt ist, lässt sich von hier aus nicht nachsehen.</translation>
     </message>
     <message>
         <source>Whoever copies the file can make passes for the household. After the take-over, delete it and empty the places where copies of the folder lie.</source>
@@ -10991,7 +10991,7 @@
     <message>
         <source>Whoever opens the link from inside the tunnel reads “You are in”, and the proof is written down with its time and address.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wer den Link aus dem Tunnel heraus öffnet, liest „Du bist drin“, und der Nachweis wird mit Uhrzeit und Adresse aufgeschrieben.</translation>
     </message>
     <message>
         <source>Whoever sits between this computer and the gateway could show another key. Compare {subject} with what the gateway itself says: ssh-keygen -l -f on its host key file.</source>
@@ -11001,7 +11001,7 @@
     <message>
         <source>Whom to call has {length} characters; {limit} fit.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Wen anrufen“ hat {length} Zeichen; {limit} passen.</translation>
     </message>
     <message>
         <source>Whose device it is, for people.</source>
@@ -11021,12 +11021,12 @@
     <message>
         <source>Write the passphrase down and keep it where the family’s papers are. Without it and without a sealed copy, nothing can be renewed or stopped. A sealed copy is written to {subject} after every change; keep one away from this computer: hearthkey seal --into DIR.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schreib die Passphrase auf und bewahre sie bei den Papieren der Familie auf. Ohne sie und ohne versiegelte Kopie lässt sich nichts erneuern oder sperren. Nach jeder Änderung wird eine versiegelte Kopie nach {subject} geschrieben; bewahre eine getrennt von diesem Computer auf: hearthkey seal --into DIR.</translation>
     </message>
     <message>
         <source>Write {wanted}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schreib {wanted}.</translation>
     </message>
     <message>
         <source>and the access that it lets its maker’s app have.</source>
@@ -11051,7 +11051,7 @@
     <message>
         <source>gone since {day}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>weg seit {day}</translation>
     </message>
     <message>
         <source>good to know</source>
@@ -11096,27 +11096,27 @@
     <message>
         <source>said to get in, on mobile data</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kommt laut Auskunft hinein, mit mobilen Daten</translation>
     </message>
     <message>
         <source>said to work, {day}</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>geht laut Auskunft, {day}</translation>
     </message>
     <message>
         <source>seen to get in at the web front, from {address}</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kam nachweislich hinein, an der Webfassade, von {address}</translation>
     </message>
     <message>
         <source>seen to get in, from {address}</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kam nachweislich hinein, von {address}</translation>
     </message>
     <message>
         <source>solid bar, a tick for each time it was seen to get in</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>voller Balken, ein kleiner Strich für jedes Mal, dass es nachweislich hineinkam</translation>
     </message>
     <message>
         <source>Windows cannot open a file named &quot;{text}&quot;.</source>
@@ -11141,12 +11141,12 @@
     <message>
         <source>Write at least one [[steps.{text}]], or take {text} out of forms.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schreib mindestens ein [[steps.{text}]], oder nimm {text} aus forms heraus.</translation>
     </message>
     <message>
         <source>Write it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schreib es noch einmal.</translation>
     </message>
     <message>
         <source>Write it as year-month-day, for instance 2027-05-01.</source>
@@ -11191,7 +11191,7 @@
     <message>
         <source>Writing a sealed copy</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine versiegelte Kopie wird geschrieben</translation>
     </message>
     <message>
         <source>Writing the {form}</source>
@@ -11216,7 +11216,7 @@
     <message>
         <source>a configuration profile</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Konfigurationsprofil</translation>
     </message>
     <message>
         <source>a device</source>
@@ -11251,7 +11251,7 @@
     <message>
         <source>a set-up script with its PKCS#12 file</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Einrichtungsskript mit seiner PKCS#12-Datei</translation>
     </message>
     <message>
         <source>a text</source>
@@ -11321,7 +11321,7 @@
     <message>
         <source>choose a copy</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Kopie wählen</translation>
     </message>
     <message>
         <source>choose among the matches</source>
@@ -11336,7 +11336,7 @@
     <message>
         <source>close the drawer and the link</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seitenteil und Link schließen</translation>
     </message>
     <message>
         <source>close the drawer; what is typed stays</source>
@@ -11506,7 +11506,7 @@
     <message>
         <source>hearthkey kinds marks your own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey kinds markiert deine eigenen.</translation>
     </message>
     <message>
         <source>hearthkey list shows all of them.</source>
@@ -11561,7 +11561,7 @@
     <message>
         <source>in use, in force</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in Gebrauch, in Kraft</translation>
     </message>
     <message>
         <source>in use, seen from nowhere yet, a broken ring</source>
@@ -11601,7 +11601,7 @@
     <message>
         <source>let TCP port {port} from {networks} in for a quarter of an hour, in the input chain.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lass TCP-Port {port} von {networks} für eine Viertelstunde ein, in der input-Kette.</translation>
     </message>
     <message>
         <source>lost or stolen</source>
@@ -11661,12 +11661,12 @@
     <message>
         <source>not known to be gone</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt, ob weg</translation>
     </message>
     <message>
         <source>not known whether it left</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt, ob sie hinausging</translation>
     </message>
     <message>
         <source>not made yet, a thin ring</source>
@@ -11696,7 +11696,7 @@
     <message>
         <source>one of {forms}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eines von diesen: {forms}</translation>
     </message>
     <message>
         <source>open the device</source>
@@ -11706,12 +11706,12 @@
     <message>
         <source>opens nothing: revoked on {day}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>öffnet nichts: widerrufen am {day}</translation>
     </message>
     <message>
         <source>opens nothing: the pass ended on {day}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>öffnet nichts: Pass abgelaufen am {day}</translation>
     </message>
     <message>
         <source>past the end of the list, double rule and hatch</source>
@@ -11721,27 +11721,27 @@
     <message>
         <source>prove the selected device</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das gewählte Gerät nachweisen</translation>
     </message>
     <message>
         <source>proved</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachgewiesen</translation>
     </message>
     <message>
         <source>proved {day}</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachgewiesen am {day}</translation>
     </message>
     <message>
         <source>proved {day}, its key is still here</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachgewiesen am {day}, sein Schlüssel ist noch hier</translation>
     </message>
     <message>
         <source>proved; gateway, list and CA; a solid disc</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachgewiesen; Gateway, Liste und CA; eine volle Scheibe</translation>
     </message>
     <message>
         <source>put it aside</source>
@@ -11801,17 +11801,17 @@
     <message>
         <source>sudo firewall-cmd --add-port={port}/tcp --timeout=15m; it goes by itself.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sudo firewall-cmd --add-port={port}/tcp --timeout=15m; es geht von selbst wieder weg.</translation>
     </message>
     <message>
         <source>sudo ufw allow from {network} to any port {port} proto tcp; take it back afterwards with sudo ufw delete and the same words.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sudo ufw allow from {network} to any port {port} proto tcp; nimm es danach zurück, mit sudo ufw delete und denselben Worten.</translation>
     </message>
     <message>
         <source>the desk: all that wait, one after another</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Tisch: alle, die warten, eines nach dem anderen</translation>
     </message>
     <message>
         <source>the gateway’s certificate</source>
@@ -11906,7 +11906,7 @@
     <message>
         <source>what is to be done</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>was zu tun ist</translation>
     </message>
     <message>
         <source>what was written for their devices may carry some: {subject}.</source>
@@ -11941,12 +11941,12 @@
     <message>
         <source>your own “{name}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eigene Vorlage „{name}“</translation>
     </message>
     <message>
         <source>{address} asked from neither the tunnel nor home, and got nothing.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{address} hat weder aus dem Tunnel noch von zu Hause gefragt und nichts bekommen.</translation>
     </message>
     <message>
         <source>{address} asked from outside the home network and got nothing.</source>
@@ -11961,7 +11961,7 @@
     <message>
         <source>{address} is this computer’s own address, so it would prove nothing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{address} ist die eigene Adresse dieses Computers, also wäre damit nichts nachgewiesen.</translation>
     </message>
     <message>
         <source>{address} tried a wrong link.</source>
@@ -11971,17 +11971,17 @@
     <message>
         <source>{address}: {why}</source>
         <extracomment>What the desk is told about a pick-up, in words.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{address}: {why}</translation>
     </message>
     <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} WLANs sind mehr als {limit}.</translation>
     </message>
     <message>
         <source>{count} bundles that wait have to be made anew: their keys are in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Bündel, die warten, müssen neu erstellt werden: Ihre Schlüssel sind in keiner Kopie.</translation>
     </message>
     <message>
         <source>{count} certificates of devices were found.</source>
@@ -12001,7 +12001,7 @@
     <message>
         <source>{count} entries of the diary came later.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einträge im Tagebuch kamen später dazu.</translation>
     </message>
     <message>
         <source>{count} files went to {where} and were read back. Revocation list {number} is in force.</source>
@@ -12061,62 +12061,62 @@
     <message>
         <source>{file} cannot be opened ({seen}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} lässt sich nicht öffnen ({seen}).</translation>
     </message>
     <message>
         <source>{file} cannot be read as TOML: {seen}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} lässt sich nicht als TOML lesen: {seen}.</translation>
     </message>
     <message>
         <source>{file} describes {name}, so it is not clear which of the two it is about.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} beschreibt {name}, also ist nicht klar, um welches von beiden es geht.</translation>
     </message>
     <message>
         <source>{file} does not say that it describes a device kind.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} sagt nicht, dass darin eine Geräteart beschrieben ist.</translation>
     </message>
     <message>
         <source>{file} does not say {place}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} sagt nichts zu {place}.</translation>
     </message>
     <message>
         <source>{file} has steps for {text}, which is not among its forms.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} hat Schritte für {text}, das nicht unter seinen Formen ist.</translation>
     </message>
     <message>
         <source>{file} has {count} entries under {place}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} hat {count} Einträge unter {place}.</translation>
     </message>
     <message>
         <source>{file} is larger than {limit} octets.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} ist größer als {limit} Byte.</translation>
     </message>
     <message>
         <source>{file} is of version {version}; this app reads {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} hat Version {version}; diese App liest {known}.</translation>
     </message>
     <message>
         <source>{file} names the form {text} twice.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} nennt die Form {text} zweimal.</translation>
     </message>
     <message>
         <source>{file} says that the device takes {text}, but not what to do with it there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} sagt, dass das Gerät {text} nimmt, aber nicht, was dort damit zu tun ist.</translation>
     </message>
     <message>
         <source>{file} says {place}, which nobody obeys.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} nennt {place}, und niemand richtet sich danach.</translation>
     </message>
     <message>
         <source>{first} and {next}</source>
@@ -12141,62 +12141,62 @@
     <message>
         <source>{form}, dragged out of the window; where to, the desktop does not say</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, aus dem Fenster gezogen; wohin, sagt der Desktop nicht</translation>
     </message>
     <message>
         <source>{form}, in the folder {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, im Ordner {place}</translation>
     </message>
     <message>
         <source>{form}, offered for pick-up; whether a phone got it is not known</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, zum Abholen angeboten; ob ein Handy es bekam, ist nicht bekannt</translation>
     </message>
     <message>
         <source>{form}, on paper</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, auf Papier</translation>
     </message>
     <message>
         <source>{form}, on the clipboard</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, in der Zwischenablage</translation>
     </message>
     <message>
         <source>{form}, on the stick “{place}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, auf dem Stick „{place}“</translation>
     </message>
     <message>
         <source>{form}, perhaps dragged out of the window</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, vielleicht aus dem Fenster gezogen</translation>
     </message>
     <message>
         <source>{form}, perhaps in the folder {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, vielleicht im Ordner {place}</translation>
     </message>
     <message>
         <source>{form}, perhaps on paper</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, vielleicht auf Papier</translation>
     </message>
     <message>
         <source>{form}, perhaps on the clipboard</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, vielleicht in der Zwischenablage</translation>
     </message>
     <message>
         <source>{form}, perhaps on the stick “{place}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, vielleicht auf dem Stick „{place}“</translation>
     </message>
     <message>
         <source>{form}, picked up by {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, abgeholt von {place}</translation>
     </message>
     <message>
         <source>{host} is nobody’s address.</source>
@@ -12216,7 +12216,7 @@
     <message>
         <source>{household} comes back as it was on {day}. What was done later is not here: who was stopped after that is taken over from the gateway at the first delivery.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} kommt zurück, wie es am {day} war. Was später getan wurde, ist hier nicht: Wer danach gesperrt wurde, wird bei der ersten Lieferung vom Gateway übernommen.</translation>
     </message>
     <message>
         <source>{household} goes on under its own CA.</source>
@@ -12226,7 +12226,7 @@
     <message>
         <source>{household} was brought back from the sealed copy of {day}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} wurde aus der versiegelten Kopie vom {day} zurückgeholt.</translation>
     </message>
     <message>
         <source>{key} is missing (looked for from line {line} on).</source>
@@ -12261,12 +12261,12 @@
     <message>
         <source>{name} is not one of your own kinds, so there is nothing to take away.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist keine deiner eigenen Gerätearten, also gibt es nichts wegzunehmen.</translation>
     </message>
     <message>
         <source>{name} seems to be on here and may refuse the phone. If the code does not open: {how}</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist hier wohl eingeschaltet und weist das Handy vielleicht ab. Öffnet sich der Code nicht: {how}</translation>
     </message>
     <message>
         <source>{name} was founded. Its CA ends {authority_end}, the certificate of its gateway {host} ends {gateway_end}. Revocation list 1 was signed; nobody is on it.</source>
@@ -12341,7 +12341,7 @@
     <message>
         <source>{path} is there already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{path} gibt es schon.</translation>
     </message>
     <message>
         <source>{path} names no device.</source>
@@ -12366,37 +12366,37 @@
     <message>
         <source>{place} cannot be reached now, so nothing was deleted.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} ist jetzt nicht zu erreichen, also wurde nichts gelöscht.</translation>
     </message>
     <message>
         <source>{place} in {file} gives {text} a second label.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} in {file} gibt {text} eine zweite Beschriftung.</translation>
     </message>
     <message>
         <source>{place} in {file} holds a line end, a tab, or a character that cannot be seen.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} in {file} enthält ein Zeilenende, einen Tabulator oder ein Zeichen, das nicht zu sehen ist.</translation>
     </message>
     <message>
         <source>{place} in {file} is &quot;{text}&quot;, which is not known.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} in {file} ist „{text}“, und das ist nicht bekannt.</translation>
     </message>
     <message>
         <source>{place} in {file} is empty or too long.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} in {file} ist leer oder zu lang.</translation>
     </message>
     <message>
         <source>{place} in {file} is missing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} in {file} fehlt.</translation>
     </message>
     <message>
         <source>{place} in {file} is not written as it has to be.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} in {file} ist nicht so geschrieben, wie es sein muss.</translation>
     </message>
     <message>
         <source>{serial} belongs to {title} already.</source>
@@ -12441,7 +12441,7 @@
     <message>
         <source>{text} is no address at home ({home}), so it is not the gateway’s inner one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Adresse zu Hause ({home}), also nicht die innere des Gateways.</translation>
     </message>
     <message>
         <source>{text} is no address of this computer; it has {known}.</source>
@@ -12466,7 +12466,7 @@
     <message>
         <source>{title} does not get in ({state}), so there is nothing to prove.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} kommt nicht hinein ({state}), also gibt es nichts nachzuweisen.</translation>
     </message>
     <message>
         <source>{title} gets a new key and a pass until {ends}. Its old pass does not get in any more, so nothing overlaps.</source>
@@ -12521,7 +12521,7 @@
     <message>
         <source>{title} is in: the link was opened through the tunnel, from {address}.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ist drin: Der Link wurde durch den Tunnel geöffnet, von {address}.</translation>
     </message>
     <message>
         <source>{title} is not stopped.</source>
@@ -12551,7 +12551,7 @@
     <message>
         <source>{title} proves that it gets in by opening a link at {where} through the tunnel.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} weist nach, dass es hineinkommt, indem es unter {where} durch den Tunnel einen Link öffnet.</translation>
     </message>
     <message>
         <source>{title} stops getting in once the gateway holds list {number}. {others} It can be let back in.{shared}</source>
@@ -12571,7 +12571,7 @@
     <message>
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} gilt dann ab heute als nachgewiesen, weil {person} es sagt. Das bleibt aufgeschrieben und lässt sich nicht zurücknehmen. Es ist nur etwas wert, wenn das WLAN aus war.</translation>
     </message>
     <message>
         <source>{title} was handed over, and its key exists on the device alone. That is not undone.</source>

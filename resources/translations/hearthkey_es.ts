@@ -11,7 +11,7 @@
     <message>
         <source>Copies that left</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias que salieron</translation>
     </message>
     <message>
         <source>Deliver now</source>
@@ -41,7 +41,7 @@
     <message>
         <source>Hand over all at the desk</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entregar todo en la mesa</translation>
     </message>
     <message>
         <source>Help for this spot</source>
@@ -76,17 +76,17 @@
     <message>
         <source>Prove it</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar</translation>
     </message>
     <message>
         <source>Redo</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer</translation>
     </message>
     <message>
         <source>Sealed copies</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias selladas</translation>
     </message>
     <message>
         <source>Settings</source>
@@ -96,7 +96,7 @@
     <message>
         <source>Sheet, card and messages</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hoja, tarjeta y mensajes</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -106,7 +106,7 @@
     <message>
         <source>What is to be done</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hay que hacer</translation>
     </message>
     <message>
         <source>Your own template</source>
@@ -547,12 +547,12 @@
     <message>
         <source>Copies by device, the newest first</source>
         <extracomment>Paints copies: whose and when, what and where, and what can be said of each.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias por dispositivo, las más nuevas primero</translation>
     </message>
     <message>
         <source>no. {number}</source>
         <extracomment>Paints copies: whose and when, what and where, and what can be said of each.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>n.º {number}</translation>
     </message>
 </context>
 <context>
@@ -560,102 +560,102 @@
     <message>
         <source>&amp;Delete the file</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Borrar el archivo</translation>
     </message>
     <message>
         <source>&amp;Look now</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mirar ahora</translation>
     </message>
     <message>
         <source>1 copy shown</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 copia a la vista</translation>
     </message>
     <message>
         <source>1 copy.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 copia.</translation>
     </message>
     <message>
         <source>All</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todas</translation>
     </message>
     <message>
         <source>Copies</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias</translation>
     </message>
     <message>
         <source>Copies of {title}</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias de {title}</translation>
     </message>
     <message>
         <source>Each is gone, or opens nothing any more.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada una ya no existe o ya no abre nada.</translation>
     </message>
     <message>
         <source>Files, sticks and pick-ups are listed here from the first one on.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los archivos, las memorias USB y las recogidas aparecen aquí desde el primer momento.</translation>
     </message>
     <message>
         <source>It is &amp;gone</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya &amp;no existe</translation>
     </message>
     <message>
         <source>Lea&amp;ve it</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dejarlo</translation>
     </message>
     <message>
         <source>No copy has left this computer.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De este ordenador no ha salido ninguna copia.</translation>
     </message>
     <message>
         <source>Not &amp;gone after all</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final, aú&amp;n existe</translation>
     </message>
     <message>
         <source>Not known to be gone</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quizá aún existen</translation>
     </message>
     <message>
         <source>Of 1 nobody knows whether it is gone.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De 1 nadie sabe si aún existe.</translation>
     </message>
     <message>
         <source>Of {loose} nobody knows whether they are gone.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De {loose} nadie sabe si aún existen.</translation>
     </message>
     <message>
         <source>Show the whole household</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar todo el hogar</translation>
     </message>
     <message>
         <source>Which copies</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué copias</translation>
     </message>
     <message>
         <source>{count} copies shown</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} copias a la vista</translation>
     </message>
     <message>
         <source>{count} copies.</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} copias.</translation>
     </message>
 </context>
 <context>
@@ -663,87 +663,87 @@
     <message>
         <source>Copies</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias</translation>
     </message>
     <message>
         <source>Hand it over</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entregarlo en mano</translation>
     </message>
     <message>
         <source>Look at it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mirar</translation>
     </message>
     <message>
         <source>Nothing to do until {day}.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nada que hacer hasta el {day}.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nada que hacer.</translation>
     </message>
     <message>
         <source>One more comes later.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Más adelante viene otra.</translation>
     </message>
     <message>
         <source>One thing to do now, about {minutes} minutes.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una cosa que hacer ahora, unos {minutes} minutos.</translation>
     </message>
     <message>
         <source>Prove it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar</translation>
     </message>
     <message>
         <source>Renew it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar</translation>
     </message>
     <message>
         <source>Replace it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sustituir</translation>
     </message>
     <message>
         <source>Sign it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Firmar</translation>
     </message>
     <message>
         <source>The household</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El hogar</translation>
     </message>
     <message>
         <source>What can wait</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que puede esperar</translation>
     </message>
     <message>
         <source>What is to be done</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hay que hacer</translation>
     </message>
     <message>
         <source>by {day}, {minutes} min</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hasta el {day}, {minutes} min</translation>
     </message>
     <message>
         <source>{count} more come later.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Más adelante vienen otras {count}.</translation>
     </message>
     <message>
         <source>{count} things to do now, about {minutes} minutes.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} cosas que hacer ahora, unos {minutes} minutos.</translation>
     </message>
 </context>
 <context>
@@ -779,277 +779,277 @@
     <message>
         <source>&amp;Another code</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Otro código</translation>
     </message>
     <message>
         <source>&amp;Bigger</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Más grande</translation>
     </message>
     <message>
         <source>&amp;Cover the code, show the words</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tapar el código, mostrar las palabras</translation>
     </message>
     <message>
         <source>&amp;Cover the words</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tapar las palabras</translation>
     </message>
     <message>
         <source>&amp;Cover the words, show the code</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tapar las palabras, mostrar el código</translation>
     </message>
     <message>
         <source>&amp;Finish</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Finalizar</translation>
     </message>
     <message>
         <source>&amp;Next: {title}</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Siguiente: {title}</translation>
     </message>
     <message>
         <source>&amp;Open another</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Abrir otro</translation>
     </message>
     <message>
         <source>&amp;Show the words</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar las &amp;palabras</translation>
     </message>
     <message>
         <source>&amp;Show the words again</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar las &amp;palabras otra vez</translation>
     </message>
     <message>
         <source>A line of text appears. Say: “Touch that line.”</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aparece una línea de texto. Di: «Toca esa línea.»</translation>
     </message>
     <message>
         <source>A page with one large button is open. Say: “Get the file.”</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se ha abierto una página con un solo botón grande. Di: «Descarga el archivo.»</translation>
     </message>
     <message>
         <source>Cover the words as soon as they are typed in.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tapa las palabras en cuanto estén escritas.</translation>
     </message>
     <message>
         <source>Does it work on the device?</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Funciona en el dispositivo?</translation>
     </message>
     <message>
         <source>Hand over</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entregar en mano</translation>
     </message>
     <message>
         <source>Hold the camera over the code</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apunta al código con la cámara</translation>
     </message>
     <message>
         <source>It stands here together with the code.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Está aquí, junto con el código.</translation>
     </message>
     <message>
         <source>It was seen to get in from outside.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se ha visto que entra desde fuera.</translation>
     </message>
     <message>
         <source>It works when it says “Connected” in another network, a phone’s for instance.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Funciona si pone «Conectado» en otra red, por ejemplo la de un móvil.</translation>
     </message>
     <message>
         <source>It works when it says “Connected” on mobile data.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Funciona si pone «Conectado» con datos móviles.</translation>
     </message>
     <message>
         <source>Leave the Wi-Fi at home, then connect</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sal de la wifi de casa y luego conéctate</translation>
     </message>
     <message>
         <source>One moment …</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un momento…</translation>
     </message>
     <message>
         <source>Picked up at {time}.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recogido a las {time}.</translation>
     </message>
     <message>
         <source>Picked up.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recogido.</translation>
     </message>
     <message>
         <source>S&amp;maller</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Más pe&amp;queño</translation>
     </message>
     <message>
         <source>Show the words when it says “picked up”.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Muestra las palabras cuando ponga «recogido».</translation>
     </message>
     <message>
         <source>So far: {reached}. Still to come: {ahead}.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hasta ahora: {reached}. Aún falta: {ahead}.</translation>
     </message>
     <message>
         <source>Switch the Wi-Fi off, then touch Connect</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apaga la wifi y luego toca «Conectar»</translation>
     </message>
     <message>
         <source>The code and the words are never here together.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El código y las palabras nunca están aquí a la vez.</translation>
     </message>
     <message>
         <source>The code is covered while the words are here.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El código está tapado mientras las palabras están aquí.</translation>
     </message>
     <message>
         <source>The code is gone, so the words can be shown now.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El código ya no está, así que ahora se pueden mostrar las palabras.</translation>
     </message>
     <message>
         <source>The code is gone.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El código ya no está.</translation>
     </message>
     <message>
         <source>The code of the pick-up for {title}</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El código de la recogida para {title}</translation>
     </message>
     <message>
         <source>The device asks for a password. Say the words, with one space between two of them.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El dispositivo pide una contraseña. Di las palabras, con un espacio entre cada dos.</translation>
     </message>
     <message>
         <source>The words come when the code has gone.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las palabras llegan cuando el código ya no está.</translation>
     </message>
     <message>
         <source>They appear here once the code is covered.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aparecen aquí cuando el código está tapado.</translation>
     </message>
     <message>
         <source>They appear here once the file is on the device.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aparecen aquí cuando el archivo está en el dispositivo.</translation>
     </message>
     <message>
         <source>They were shown, and are covered again.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se mostraron y están tapadas de nuevo.</translation>
     </message>
     <message>
         <source>Try a&amp;gain</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Intentar de nuevo</translation>
     </message>
     <message>
         <source>Type the seven words</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe las siete palabras</translation>
     </message>
     <message>
         <source>Type this address into the browser</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe esta dirección en el navegador</translation>
     </message>
     <message>
         <source>Typed in.</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya están escritas.</translation>
     </message>
     <message>
         <source>When it says “Connected”, go on. Its key is then erased here.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuando ponga «Conectado», sigue. Entonces su clave se borra aquí.</translation>
     </message>
     <message>
         <source>Whether it gets in from outside can be proved later, on its own page.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si entra desde fuera, se puede comprobar más tarde, en su propia página.</translation>
     </message>
     <message>
         <source>made {time}</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>creado ({time})</translation>
     </message>
     <message>
         <source>now</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ahora</translation>
     </message>
     <message>
         <source>opened with the words</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>abierto con las palabras</translation>
     </message>
     <message>
         <source>picked up</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>recogido</translation>
     </message>
     <message>
         <source>picked up {time}</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>recogido ({time})</translation>
     </message>
     <message>
         <source>proved on mobile data</source>
         <extracomment>What the desk says: the three steps, and how far a device has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobado con datos móviles</translation>
     </message>
     <message>
         <source>{day}, at the table</source>
         <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day}, en la mesa</translation>
     </message>
     <message>
         <source>{number} of {count}</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{number} de {count}</translation>
     </message>
     <message>
         <source>{number} of {count}, {done} done</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{number} de {count}, {done} terminados</translation>
     </message>
     <message>
         <source>{title} has its file.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ya tiene su archivo.</translation>
     </message>
     <message>
         <source>{title} has its key. Here it was erased.</source>
         <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ya tiene su clave. Aquí se ha borrado.</translation>
     </message>
 </context>
 <context>
@@ -1057,37 +1057,37 @@
     <message>
         <source>&amp;Bigger</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Más grande</translation>
     </message>
     <message>
         <source>&amp;Finish</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Finalizar</translation>
     </message>
     <message>
         <source>&amp;Leave the desk</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dejar la mesa</translation>
     </message>
     <message>
         <source>&amp;Stay here</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Quedarse aquí</translation>
     </message>
     <message>
         <source>Not &amp;yet, go on</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Todavía no, seguir</translation>
     </message>
     <message>
         <source>Try a&amp;gain</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Intentar de nuevo</translation>
     </message>
     <message>
         <source>Yes, &amp;erase the key here</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sí, &amp;borrar la clave aquí</translation>
     </message>
 </context>
 <context>
@@ -1095,27 +1095,27 @@
     <message>
         <source>+&amp;10 min</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>+&amp;10 min</translation>
     </message>
     <message>
         <source>Ten minutes more</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diez minutos más</translation>
     </message>
     <message>
         <source>left for this code</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>de tiempo para este código</translation>
     </message>
     <message>
         <source>one minute left</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>queda un minuto</translation>
     </message>
     <message>
         <source>{minutes} minutes left</source>
         <extracomment>The head of the desk: whose device it is, and how long its code is good.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>quedan {minutes} minutos</translation>
     </message>
 </context>
 <context>
@@ -1176,7 +1176,7 @@
     <message>
         <source>Copies that left…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias que salieron…</translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -1206,7 +1206,7 @@
     <message>
         <source>Prove it</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar</translation>
     </message>
     <message>
         <source>Replace…</source>
@@ -1251,7 +1251,7 @@
     <message>
         <source>last checked</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>última revisión</translation>
     </message>
     <message>
         <source>made for</source>
@@ -1274,12 +1274,12 @@
     <message>
         <source>Everybody</source>
         <extracomment>Whose entries of the diary are shown: everybody&apos;s, one person&apos;s, one device&apos;s.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todo el mundo</translation>
     </message>
     <message>
         <source>Whose entries</source>
         <extracomment>Whose entries of the diary are shown: everybody&apos;s, one person&apos;s, one device&apos;s.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De quién son las entradas</translation>
     </message>
 </context>
 <context>
@@ -1310,12 +1310,12 @@
     <message>
         <source>1 entry.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 entrada.</translation>
     </message>
     <message>
         <source>As &amp;text…</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como &amp;texto…</translation>
     </message>
     <message>
         <source>Copied</source>
@@ -1330,7 +1330,7 @@
     <message>
         <source>Ctrl+B</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+B</translation>
     </message>
     <message>
         <source>Ctrl+C</source>
@@ -1345,22 +1345,22 @@
     <message>
         <source>For &amp;machines (JSON Lines)…</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para &amp;máquinas (JSON Lines)…</translation>
     </message>
     <message>
         <source>It does not fit together from entry {number} on.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No concuerda a partir de la entrada {number}.</translation>
     </message>
     <message>
         <source>It lies in {folder} as {name}.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Está en {folder} como {name}.</translation>
     </message>
     <message>
         <source>Sealed copies</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias selladas</translation>
     </message>
     <message>
         <source>Search</source>
@@ -1375,22 +1375,22 @@
     <message>
         <source>The diary of {name}</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El diario de {name}</translation>
     </message>
     <message>
         <source>Where to write it</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde escribirlo</translation>
     </message>
     <message>
         <source>Whose entries</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De quién son las entradas</translation>
     </message>
     <message>
         <source>Write to a folder…</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribir en una carpeta…</translation>
     </message>
     <message>
         <source>{count} entries found</source>
@@ -1405,12 +1405,12 @@
     <message>
         <source>{count} entries.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} entradas.</translation>
     </message>
     <message>
         <source>{place} of {count}: {entry}</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} de {count}: {entry}</translation>
     </message>
 </context>
 <context>
@@ -2468,22 +2468,22 @@
     <message>
         <source>(from documents, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(según la documentación, sin probar en un dispositivo)</translation>
     </message>
     <message>
         <source>(not among the kinds of device any more; treated like {kind})</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(ya no está entre los tipos de dispositivo; se trata como {kind})</translation>
     </message>
     <message>
         <source>(tried on such a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(probado en un dispositivo así)</translation>
     </message>
     <message>
         <source>(your own file, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(archivo tuyo, sin probar en un dispositivo)</translation>
     </message>
 </context>
 <context>
@@ -2501,7 +2501,7 @@
     <message>
         <source>Ctrl+P</source>
         <extracomment>The left side of the hand-over page: the card, the ways, the passphrase&apos;s own way, the end.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+P</translation>
     </message>
     <message>
         <source>Drag it into a folder, a message or onto a stick, or choose a way here. After hand-over the key exists on the {device} alone.</source>
@@ -2526,7 +2526,7 @@
     <message>
         <source>Sheet and messages…</source>
         <extracomment>The left side of the hand-over page: the card, the ways, the passphrase&apos;s own way, the end.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hoja y mensajes…</translation>
     </message>
     <message>
         <source>Show the passphrase</source>
@@ -2724,27 +2724,27 @@
     <message>
         <source>&amp;Open another</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Abrir otro</translation>
     </message>
     <message>
         <source>Show the &amp;passphrase</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar la &amp;frase de contraseña</translation>
     </message>
     <message>
         <source>Somebody in this network is guessing. Use a stick, or look who is in the Wi-Fi.</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alguien en esta red está intentando adivinar el código. Usa una memoria USB, o mira quién está en la wifi.</translation>
     </message>
     <message>
         <source>The {device} has nothing yet. The old code leads nowhere any more.</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El dispositivo ({device}) aún no tiene nada. El código antiguo ya no lleva a ninguna parte.</translation>
     </message>
     <message>
         <source>The {device} has the file. Say the passphrase, or show it: the code is gone.</source>
         <extracomment>How a pick-up ended, and the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El dispositivo ({device}) ya tiene el archivo. Di la frase de contraseña, o muéstrala: el código ya no está.</translation>
     </message>
 </context>
 <context>
@@ -2760,57 +2760,57 @@
     <message>
         <source>Language</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Language of whoever reads it</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idioma de quien lo lee</translation>
     </message>
     <message>
         <source>Letter</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>Paper</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Passphrase card</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tarjeta con la frase de contraseña</translation>
     </message>
     <message>
         <source>Sheet</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hoja</translation>
     </message>
     <message>
         <source>The passphrase was erased at hand-over, so there is only the sheet.</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La frase de contraseña se borró al entregarlo en mano, así que solo queda la hoja.</translation>
     </message>
     <message>
         <source>To say</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para decir</translation>
     </message>
     <message>
         <source>To send</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para enviar</translation>
     </message>
     <message>
         <source>What</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>Whom to call, a name and a number</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A quién llamar, un nombre y un número</translation>
     </message>
 </context>
 <context>
@@ -2818,77 +2818,77 @@
     <message>
         <source>&amp;Copy</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copiar</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimir…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar como PDF…</translation>
     </message>
     <message>
         <source>Back to the board</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volver al tablero</translation>
     </message>
     <message>
         <source>Copied. Send it along with the file.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copiado. Envíalo junto con el archivo.</translation>
     </message>
     <message>
         <source>Ctrl+P</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+P</translation>
     </message>
     <message>
         <source>It is at the printer.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Está en la impresora.</translation>
     </message>
     <message>
         <source>Paper and words</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papel y palabras</translation>
     </message>
     <message>
         <source>Paper and words for {title}</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papel y palabras para {title}</translation>
     </message>
     <message>
         <source>Saved as {file}.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como {file}.</translation>
     </message>
     <message>
         <source>The seven words alone. Print it when nobody waits at the printer.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo las siete palabras. Imprímelas cuando nadie espere junto a la impresora.</translation>
     </message>
     <message>
         <source>The sheet may lie beside the bundle. The card and what is said on the phone never do.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La hoja puede estar junto al paquete. La tarjeta y lo que se dice por teléfono, nunca.</translation>
     </message>
     <message>
         <source>This one cannot be copied: it would end up in the same message as the file.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto no se puede copiar: acabaría en el mismo mensaje que el archivo.</translation>
     </message>
     <message>
         <source>This one goes with the file. The other is said on the phone, at another time.</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este va con el archivo. El otro se dice por teléfono, en otro momento.</translation>
     </message>
     <message>
         <source>Where to save the page</source>
         <extracomment>The page for paper and words: the sheet, the passphrase card, the two messages; shown, printed, saved, copied.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde guardar la página</translation>
     </message>
 </context>
 <context>
@@ -3035,52 +3035,52 @@
     <message>
         <source>+&amp;10 min</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>+&amp;10 min</translation>
     </message>
     <message>
         <source>At {address}</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En {address}</translation>
     </message>
     <message>
         <source>C&amp;lose the pick-up</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;errar la recogida</translation>
     </message>
     <message>
         <source>Chooses another address of this computer</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige otra dirección de este ordenador</translation>
     </message>
     <message>
         <source>Hold the phone’s camera over the code.</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apunta al código con la cámara del móvil.</translation>
     </message>
     <message>
         <source>Link</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enlace</translation>
     </message>
     <message>
         <source>Ten minutes more</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diez minutos más</translation>
     </message>
     <message>
         <source>The code of the pick-up for {title}</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El código de la recogida para {title}</translation>
     </message>
     <message>
         <source>one minute left</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>queda un minuto</translation>
     </message>
     <message>
         <source>{minutes} minutes left</source>
         <extracomment>The open pick-up: its code, its clock, where it is, and what happens at the door.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>quedan {minutes} minutos</translation>
     </message>
 </context>
 <context>
@@ -3088,7 +3088,7 @@
     <message>
         <source>The page as it is printed</source>
         <extracomment>A page of paper on the desk, as it will be printed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La página tal como se imprime</translation>
     </message>
 </context>
 <context>
@@ -3139,27 +3139,27 @@
     <message>
         <source>10 minutes &amp;more</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>10 minutos &amp;más</translation>
     </message>
     <message>
         <source>Cop&amp;y the link</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copiar el enlace</translation>
     </message>
     <message>
         <source>Copied</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copiado</translation>
     </message>
     <message>
         <source>{minutes} min left</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>quedan {minutes} min</translation>
     </message>
     <message>
         <source>{minutes}:{seconds} left</source>
         <extracomment>The code of a proof&apos;s link with its clock, and the link itself to be copied or read out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>quedan {minutes}:{seconds}</translation>
     </message>
 </context>
 <context>
@@ -3167,57 +3167,57 @@
     <message>
         <source>&amp;Back</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Atrás</translation>
     </message>
     <message>
         <source>&amp;Done</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Listo</translation>
     </message>
     <message>
         <source>&amp;Next</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Siguiente</translation>
     </message>
     <message>
         <source>&amp;Open a new link</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un &amp;enlace nuevo</translation>
     </message>
     <message>
         <source>Code that {title} opens</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Código que abre {title}</translation>
     </message>
     <message>
         <source>On the screen then</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que sale entonces en la pantalla</translation>
     </message>
     <message>
         <source>Prove {title}</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar {title}</translation>
     </message>
     <message>
         <source>Step {number} of {count}</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Paso {number} de {count}</translation>
     </message>
     <message>
         <source>What to say</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué decir</translation>
     </message>
     <message>
         <source>Wi-Fi may be switched on again. The sheet shows the day from now on.</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya se puede volver a encender la wifi. A partir de ahora, la hoja muestra el día.</translation>
     </message>
     <message>
         <source>Written down, as it was told.</source>
         <extracomment>Prove it: one step at a time, what is on the screen now and what to say, until the device was seen to get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anotado, tal como se contó.</translation>
     </message>
 </context>
 <context>
@@ -3225,22 +3225,22 @@
     <message>
         <source>&amp;Address of this computer</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dirección de este ordenador</translation>
     </message>
     <message>
         <source>Address of this computer</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dirección de este ordenador</translation>
     </message>
     <message>
         <source>At {address}.</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En {address}.</translation>
     </message>
     <message>
         <source>The &amp;gateway’s own address at home</source>
         <extracomment>Where a proof&apos;s door is: which address of this computer, and which one the gateway shows itself under.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La dirección propia de la &amp;pasarela en casa</translation>
     </message>
 </context>
 <context>
@@ -3248,17 +3248,17 @@
     <message>
         <source>&amp;Write it down</source>
         <extracomment>A proof by hand: somebody told that it works; what follows is shown before it is written down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Anotarlo</translation>
     </message>
     <message>
         <source>It works on mobile data, I was &amp;told</source>
         <extracomment>A proof by hand: somebody told that it works; what follows is shown before it is written down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Me han dicho que funciona con datos móviles</translation>
     </message>
     <message>
         <source>Not &amp;yet</source>
         <extracomment>A proof by hand: somebody told that it works; what follows is shown before it is written down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Todavía no</translation>
     </message>
 </context>
 <context>
@@ -3320,67 +3320,67 @@
     <message>
         <source>&amp;Try it</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Probarla</translation>
     </message>
     <message>
         <source>&amp;Write one to a folder…</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Escribir una en una carpeta…</translation>
     </message>
     <message>
         <source>A sealed copy holds everything: the register, the CA key, the household’s secrets. The app writes one into its own folder after every change and keeps the last ten. They die with this computer, so carry one away now and then. It opens with the household’s passphrase, and with any age tool.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una copia sellada lo contiene todo: el registro, la clave de la CA, los secretos del hogar. La aplicación escribe una en su propia carpeta después de cada cambio y conserva las diez últimas. Si este ordenador se pierde, se pierden con él, así que llévate una a otro sitio de vez en cuando. Se abre con la frase de contraseña del hogar, y con cualquier programa de age.</translation>
     </message>
     <message>
         <source>Copy</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copia</translation>
     </message>
     <message>
         <source>Does it open?</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Se abre?</translation>
     </message>
     <message>
         <source>Passphrase of the household</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frase de contraseña del hogar</translation>
     </message>
     <message>
         <source>Sealed copies</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias selladas</translation>
     </message>
     <message>
         <source>The copy of {day} was opened on {tried} and was whole.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia del {day} se abrió el {tried} y estaba completa.</translation>
     </message>
     <message>
         <source>There are copies, but none of them was ever opened.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay copias, pero nunca se ha abierto ninguna.</translation>
     </message>
     <message>
         <source>There is no sealed copy yet. One is made when the household is next unlocked.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay ninguna copia sellada. Se hace una la próxima vez que se abra el hogar.</translation>
     </message>
     <message>
         <source>Trying one opens it for real, in a place that is gone afterwards. Nothing here is changed.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al probar una, se abre de verdad, en un lugar que después desaparece. Aquí no cambia nada.</translation>
     </message>
     <message>
         <source>Where to write a sealed copy</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde escribir una copia sellada</translation>
     </message>
     <message>
         <source>{day}, {time}, in {folder}</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day}, {time}, en {folder}</translation>
     </message>
 </context>
 <context>
@@ -3665,37 +3665,37 @@
     <message>
         <source>&amp;Delete the file</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Borrar el archivo</translation>
     </message>
     <message>
         <source>&amp;Look now</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mirar ahora</translation>
     </message>
     <message>
         <source>Ask me later</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Preguntar más tarde</translation>
     </message>
     <message>
         <source>It is &amp;wiped</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ya está borrada</translation>
     </message>
     <message>
         <source>It is not wiped after all</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final, no está borrada</translation>
     </message>
     <message>
         <source>The bundle of {title} was written to it on {day}.</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El paquete de {title} se escribió en ella el {day}.</translation>
     </message>
     <message>
         <source>Was the stick “{name}” wiped?</source>
         <extracomment>Asks whether a stick was wiped that a bundle was carried on, looks for it, and deletes what is still ours.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Se ha borrado la memoria USB «{name}»?</translation>
     </message>
 </context>
 <context>
@@ -3997,7 +3997,7 @@
     <message>
         <source>All at the desk …</source>
         <extracomment>The tray: the band in which bundles wait until they are handed over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todo en la mesa…</translation>
     </message>
     <message>
         <source>Cards further left</source>
@@ -4149,27 +4149,27 @@
     <message>
         <source>A PKCS#12 file in the container that this Android opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo PKCS#12 en el contenedor que abre este Android</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this Linux opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo PKCS#12 en el contenedor que abre este Linux</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this Mac opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo PKCS#12 en el contenedor que abre este Mac</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this Windows opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo PKCS#12 en el contenedor que abre este Windows</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the container that this iPhone or iPad opens</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo PKCS#12 en el contenedor que abre este iPhone o iPad</translation>
     </message>
     <message>
         <source>A PKCS#12 file in the old container, as chosen</source>
@@ -4184,7 +4184,7 @@
     <message>
         <source>A PowerShell script and its PKCS#12 file; run as administrator, and undone with -Undo.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un script de PowerShell y su archivo PKCS#12; se ejecuta como administrador y se deshace con -Undo.</translation>
     </message>
     <message>
         <source>A handful of codes, to be scanned one after another by this app’s reader.</source>
@@ -4209,7 +4209,7 @@
     <message>
         <source>Bring both files to the {device} and read the script first: nobody has run it on Windows yet.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lleva los dos archivos al dispositivo ({device}) y lee antes el script: nadie lo ha ejecutado todavía en Windows.</translation>
     </message>
     <message>
         <source>Bring it to the {device} and have its program read it. Whether it can, only that program knows.</source>
@@ -4259,7 +4259,7 @@
     <message>
         <source>Key, certificate and CA as text files, and what to type in.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clave, certificado y CA como archivos de texto, y lo que hay que escribir.</translation>
     </message>
     <message>
         <source>Key, certificates and settings in one text file, for programs that know its form.</source>
@@ -4274,12 +4274,12 @@
     <message>
         <source>Open a pick-up</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir una recogida</translation>
     </message>
     <message>
         <source>Open it on the {device} and install it in the settings; the passphrase is asked there.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ábrelo en el dispositivo ({device}) e instálalo en los ajustes; allí se pide la frase de contraseña.</translation>
     </message>
     <message>
         <source>Open it on the {device} and type the passphrase there. Then delete the file where it lay.</source>
@@ -4289,17 +4289,17 @@
     <message>
         <source>PEM files</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Archivos PEM</translation>
     </message>
     <message>
         <source>Profile</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Perfil</translation>
     </message>
     <message>
         <source>Save PEM files</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar archivos PEM</translation>
     </message>
     <message>
         <source>Save archive</source>
@@ -4324,22 +4324,22 @@
     <message>
         <source>Save the profile</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el perfil</translation>
     </message>
     <message>
         <source>Save the script</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el script</translation>
     </message>
     <message>
         <source>Script</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Script</translation>
     </message>
     <message>
         <source>Settings, identity and CA in one file that the {device} installs; it asks for the passphrase.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes, identidad y CA en un solo archivo que instala el dispositivo ({device}); pide la frase de contraseña.</translation>
     </message>
     <message>
         <source>Show codes</source>
@@ -4349,12 +4349,12 @@
     <message>
         <source>The {device} scans one code and fetches the file from here, once, within ten minutes.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El dispositivo ({device}) escanea un solo código y recoge el archivo de aquí, una vez, en un plazo de diez minutos.</translation>
     </message>
     <message>
         <source>Ticket</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vale de recogida</translation>
     </message>
     <message>
         <source>USB stick</source>
@@ -4394,7 +4394,7 @@
     <message>
         <source>at home, on the Wi-Fi</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en casa, por wifi</translation>
     </message>
     <message>
         <source>everything in one</source>
@@ -4404,7 +4404,7 @@
     <message>
         <source>for anything else</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>para todo lo demás</translation>
     </message>
     <message>
         <source>for this {device}</source>
@@ -4424,7 +4424,7 @@
     <message>
         <source>sets itself up</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se configura solo</translation>
     </message>
     <message>
         <source>settings included</source>
@@ -4444,7 +4444,7 @@
     <message>
         <source>{file}.</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file}.</translation>
     </message>
 </context>
 <context>
@@ -4491,22 +4491,22 @@
     <message>
         <source>All of it, folded</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todo, plegado</translation>
     </message>
     <message>
         <source>One month ahead</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un mes por delante</translation>
     </message>
     <message>
         <source>One year ahead</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un año por delante</translation>
     </message>
     <message>
         <source>Time on the sheet</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo en la hoja</translation>
     </message>
 </context>
 <context>
@@ -4579,12 +4579,12 @@
     <message>
         <source>Prove it</source>
         <extracomment>Button at the end of a device&apos;s line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar</translation>
     </message>
     <message>
         <source>Prove it…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar…</translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -4619,7 +4619,7 @@
     <message>
         <source>Time runs to the right and is folded: the past since {since}, four weeks back, nine weeks ahead, then to {year}.</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo corre hacia la derecha y está plegado: el pasado desde {since}, cuatro semanas atrás, nueve semanas adelante, después hasta {year}.</translation>
     </message>
     <message>
         <source>Time runs to the right and is folded: weeks near today are wide, years far off are narrow.</source>
@@ -4629,17 +4629,17 @@
     <message>
         <source>Time runs to the right: one month ahead, day by day.</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo corre hacia la derecha: un mes por delante, día a día.</translation>
     </message>
     <message>
         <source>Time runs to the right: one year ahead, month by month.</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo corre hacia la derecha: un año por delante, mes a mes.</translation>
     </message>
     <message>
         <source>To be done next, {duties}</source>
         <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo próximo por hacer, {duties}</translation>
     </message>
     <message>
         <source>Who should get in?</source>
@@ -4664,12 +4664,12 @@
     <message>
         <source>and one more</source>
         <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>y una cosa más</translation>
     </message>
     <message>
         <source>and {count} more</source>
         <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>y {count} cosas más</translation>
     </message>
     <message>
         <source>device</source>
@@ -4774,7 +4774,7 @@
     <message>
         <source>month</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mes</translation>
     </message>
     <message>
         <source>months</source>
@@ -4869,12 +4869,12 @@
     <message>
         <source>one month</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un mes</translation>
     </message>
     <message>
         <source>one year</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un año</translation>
     </message>
     <message>
         <source>past</source>
@@ -4889,7 +4889,7 @@
     <message>
         <source>proved</source>
         <extracomment>Works out the row of a pass, or of one that is being typed in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobado</translation>
     </message>
     <message>
         <source>revocation list</source>
@@ -4904,7 +4904,7 @@
     <message>
         <source>said to work</source>
         <extracomment>Works out the row of a pass, or of one that is being typed in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dicen que funciona</translation>
     </message>
     <message>
         <source>seen {day}</source>
@@ -4924,7 +4924,7 @@
     <message>
         <source>since {year}</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>desde {year}</translation>
     </message>
     <message>
         <source>stopped</source>
@@ -4989,7 +4989,7 @@
     <message>
         <source>year</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>año</translation>
     </message>
     <message>
         <source>years</source>
@@ -5009,7 +5009,7 @@
     <message>
         <source>{day}: {deed}</source>
         <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {deed}</translation>
     </message>
     <message>
         <source>{place} of {count}: {row}</source>
@@ -5418,77 +5418,77 @@
     <message>
         <source>Another network than the one at home.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otra red que no sea la de casa.</translation>
     </message>
     <message>
         <source>Connect</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Conectar</translation>
     </message>
     <message>
         <source>Have it read aloud</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pedir que lo lea en voz alta</translation>
     </message>
     <message>
         <source>Leave the Wi-Fi at home</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salir de la wifi de casa</translation>
     </message>
     <message>
         <source>Open the link</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el enlace</translation>
     </message>
     <message>
         <source>Switch Wi-Fi off</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apagar la wifi</translation>
     </message>
     <message>
         <source>The camera shows a link; tapping it opens a page in large type.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La cámara muestra un enlace; al tocarlo se abre una página en letra grande.</translation>
     </message>
     <message>
         <source>The sign of the Wi-Fi goes; letters such as 4G, 5G or LTE stay.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El símbolo de la wifi desaparece; quedan letras como 4G, 5G o LTE.</translation>
     </message>
     <message>
         <source>“Connected”, beside the name of the connection.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Conectado», junto al nombre de la conexión.</translation>
     </message>
     <message>
         <source>“Draw down from the upper edge and tap the Wi-Fi sign, so that it is off.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Desliza hacia abajo desde el borde superior y toca el símbolo de la wifi, para que quede apagada.»</translation>
     </message>
     <message>
         <source>“Open the settings, go to the connection that was set up for home, and switch it on.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Abre los ajustes, ve a la conexión que se configuró para casa y enciéndela.»</translation>
     </message>
     <message>
         <source>“Point the camera at this code and tap the link.” From afar: “Open the link that I sent you.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Apunta a este código con la cámara y toca el enlace.» Desde lejos: «Abre el enlace que te he enviado.»</translation>
     </message>
     <message>
         <source>“Read me the large words at the top.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Léeme las palabras grandes de arriba.»</translation>
     </message>
     <message>
         <source>“Share the phone’s mobile data, and join that with the computer instead of the Wi-Fi at home.”</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Comparte los datos móviles del móvil y conecta el ordenador a ellos en lugar de a la wifi de casa.»</translation>
     </message>
     <message>
         <source>“You are in”, and this page says so too. “You are at home” means: back to the first step.</source>
         <extracomment>What the page that proves leads through: for each step what stands on the device&apos;s screen, and what to say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Estás dentro», y esta página también lo dice. «Estás en casa» significa: de vuelta al primer paso.</translation>
     </message>
 </context>
 <context>
@@ -5581,7 +5581,7 @@
     <message>
         <source>A block cannot be decoded ({label}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un bloque no se puede descodificar ({label}).</translation>
     </message>
     <message>
         <source>A bundle lost a part while it was read.</source>
@@ -5601,47 +5601,47 @@
     <message>
         <source>A certificate begins only later.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado no empieza hasta más tarde.</translation>
     </message>
     <message>
         <source>A certificate does not name the key that signed it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado no nombra la clave que lo firmó.</translation>
     </message>
     <message>
         <source>A certificate has ended.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado ha caducado.</translation>
     </message>
     <message>
         <source>A certificate is signed with an old hash (SHA-1 or MD5).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado está firmado con un hash antiguo (SHA-1 o MD5).</translation>
     </message>
     <message>
         <source>A certificate names a person or an address.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado nombra a una persona o una dirección.</translation>
     </message>
     <message>
         <source>A certificate or a file like one cannot be read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado, o un archivo parecido, no se puede leer.</translation>
     </message>
     <message>
         <source>A certificate was issued by somebody else.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado lo emitió otra CA.</translation>
     </message>
     <message>
         <source>A certificate’s key is too short.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de un certificado es demasiado corta.</translation>
     </message>
     <message>
         <source>A certificate’s serial number is none that a revocation list can name.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El número de serie de un certificado es uno que ninguna lista de revocación puede nombrar.</translation>
     </message>
     <message>
         <source>A code was misread, in picture {frames}.</source>
@@ -5681,32 +5681,32 @@
     <message>
         <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de un dispositivo no lleva ningún nombre donde las pasarelas lo buscan (subject alternative name).</translation>
     </message>
     <message>
         <source>A device’s certificate is meant for another use.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de un dispositivo está destinado a otro uso.</translation>
     </message>
     <message>
         <source>A file holds more blocks than are read ({limit}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo contiene más bloques de los que se leen ({limit}).</translation>
     </message>
     <message>
         <source>A file is larger than any certificate or list.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo es más grande que cualquier certificado o lista.</translation>
     </message>
     <message>
         <source>A file or folder may not be read by you.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No tienes permiso para leer un archivo o una carpeta.</translation>
     </message>
     <message>
         <source>A folder lies too deep.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una carpeta está a demasiada profundidad.</translation>
     </message>
     <message>
         <source>A gateway that checks its list lets nobody in until it has the next one.</source>
@@ -5751,7 +5751,7 @@
     <message>
         <source>A link was not followed.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se siguió un enlace.</translation>
     </message>
     <message>
         <source>A list was to end before it began.</source>
@@ -5761,7 +5761,7 @@
     <message>
         <source>A locked file asks for more work than any honest file does ({rounds} rounds). It was not opened.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo cerrado pide más trabajo que cualquier archivo honrado ({rounds} rondas). No se ha abierto.</translation>
     </message>
     <message>
         <source>A name is made of letters, figures and hyphens between dots, without spaces, underscores, stars or ports.</source>
@@ -5786,7 +5786,7 @@
     <message>
         <source>A pass is named once.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A un pase se le da nombre una sola vez.</translation>
     </message>
     <message>
         <source>A pass was to be handed over that was not waiting.</source>
@@ -5806,27 +5806,27 @@
     <message>
         <source>A private key belongs to no certificate here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una clave privada no corresponde a ningún certificado de aquí.</translation>
     </message>
     <message>
         <source>A private key cannot be read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una clave privada no se puede leer.</translation>
     </message>
     <message>
         <source>A private key is locked in a way that is not read here ({algorithm}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una clave privada está cerrada de un modo que aquí no se lee ({algorithm}).</translation>
     </message>
     <message>
         <source>A private key is locked in the old way.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una clave privada está cerrada a la manera antigua.</translation>
     </message>
     <message>
         <source>A private key lies here without a passphrase.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aquí hay una clave privada sin frase de contraseña.</translation>
     </message>
     <message>
         <source>A proposal for {protocol} encrypts with {transform} and lets anybody on the way alter it.</source>
@@ -5851,22 +5851,22 @@
     <message>
         <source>A revocation list cannot be read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una lista de revocación no se puede leer.</translation>
     </message>
     <message>
         <source>A revocation list is about changes or a part only.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una lista de revocación recoge solo cambios o una parte.</translation>
     </message>
     <message>
         <source>A revocation list was not signed by this CA.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una lista de revocación no está firmada por esta CA.</translation>
     </message>
     <message>
         <source>A sealed copy was written to {place} as {name}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se escribió una copia sellada en {place} como {name}.</translation>
     </message>
     <message>
         <source>A secret was too long for a keyring.</source>
@@ -5901,12 +5901,12 @@
     <message>
         <source>A withdrawn certificate has a serial number that no list of ours can name ({serial}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un certificado retirado tiene un número de serie que ninguna lista de las nuestras puede nombrar ({serial}).</translation>
     </message>
     <message>
         <source>Accounts that you share</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuentas compartidas</translation>
     </message>
     <message>
         <source>Add an integrity transform, for instance AUTH_HMAC_SHA2_256_128.</source>
@@ -5921,7 +5921,7 @@
     <message>
         <source>Add the file that devices were given as the trusted one, then look again.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Añade el archivo que se dio a los dispositivos como el de confianza y vuelve a examinar.</translation>
     </message>
     <message>
         <source>Addresses inside and DNS servers are given out by the gateway at each connection, so no device has to be told.</source>
@@ -5956,7 +5956,7 @@
     <message>
         <source>An overlap of {text} days is none that can be kept.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un solapamiento de {text} días no es posible.</translation>
     </message>
     <message>
         <source>Another copy of the app has the household open, or its folder cannot be written to. Nothing is lost.</source>
@@ -5986,7 +5986,7 @@
     <message>
         <source>Anybody can make passes for this household and get in. Found a new household, today if you can.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cualquiera puede hacer pases para este hogar y entrar. Funda un hogar nuevo, hoy si puedes.</translation>
     </message>
     <message>
         <source>Ask for a file with AES-256 or, for old devices, 3DES.</source>
@@ -5996,7 +5996,7 @@
     <message>
         <source>Ask who wrote it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pregunta a quien lo escribió.</translation>
     </message>
     <message>
         <source>Ask whoever made it for a new one, or write it again from the tray.</source>
@@ -6076,7 +6076,7 @@
     <message>
         <source>Change who may read it, if it belongs here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si debe estar aquí, cambia quién puede leerlo.</translation>
     </message>
     <message>
         <source>Character {place} of the passphrase is not on every keyboard, and devices turn it into different bytes.</source>
@@ -6096,7 +6096,7 @@
     <message>
         <source>Check its name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprueba el nombre.</translation>
     </message>
     <message>
         <source>Check that files of two devices were not mixed up.</source>
@@ -6141,7 +6141,7 @@
     <message>
         <source>Check who may read it, then try again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprueba quién puede leerlo y vuelve a intentarlo.</translation>
     </message>
     <message>
         <source>Choose 1 to {longest} hours.</source>
@@ -6151,7 +6151,7 @@
     <message>
         <source>Choose a later day, or renew it later.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige un día posterior, o renuévalo más adelante.</translation>
     </message>
     <message>
         <source>Choose an address in the home network.</source>
@@ -6216,7 +6216,7 @@
     <message>
         <source>Choose the folder that holds nothing but the CA.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige la carpeta que contiene solo la CA.</translation>
     </message>
     <message>
         <source>Close it first. Looking works meanwhile.</source>
@@ -6261,7 +6261,7 @@
     <message>
         <source>Compare these with the paper, letter by letter, and do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compáralas con el papel, letra por letra, y vuelve a intentarlo.</translation>
     </message>
     <message>
         <source>Configuration profiles connect by themselves, but not on the household’s own Wi-Fi.</source>
@@ -6281,7 +6281,7 @@
     <message>
         <source>Copy the file that it points to into the folder, if it belongs here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si debe estar aquí, copia en la carpeta el archivo al que apunta.</translation>
     </message>
     <message>
         <source>Ctrl+C</source>
@@ -6326,7 +6326,7 @@
     <message>
         <source>Current gateways turn it away. The device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las pasarelas actuales lo rechazan. El dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Deliver again when it suits; it goes on from what is there.</source>
@@ -6361,12 +6361,12 @@
     <message>
         <source>Devices that know it go on. New passes cannot be signed with it by this app.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los dispositivos que la conocen siguen funcionando. Esta aplicación no puede firmar con ella pases nuevos.</translation>
     </message>
     <message>
         <source>Devices trust the one above. Look in the folder where that one lies.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los dispositivos confían en la de arriba. Busca en la carpeta donde está esa.</translation>
     </message>
     <message>
         <source>Do it again. If it stays so, its disk or somebody at the gateway changes files.</source>
@@ -6436,7 +6436,7 @@
     <message>
         <source>Everybody gets in as before. The first list is signed at the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todo el mundo entra como antes. La primera lista se firma al adoptar el hogar.</translation>
     </message>
     <message>
         <source>Everyone who could get in still can. Nothing new can be signed until the key text is back.</source>
@@ -6466,7 +6466,7 @@
     <message>
         <source>Everything goes on as long as certificates and list last. Without the key nobody can be added or stopped.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todo sigue funcionando mientras duren los certificados y la lista. Sin la clave no se puede añadir ni bloquear a nadie.</translation>
     </message>
     <message>
         <source>Everything is at the gateway already; list no. {number} is in force.</source>
@@ -6501,12 +6501,12 @@
     <message>
         <source>Everything works until it ends. A successor cannot be introduced by it, so that every device has to be visited then.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todo funciona hasta que caduque. No puede presentar a una sucesora, así que entonces habrá que pasar por cada dispositivo.</translation>
     </message>
     <message>
         <source>Everything works until that day and nothing after it. Plan its successor now.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todo funciona hasta ese día y nada después. Planea ya su sucesora.</translation>
     </message>
     <message>
         <source>Everything would stay as it is.</source>
@@ -6551,7 +6551,7 @@
     <message>
         <source>Found a new household; each device needs a new pass.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Found one first.</source>
@@ -6576,7 +6576,7 @@
     <message>
         <source>Gateways may ignore lists that follow. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Puede que las pasarelas no hagan caso a las listas siguientes. Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Give a /24, or leave it empty to have one proposed.</source>
@@ -6591,7 +6591,7 @@
     <message>
         <source>Give a day that is still to come.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica un día que aún no haya llegado.</translation>
     </message>
     <message>
         <source>Give a day that lies ahead.</source>
@@ -6626,7 +6626,7 @@
     <message>
         <source>Give a whole number from 1 to {longest}; 30 is usual.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica un número entero del 1 al {longest}; lo habitual es 30.</translation>
     </message>
     <message>
         <source>Give an address of the gateway, or none for all of them.</source>
@@ -6731,7 +6731,7 @@
     <message>
         <source>Give the pages of one paper only, the one with the newest day.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica solo las páginas de una misma copia en papel, la del día más reciente.</translation>
     </message>
     <message>
         <source>Give the port of ssh, or leave it empty.</source>
@@ -6766,22 +6766,22 @@
     <message>
         <source>Hand it over, or take it back first: hearthkey renew DEVICE --take-back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entrégalo en mano, o deshaz antes la renovación: hearthkey renew DEVICE --take-back.</translation>
     </message>
     <message>
         <source>Hand it over. The old pass can go then.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entrégalo en mano. Entonces se puede retirar el pase anterior.</translation>
     </message>
     <message>
         <source>Hand over the next pass of {title}</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entregar en mano el pase siguiente de {title}</translation>
     </message>
     <message>
         <source>Hand the new bundle over and prove it; then the old pass goes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entrega en mano el paquete nuevo y compruébalo; entonces se retira el pase anterior.</translation>
     </message>
     <message>
         <source>Handing over</source>
@@ -6801,7 +6801,7 @@
     <message>
         <source>If it is the CA’s, open it once with the program that made it, and lock it anew with AES.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si es la de la CA, ábrela una vez con el programa que la creó y ciérrala de nuevo con AES.</translation>
     </message>
     <message>
         <source>If it was only stopped, let it back in first: hearthkey let-in.</source>
@@ -6891,7 +6891,7 @@
     <message>
         <source>It gets in where the gateway goes by the subject. A new pass has what is missing.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entra donde la pasarela se guía por el titular. Un pase nuevo lleva lo que falta.</translation>
     </message>
     <message>
         <source>It has {size} octets; a bundle has at most {limit}.</source>
@@ -6911,22 +6911,22 @@
     <message>
         <source>It is left as it is.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deja como está.</translation>
     </message>
     <message>
         <source>It is left as it is. Only one can be taken over at a time.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deja como está. Solo se puede adoptar una cada vez.</translation>
     </message>
     <message>
         <source>It is left out.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deja fuera.</translation>
     </message>
     <message>
         <source>It is left out: only whole lists are taken over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deja fuera: solo se adoptan listas completas.</translation>
     </message>
     <message>
         <source>It is not a PNG or JPEG picture that can be read.</source>
@@ -6966,7 +6966,7 @@
     <message>
         <source>It takes a person and a device.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacen falta una persona y un dispositivo.</translation>
     </message>
     <message>
         <source>It takes effect when the gateway holds list {subject}. Until then, everybody who could get in still can.</source>
@@ -6986,17 +6986,17 @@
     <message>
         <source>It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Espera en la bandeja. El pase que tiene el dispositivo entra hasta el {day}, y ni un día más.</translation>
     </message>
     <message>
         <source>It was not read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se ha leído.</translation>
     </message>
     <message>
         <source>It was not read. Look into it by itself, if it belongs here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se ha leído. Si debe estar aquí, se puede examinar aparte.</translation>
     </message>
     <message>
         <source>It was out of sight for {subject} hours. Somebody may have copied what is on it: a new pass is wiser than letting the old one back in.</source>
@@ -7011,17 +7011,17 @@
     <message>
         <source>It works, and it cannot be stopped. Give the device a new pass, and end this one at the gateway.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Funciona, y no se puede bloquear. Da al dispositivo un pase nuevo y acaba con este en la pasarela.</translation>
     </message>
     <message>
         <source>It works. On some ways in, who listens on the network can read it; a new pass carries a code instead.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Funciona. En algunas formas de entrar, quien escuche en la red puede leerlo; un pase nuevo lleva en su lugar un código.</translation>
     </message>
     <message>
         <source>It works. The lists that follow have one.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Funciona. Las listas siguientes lo llevan.</translation>
     </message>
     <message>
         <source>It would take {count} codes; {limit} is the most.</source>
@@ -7031,17 +7031,17 @@
     <message>
         <source>Its device does not get in any more. Only its number is taken over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su dispositivo ya no entra. Solo se adopta su número.</translation>
     </message>
     <message>
         <source>Its device does not get in before.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antes de esa fecha su dispositivo no entra.</translation>
     </message>
     <message>
         <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su frase de contraseña se puede adivinar deprisa. Aquí se puede leer; borra el archivo después de adoptar el hogar.</translation>
     </message>
     <message>
         <source>Join the Wi-Fi at home. If you are there already, name the address: --address.</source>
@@ -7051,7 +7051,7 @@
     <message>
         <source>Keep a sealed copy instead of the paper.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guarda una copia sellada en lugar de la copia en papel.</translation>
     </message>
     <message>
         <source>Keep it to one line. What is longer fits into a script at the gateway.</source>
@@ -7066,7 +7066,7 @@
     <message>
         <source>Keys and codes of the doors</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llaves y códigos de las puertas</translation>
     </message>
     <message>
         <source>Leave it out, or make a proposal of its own of it.</source>
@@ -7106,7 +7106,7 @@
     <message>
         <source>Let the old pass of {title} go</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirar el pase anterior de {title}</translation>
     </message>
     <message>
         <source>Line {line} asks for the first or last of a list that is empty today.</source>
@@ -7126,7 +7126,7 @@
     <message>
         <source>Line {line} does not belong with the others: there are two papers among them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La línea {line} no va con las demás: hay mezcladas dos copias en papel.</translation>
     </message>
     <message>
         <source>Line {line} does not say that this is a bundle.</source>
@@ -7231,7 +7231,7 @@
     <message>
         <source>Lines of the database are not understood ({lines}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay líneas de la base de datos que no se entienden ({lines}).</translation>
     </message>
     <message>
         <source>List no. {newest} waits here. The gateway holds list no. {number}.</source>
@@ -7321,7 +7321,7 @@
     <message>
         <source>Looking at {count} file(s)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Examinando archivos: {count}</translation>
     </message>
     <message>
         <source>Loop over a list with for, or put its parts together with join; a text is written as it is.</source>
@@ -7376,12 +7376,12 @@
     <message>
         <source>Most devices and gateways go on. Strict ones may turn it away.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mayoría de los dispositivos y pasarelas siguen funcionando. Puede que los estrictos lo rechacen.</translation>
     </message>
     <message>
         <source>Most gateways go on. Strict ones may turn it away; a new pass has what is missing.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mayoría de las pasarelas siguen funcionando. Puede que las estrictas lo rechacen; un pase nuevo lleva lo que falta.</translation>
     </message>
     <message>
         <source>Name a free subnet with --tunnel-subnet.</source>
@@ -7411,7 +7411,7 @@
     <message>
         <source>Name fewer subnets and DNS servers, or keep a sealed copy instead of the paper.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica menos subredes y servidores DNS, o guarda una copia sellada en lugar de la copia en papel.</translation>
     </message>
     <message>
         <source>Name it; for keep, also --file: hearthkey template keep NAME --file FILE.</source>
@@ -7456,12 +7456,12 @@
     <message>
         <source>No CA was found in {count} files.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró ninguna CA en {count} archivos.</translation>
     </message>
     <message>
         <source>No certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se reconoció ningún certificado de pasarela.</translation>
     </message>
     <message>
         <source>No code was found.</source>
@@ -7481,7 +7481,7 @@
     <message>
         <source>No device’s certificate was found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró ningún certificado de dispositivo.</translation>
     </message>
     <message>
         <source>No home subnet was given.</source>
@@ -7511,27 +7511,27 @@
     <message>
         <source>No pass of {title} has another one that follows it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ningún pase de {title} tiene otro que lo siga.</translation>
     </message>
     <message>
         <source>No renewal of {title} waits in the tray.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En la bandeja no espera ninguna renovación de {title}.</translation>
     </message>
     <message>
         <source>No visit of that day is planned: {person}, {day}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para ese día no hay prevista ninguna visita: {person}, {day}.</translation>
     </message>
     <message>
         <source>Nobody called {text} has a device here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nadie con el nombre {text} tiene aquí un dispositivo.</translation>
     </message>
     <message>
         <source>Nobody could be stopped, as a gateway ignores such a list. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se podría bloquear a nadie, porque una pasarela no hace caso a una lista así. Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Nobody else is affected.</source>
@@ -7551,12 +7551,12 @@
     <message>
         <source>Nobody gets in any more, whatever their passes say. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya no entra nadie, digan lo que digan los pases. Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Nobody gets in before. Check this computer’s clock, then look again.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antes de esa fecha no entra nadie. Comprueba el reloj de este ordenador y vuelve a examinar.</translation>
     </message>
     <message>
         <source>Nobody gets in: the gateway’s certificate ended on {day}.</source>
@@ -7586,12 +7586,12 @@
     <message>
         <source>Nobody’s pass has to be renewed by then.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para entonces no hay que renovar el pase de nadie.</translation>
     </message>
     <message>
         <source>Not all of the paper could be read. Lines read: {read}. Lines still wanted: {missing}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo leer toda la copia en papel. Líneas leídas: {read}. Líneas que aún faltan: {missing}.</translation>
     </message>
     <message>
         <source>Not in force yet: {whom}.</source>
@@ -7616,7 +7616,7 @@
     <message>
         <source>Nothing has to be withdrawn.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay que retirar nada.</translation>
     </message>
     <message>
         <source>Nothing is delivered to {where} any more.</source>
@@ -7626,7 +7626,7 @@
     <message>
         <source>Nothing of a household’s paper could be read there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Allí no se pudo leer nada de la copia en papel de un hogar.</translation>
     </message>
     <message>
         <source>Nothing on this desktop shows notices ({seen}).</source>
@@ -7636,7 +7636,7 @@
     <message>
         <source>Nothing to do; hearthkey dates shows what comes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nada que hacer; hearthkey dates muestra lo que viene.</translation>
     </message>
     <message>
         <source>Nothing was changed. Do it again; if it stays, the register needs a look.</source>
@@ -7651,7 +7651,7 @@
     <message>
         <source>Nothing was done since.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desde entonces no se ha hecho nada.</translation>
     </message>
     <message>
         <source>Of {count} codes, {missing} is missing.</source>
@@ -7671,22 +7671,22 @@
     <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un paquete en espera hay que crearlo de nuevo: su clave no está en ninguna copia.</translation>
     </message>
     <message>
         <source>One certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se reconoció un certificado de pasarela.</translation>
     </message>
     <message>
         <source>One device’s certificate was found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se encontró un certificado de dispositivo.</translation>
     </message>
     <message>
         <source>One entry of the diary came later.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una entrada del diario es posterior.</translation>
     </message>
     <message>
         <source>One random secret that gateway and devices share, base64.</source>
@@ -7771,7 +7771,7 @@
     <message>
         <source>Passes: {passes}; on the revocation list: {withdrawn}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pases: {passes}; en la lista de revocación: {withdrawn}.</translation>
     </message>
     <message>
         <source>Paste a text, or begin with the starting text.</source>
@@ -7841,7 +7841,7 @@
     <message>
         <source>Reading the folder</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo la carpeta</translation>
     </message>
     <message>
         <source>Red is for what wants you. Where nothing is red, nothing has to be done.</source>
@@ -7856,12 +7856,12 @@
     <message>
         <source>Renew it first, or revoke it if nobody needs it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renuévalo primero, o revócalo si nadie lo necesita.</translation>
     </message>
     <message>
         <source>Renewing {title} ({done} of {count})</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovando {title} ({done} de {count})</translation>
     </message>
     <message>
         <source>Replace it: hearthkey add PERSON DEVICE --kind KIND --replace.</source>
@@ -7961,22 +7961,22 @@
     <message>
         <source>Scan the page as PNG or JPEG, or type its lines into a text file.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escanea la página como PNG o JPEG, o escribe sus líneas en un archivo de texto.</translation>
     </message>
     <message>
         <source>Scan the page once more, or type only these lines into a text file and give it along with the rest.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escanea la página otra vez, o escribe solo estas líneas en un archivo de texto y añádelo al resto.</translation>
     </message>
     <message>
         <source>Scan the page with the codes again, straight, at 200 dots to an inch or more; or type the lines.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escanea otra vez la página con los códigos, recta, a 200 puntos por pulgada o más; o escribe las líneas.</translation>
     </message>
     <message>
         <source>Sealed copies, sticks and sheets that they keep</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias selladas, memorias USB y hojas que conserve</translation>
     </message>
     <message>
         <source>Sealed {done} of {count}</source>
@@ -7996,7 +7996,7 @@
     <message>
         <source>Secrets in your own templates</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Secretos en tus plantillas propias</translation>
     </message>
     <message>
         <source>See to that, then do it again.</source>
@@ -8061,7 +8061,7 @@
     <message>
         <source>Several certificates have one serial number.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Varios certificados tienen el mismo número de serie.</translation>
     </message>
     <message>
         <source>Shorten it.</source>
@@ -8091,7 +8091,7 @@
     <message>
         <source>Something is no plain file.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay algo que no es un archivo normal.</translation>
     </message>
     <message>
         <source>Start it in a desktop, or use the verbs: hearthkey --help.</source>
@@ -8121,22 +8121,22 @@
     <message>
         <source>Strict devices and gateways turn all passes away. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los dispositivos y las pasarelas estrictos rechazan todos los pases. Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Strict devices do not connect. The gateway gets a new certificate at the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los dispositivos estrictos no se conectan. La pasarela recibe un certificado nuevo al adoptar el hogar.</translation>
     </message>
     <message>
         <source>Strict gateways let nobody in. The take-over signs a new one.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las pasarelas estrictas no dejan entrar a nadie. Al adoptar el hogar se firma una nueva.</translation>
     </message>
     <message>
         <source>Strict gateways turn it away. The device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las pasarelas estrictas lo rechazan. El dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Tags are {known}. A template knows slots, if, for, raw and filters: no calls, no arithmetic, no other files.</source>
@@ -8151,12 +8151,12 @@
     <message>
         <source>Take another paper or a sealed copy, and ask who gave you this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa otra copia en papel o una copia sellada, y pregunta a quien te dio esta.</translation>
     </message>
     <message>
         <source>Take another paper, and ask who gave you this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa otra copia en papel, y pregunta a quien te dio esta.</translation>
     </message>
     <message>
         <source>Take it apart into simpler lines.</source>
@@ -8191,7 +8191,7 @@
     <message>
         <source>Taking over would let it back in.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al adoptar el hogar, volvería a entrar.</translation>
     </message>
     <message>
         <source>Tell the bank</source>
@@ -8206,7 +8206,7 @@
     <message>
         <source>That does no harm: devices trust its key, and not the signature on itself.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eso no hace daño: los dispositivos confían en su clave, y no en su firma sobre sí misma.</translation>
     </message>
     <message>
         <source>The CA ended on {end}; nothing that it signed counts after that day.</source>
@@ -8216,12 +8216,12 @@
     <message>
         <source>The CA here was certified by another one, and that one is not here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA de aquí la certificó otra, y esa otra no está aquí.</translation>
     </message>
     <message>
         <source>The CA is {name}, {type}, and ends on {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA es {name}, {type}, y caduca el {end}.</translation>
     </message>
     <message>
         <source>The CA key does not belong to the CA certificate.</source>
@@ -8231,7 +8231,7 @@
     <message>
         <source>The CA key in the keyring is written in a way that paper cannot carry ({length} characters).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA que está en el llavero está escrita de un modo que no cabe en papel ({length} caracteres).</translation>
     </message>
     <message>
         <source>The CA key is there, encrypted; the passphrase opens it.</source>
@@ -8241,7 +8241,7 @@
     <message>
         <source>The CA key on this paper belongs to another household than the rest of it. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA de esta copia en papel es de otro hogar que el resto. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>The CA key text came out too long for a keyring.</source>
@@ -8256,72 +8256,72 @@
     <message>
         <source>The CA’s certificate allows no CA below it (path length 0).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA no permite ninguna CA por debajo (longitud de ruta 0).</translation>
     </message>
     <message>
         <source>The CA’s certificate begins on {begin} only.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA no empieza hasta el {begin}.</translation>
     </message>
     <message>
         <source>The CA’s certificate does not allow it to sign certificates ({name}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA no le permite firmar certificados ({name}).</translation>
     </message>
     <message>
         <source>The CA’s certificate does not allow it to sign revocation lists ({name}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA no le permite firmar listas de revocación ({name}).</translation>
     </message>
     <message>
         <source>The CA’s certificate ended on {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA caducó el {end}.</translation>
     </message>
     <message>
         <source>The CA’s certificate ends on {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA caduca el {end}.</translation>
     </message>
     <message>
         <source>The CA’s certificate has no key identifier.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA no tiene identificador de clave.</translation>
     </message>
     <message>
         <source>The CA’s certificate is signed with {hash}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la CA está firmado con {hash}.</translation>
     </message>
     <message>
         <source>The CA’s key is a published test key ({name}): anybody can read it in RFC 9500.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA es una clave de prueba publicada ({name}): cualquiera puede leerla en RFC 9500.</translation>
     </message>
     <message>
         <source>The CA’s key is of a kind that is not used here ({type}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA es de un tipo que aquí no se usa ({type}).</translation>
     </message>
     <message>
         <source>The CA’s key is too short ({type}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA es demasiado corta ({type}).</translation>
     </message>
     <message>
         <source>The CA’s private key is not here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave privada de la CA no está aquí.</translation>
     </message>
     <message>
         <source>The CA’s private key is not open.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave privada de la CA no está abierta.</translation>
     </message>
     <message>
         <source>The CA’s private key lies here without a passphrase.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave privada de la CA está aquí sin frase de contraseña.</translation>
     </message>
     <message>
         <source>The DNS server {subject} lies outside the home and tunnel subnets. Questions about names at home will leave the house.</source>
@@ -8331,7 +8331,7 @@
     <message>
         <source>The Wi-Fi’s password</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La contraseña de la wifi</translation>
     </message>
     <message>
         <source>The address {address} could not be used ({seen}).</source>
@@ -8386,7 +8386,7 @@
     <message>
         <source>The bundle that waits for {title} is erased here, and its pass never gets in. The pass that it was to follow stays as it is.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El paquete que espera para {title} se borra aquí, y su pase no entra nunca. El pase al que iba a seguir se queda como está.</translation>
     </message>
     <message>
         <source>The bundle was written in version {version}, which this app does not know.</source>
@@ -8421,7 +8421,7 @@
     <message>
         <source>The certificate that signed the others does not say that it is a CA ({name}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado que firmó los demás no dice que sea de una CA ({name}).</translation>
     </message>
     <message>
         <source>The certificate was not signed by this household’s CA ({seen}). The gateway will not let it in.</source>
@@ -8451,7 +8451,7 @@
     <message>
         <source>The database names a certificate that is not here, and that has not ended.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La base de datos nombra un certificado que no está aquí y que no ha caducado.</translation>
     </message>
     <message>
         <source>The device’s certificate, PEM (RFC 7468 section 5).</source>
@@ -8566,7 +8566,7 @@
     <message>
         <source>The gateway gets a new certificate; until it is delivered, the old one goes on.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pasarela recibe un certificado nuevo; hasta que se envíe, sigue valiendo el antiguo.</translation>
     </message>
     <message>
         <source>The gateway gets a new key and certificate with the next delivery.</source>
@@ -8621,7 +8621,7 @@
     <message>
         <source>The gateway keeps its certificate.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pasarela conserva su certificado.</translation>
     </message>
     <message>
         <source>The gateway shows the host key {seen}, not {wanted}. Nothing was sent.</source>
@@ -8631,7 +8631,7 @@
     <message>
         <source>The gateway’s certificate does not carry its name where devices look for it (subject alternative name).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la pasarela no lleva su nombre donde los dispositivos lo buscan (subject alternative name).</translation>
     </message>
     <message>
         <source>The gateway’s certificate ends on {day}. After that devices turn away from it.</source>
@@ -8641,7 +8641,7 @@
     <message>
         <source>The gateway’s certificate is meant for another use.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El certificado de la pasarela está destinado a otro uso.</translation>
     </message>
     <message>
         <source>The gateway’s certificate, PEM (RFC 7468 section 5).</source>
@@ -8686,7 +8686,7 @@
     <message>
         <source>The gateway’s list</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lista de la pasarela</translation>
     </message>
     <message>
         <source>The gateway’s private key, not encrypted, PEM (RFC 7468 section 10).</source>
@@ -8741,17 +8741,17 @@
     <message>
         <source>The household’s paper was to carry something that is not DER.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia en papel del hogar iba a llevar algo que no es DER.</translation>
     </message>
     <message>
         <source>The household’s passphrase, if they knew it</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La frase de contraseña del hogar, si la conocía</translation>
     </message>
     <message>
         <source>The household’s settings are too long for one sheet: {lines} lines, and there is room for {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los ajustes del hogar no caben en una hoja: son {lines} líneas, y hay sitio para {limit}.</translation>
     </message>
     <message>
         <source>The household’s settings were changed meanwhile, so what was looked at holds no longer.</source>
@@ -8771,477 +8771,477 @@
     <message>
         <source>&quot;{text}&quot; in {file} will not do as a kind’s name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«{text}» en {file} no sirve como nombre de un tipo.</translation>
     </message>
     <message>
         <source>A copy holds everything that this computer knows, so that another one can take over.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una copia contiene todo lo que sabe este ordenador, para que otro pueda tomar el relevo.</translation>
     </message>
     <message>
         <source>A copy of a pass that was revoked or has ended opens nothing any more.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una copia de un pase revocado o caducado ya no abre nada.</translation>
     </message>
     <message>
         <source>A link lives {minutes} minutes at most.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un enlace vive como mucho {minutes} minutos.</translation>
     </message>
     <message>
         <source>A name and a number are enough.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Basta con un nombre y un número.</translation>
     </message>
     <message>
         <source>A part of it is still there, just as it was written.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una parte sigue ahí, tal como se escribió.</translation>
     </message>
     <message>
         <source>A profile cannot say what protects this tunnel ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un perfil no puede expresar lo que protege este túnel ({seen}).</translation>
     </message>
     <message>
         <source>A script cannot say what protects this tunnel ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un script no puede expresar lo que protege este túnel ({seen}).</translation>
     </message>
     <message>
         <source>A set-up script comes with one PKCS#12 file beside it, and these are {names}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un script de configuración viene con un solo archivo PKCS#12 al lado, y estos son {names}.</translation>
     </message>
     <message>
         <source>A stick may keep what was deleted until something else is written there. That is why the passphrase never travels with the bundle.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una memoria USB puede conservar lo borrado hasta que se escriba otra cosa en ese lugar. Por eso la frase de contraseña nunca viaja con el paquete.</translation>
     </message>
     <message>
         <source>A stick needs no network.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una memoria USB no necesita red.</translation>
     </message>
     <message>
         <source>A test in the Wi-Fi at home shows little. What counts is the way in from outside: Wi-Fi off, connect, open the link.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba en la wifi de casa dice poco. Lo que cuenta es entrar desde fuera: apagar la wifi, conectar, abrir el enlace.</translation>
     </message>
     <message>
         <source>Add it; the page device-kind-1.md tells what it means.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Añádelo; la página device-kind-1.md explica qué significa.</translation>
     </message>
     <message>
         <source>Add {text} to forms, or take [[steps.{text}]] out.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Añade {text} a forms, o quita [[steps.{text}]].</translation>
     </message>
     <message>
         <source>An open ring means: nobody knows whether that copy is gone.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un anillo abierto significa: nadie sabe si esa copia aún existe.</translation>
     </message>
     <message>
         <source>At home: nothing proved yet. {address} is in the network at home, not in the tunnel. Wi-Fi off, connect, then open the link again.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En casa: aún no hay nada comprobado. {address} está en la red de casa, no en el túnel. Hay que apagar la wifi, conectar y abrir el enlace de nuevo.</translation>
     </message>
     <message>
         <source>Begin with the next CA</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Empezar con la próxima CA</translation>
     </message>
     <message>
         <source>Call the file {name}.toml.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llama al archivo {name}.toml.</translation>
     </message>
     <message>
         <source>Change it by hand, and deliver that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cámbialo a mano y envía el cambio.</translation>
     </message>
     <message>
         <source>Change it by hand, as it should be now.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cámbialo a mano, tal como debe quedar ahora.</translation>
     </message>
     <message>
         <source>Change the settings by hand; the app then says whose device needs a new bundle.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cambia los ajustes a mano; la aplicación dice después qué dispositivos necesitan un paquete nuevo.</translation>
     </message>
     <message>
         <source>Check that this computer is still in the network, then try again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprueba que este ordenador siga en la red y vuelve a intentarlo.</translation>
     </message>
     <message>
         <source>Choose another name, so that nothing of yours is lost.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige otro nombre, para que no se pierda nada tuyo.</translation>
     </message>
     <message>
         <source>Choose from {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige entre {known}.</translation>
     </message>
     <message>
         <source>Choose one of this household.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige uno de este hogar.</translation>
     </message>
     <message>
         <source>Choose the file that ends in .sealed.tar.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige el archivo que termina en .sealed.tar.</translation>
     </message>
     <message>
         <source>Compare it with what you remember. The newest sealed copy still has what stood there. If somebody else has used this computer, stop what you do not know.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compáralo con lo que recuerdas. La copia sellada más reciente aún tiene lo que ponía. Si alguien más ha usado este ordenador, bloquea lo que no conozcas.</translation>
     </message>
     <message>
         <source>Comparing what is in it</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comparando lo que contiene</translation>
     </message>
     <message>
         <source>Copies that left</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias que salieron</translation>
     </message>
     <message>
         <source>Copy the name as a phone shows it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copia el nombre tal como lo muestra un móvil.</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+E</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+K</translation>
     </message>
     <message>
         <source>Ctrl+Shift+D</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Mayús+D</translation>
     </message>
     <message>
         <source>Delete it where it is, then say here that it is gone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bórrala donde está y después indica aquí que ya no existe.</translation>
     </message>
     <message>
         <source>Deleting takes the file’s name away. A stick may keep what was in it until something else is written there. If it holds a secret without a passphrase, keep the stick or destroy it.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al borrar, desaparece el nombre del archivo. Una memoria USB puede conservar lo que contenía hasta que se escriba otra cosa en ese lugar. Si contiene un secreto sin frase de contraseña, guarda la memoria USB o destrúyela.</translation>
     </message>
     <message>
         <source>Deleting takes the file’s name away. A stick may keep what was in it until something else is written there; that stays under the bundle’s passphrase.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al borrar, desaparece el nombre del archivo. Una memoria USB puede conservar lo que contenía hasta que se escriba otra cosa en ese lugar; eso sigue bajo la frase de contraseña del paquete.</translation>
     </message>
     <message>
         <source>Devices in the tunnel reach {home} and nothing else, and {address} is not in there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los dispositivos del túnel llegan a {home} y a nada más, y {address} no está ahí.</translation>
     </message>
     <message>
         <source>Every date that ends has a line here before it does: who, by when, how long it takes, and why.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada fecha que vence tiene aquí una línea antes de llegar: quién, hasta cuándo, cuánto se tarda y por qué.</translation>
     </message>
     <message>
         <source>Every file, stick, pick-up and drag by which a bundle left stands here, the newest of each device first.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada archivo, memoria USB, recogida o arrastre con el que salió un paquete está aquí, con lo más nuevo de cada dispositivo primero.</translation>
     </message>
     <message>
         <source>F2</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>F2</translation>
     </message>
     <message>
         <source>Files of a copy of {title} were deleted. They do not come back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se borraron archivos de una copia de {title}. No se pueden recuperar.</translation>
     </message>
     <message>
         <source>Forgetting the template {name} was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se recuperó la plantilla {name}, que se había olvidado.</translation>
     </message>
     <message>
         <source>From now on {subject} lives on this computer. If the old one comes back to life, stop using the app there: two of them would contradict each other.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A partir de ahora, {subject} está en este ordenador. Si el antiguo vuelve a funcionar, deja de usar la aplicación en él: los dos se contradirían.</translation>
     </message>
     <message>
         <source>Give the diary a name of its own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da al diario un nombre propio.</translation>
     </message>
     <message>
         <source>Give {title} its next pass</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dar a {title} su próximo pase</translation>
     </message>
     <message>
         <source>In use, never proved.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En uso, nunca comprobado.</translation>
     </message>
     <message>
         <source>In use, proved on {day}.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En uso, comprobado el {day}.</translation>
     </message>
     <message>
         <source>In use, said to work on {day}.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En uso; el {day} se dijo que funciona.</translation>
     </message>
     <message>
         <source>Install the newer app, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Instala la aplicación más nueva y vuelve a intentarlo.</translation>
     </message>
     <message>
         <source>It gets in until {day}, and not a day longer.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entra hasta el {day}, y ni un día más.</translation>
     </message>
     <message>
         <source>It is a guest’s and ends on {day} by itself.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es un pase de invitado y caduca el {day} por sí solo.</translation>
     </message>
     <message>
         <source>It is made after every change, and lies in the data folder. Carry one away: a stick at a friend’s house.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se hace después de cada cambio y está en la carpeta de datos. Llévate una a otro sitio: una memoria USB en casa de alguien de confianza.</translation>
     </message>
     <message>
         <source>It is not there any more.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya no está ahí.</translation>
     </message>
     <message>
         <source>It is still there, just as it was written.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sigue ahí, tal como se escribió.</translation>
     </message>
     <message>
         <source>It was handed over on {day}, and nobody has seen it get in from outside.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se entregó en mano el {day}, y nadie lo ha visto entrar desde fuera.</translation>
     </message>
     <message>
         <source>Join the Wi-Fi at home, then do it again. A stick needs no network.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Conéctate a la wifi de casa y vuelve a intentarlo. Una memoria USB no necesita red.</translation>
     </message>
     <message>
         <source>Join the network at home with this computer, or let the whole traffic go through home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Conecta este ordenador a la red de casa, o haz que todo el tráfico pase por casa.</translation>
     </message>
     <message>
         <source>Keep the one that the device shows.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Conserva el que muestra el dispositivo.</translation>
     </message>
     <message>
         <source>Keep this copy. Compare the two diaries before anything else is signed here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guarda esta copia. Compara los dos diarios antes de firmar aquí cualquier otra cosa.</translation>
     </message>
     <message>
         <source>Keeping the template {name} was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo el guardado de la plantilla {name}.</translation>
     </message>
     <message>
         <source>Leave that address out. If the gateway does hide devices, say so on its page or with hearthkey gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Omite esa dirección. Si la pasarela sí oculta los dispositivos, indícalo en su página o con hearthkey gateway.</translation>
     </message>
     <message>
         <source>Let it back in, or give it a new pass; then prove it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Déjalo entrar de nuevo, o dale un pase nuevo; después compruébalo.</translation>
     </message>
     <message>
         <source>Let its first line be format = &quot;{wanted}&quot;. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su primera línea debe ser format = {wanted}, con el valor entre comillas rectas. hearthkey kinds --start NAME FILE escribe uno completo, para corregirlo.</translation>
     </message>
     <message>
         <source>Let the device back in, or stop it, and deliver that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deja entrar de nuevo el dispositivo, o bloquéalo, y envía el cambio.</translation>
     </message>
     <message>
         <source>Let there be at least one and at most {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tiene que haber al menos una entrada y como mucho {limit}.</translation>
     </message>
     <message>
         <source>Let {title} end, or give it more days</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar que {title} caduque, o darle más días</translation>
     </message>
     <message>
         <source>Letting {whom} back in was done again after all, with revocation list {number}.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se dejó entrar de nuevo a {whom}, con la lista de revocación n.º {number}.</translation>
     </message>
     <message>
         <source>Letting {whom} back in was taken back with revocation list {number}, before it was in force.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo con la lista de revocación n.º {number} la decisión de dejar entrar de nuevo a {whom}, antes de que entrara en vigor.</translation>
     </message>
     <message>
         <source>Look at it yourself; once it is gone, say so here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Míralo tú; cuando ya no exista, indícalo aquí.</translation>
     </message>
     <message>
         <source>Look at its quotes and brackets there. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mira ahí las comillas y los corchetes. hearthkey kinds --start NAME FILE escribe uno completo, para corregirlo.</translation>
     </message>
     <message>
         <source>Look for the gateway’s own address in the network at home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Busca la dirección propia de la pasarela en la red de casa.</translation>
     </message>
     <message>
         <source>Look now reads the place again. Only a file that is still exactly what was written can be deleted here.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Mirar ahora» vuelve a leer el lugar. Aquí solo se puede borrar un archivo que siga siendo exactamente lo que se escribió.</translation>
     </message>
     <message>
         <source>Look whether it is on, or save the page as PDF and print it elsewhere.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mira si está encendida, o guarda la página como PDF e imprímela en otro sitio.</translation>
     </message>
     <message>
         <source>Make a sealed copy and try it</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacer una copia sellada y probarla</translation>
     </message>
     <message>
         <source>Make room, or take another folder or stick.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Libera espacio, o usa otra carpeta u otra memoria USB.</translation>
     </message>
     <message>
         <source>Name all of them, the device’s certificate before the CA’s, or write them again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indícalos todos, el certificado del dispositivo antes que el de la CA, o vuelve a escribirlos.</translation>
     </message>
     <message>
         <source>Name both, or write them again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica los dos, o vuelve a escribirlos.</translation>
     </message>
     <message>
         <source>Name it once, in its order.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nómbrala una sola vez, en su orden.</translation>
     </message>
     <message>
         <source>Name only those at home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica solo las de casa.</translation>
     </message>
     <message>
         <source>Name the gateway’s own address in the network at home.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica la dirección propia de la pasarela en la red de casa.</translation>
     </message>
     <message>
         <source>No Wi-Fi is called “{text}”: a name has {limit} octets at most, and nothing that cannot be seen.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna wifi se llama «{text}»: un nombre tiene como mucho {limit} bytes, y nada que no se pueda ver.</translation>
     </message>
     <message>
         <source>No entry of the diary names {text}. It names: {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna entrada del diario nombra {text}. Nombra: {known}.</translation>
     </message>
     <message>
         <source>No kind of device is called {name}.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ningún tipo de dispositivo se llama {name}.</translation>
     </message>
     <message>
         <source>No paper is called {text}; there are {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ningún papel se llama {text}; se puede elegir entre {known}.</translation>
     </message>
     <message>
         <source>No sealed copy can be made yet: what it is closed with has not been drawn.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se puede hacer ninguna copia sellada: aún no se ha generado la clave que la cierra.</translation>
     </message>
     <message>
         <source>No sealed copy was made this time. What you did counts all the same.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta vez no se ha hecho ninguna copia sellada. Lo que has hecho vale igualmente.</translation>
     </message>
     <message>
         <source>No sealed copy was opened for real since {day}. If this computer dies, that is what is left.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desde el {day} no se ha abierto de verdad ninguna copia sellada. Si este ordenador se estropea, es lo que queda.</translation>
     </message>
     <message>
         <source>No sheet can be written in {text}; there are {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir ninguna hoja en {text}; se puede elegir entre {known}.</translation>
     </message>
     <message>
         <source>Nobody called {text} signs profiles; there are {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con el nombre {text} no hay nada que firme perfiles; se puede elegir entre {known}.</translation>
     </message>
     <message>
         <source>Nobody said that the copy {number} is gone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nadie dijo que la copia {number} ya no exista.</translation>
     </message>
     <message>
         <source>Nothing has arrived yet. Is the device connected, and does the gateway hold its newest files? A firewall on this computer may be closed too.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no ha llegado nada. ¿Está conectado el dispositivo, y tiene la pasarela sus archivos más nuevos? También puede que el cortafuegos de este ordenador esté cerrado.</translation>
     </message>
     <message>
         <source>Nothing is left to do.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No queda nada por hacer.</translation>
     </message>
     <message>
         <source>Nothing is offered at {address} ({standing}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se ofrece nada en {address} ({standing}).</translation>
     </message>
     <message>
         <source>Nothing proved yet. {address} is an address at home: either the device is in the Wi-Fi at home, or the gateway hides it behind its own address. If {address} is the gateway’s, say so, and it counts.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada comprobado. {address} es una dirección de casa: o el dispositivo está en la wifi de casa, o la pasarela lo oculta tras su propia dirección. Si {address} es la de la pasarela, indícalo, y cuenta.</translation>
     </message>
     <message>
         <source>On a computer without a household: hearthkey restore, and the file.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En un ordenador sin hogar: hearthkey restore, y el archivo.</translation>
     </message>
     <message>
         <source>One file went to {where} and was read back. Revocation list {number} is in force.</source>
@@ -9251,112 +9251,112 @@
     <message>
         <source>Open another.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abre otro.</translation>
     </message>
     <message>
         <source>Opening the CA key in it (this is slow on purpose)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abriendo la clave de la CA que contiene (es lento a propósito)</translation>
     </message>
     <message>
         <source>Opening the copy (this is slow on purpose)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abriendo la copia (es lento a propósito)</translation>
     </message>
     <message>
         <source>PEM files</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>archivos PEM</translation>
     </message>
     <message>
         <source>Plug the stick in, or make the folder reachable, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Conecta la memoria USB, o haz que se pueda llegar a la carpeta, y vuelve a intentarlo.</translation>
     </message>
     <message>
         <source>Prove it</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar</translation>
     </message>
     <message>
         <source>Redo: a copy of {whom} is gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: una copia de {whom} ya no existe</translation>
     </message>
     <message>
         <source>Redo: a copy of {whom} is not gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: una copia de {whom} sigue existiendo</translation>
     </message>
     <message>
         <source>Redo: forget the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: olvidar la plantilla {name}</translation>
     </message>
     <message>
         <source>Redo: keep the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: guardar la plantilla {name}</translation>
     </message>
     <message>
         <source>Redo: let {whom} back in</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: dejar entrar de nuevo a {whom}</translation>
     </message>
     <message>
         <source>Redo: stop {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: bloquear {whom}</translation>
     </message>
     <message>
         <source>Redo: the choices for the gateway’s files</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: las opciones para los archivos de la pasarela</translation>
     </message>
     <message>
         <source>Redo: the household’s settings</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: los ajustes del hogar</translation>
     </message>
     <message>
         <source>Redo: the language of {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: el idioma de {name}</translation>
     </message>
     <message>
         <source>Redo: where the gateway is</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: dónde está la pasarela</translation>
     </message>
     <message>
         <source>Redo: whom to call</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: a quién llamar</translation>
     </message>
     <message>
         <source>Revoke it to take it back; its key is then erased here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para deshacerlo, revócalo; su clave se borra entonces aquí.</translation>
     </message>
     <message>
         <source>Say it in every language: {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dilo en todos los idiomas: {known}.</translation>
     </message>
     <message>
         <source>Sealed copies</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copias selladas</translation>
     </message>
     <message>
         <source>See the list of copies.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Consulta la lista de copias.</translation>
     </message>
     <message>
         <source>See to its permissions, or take it away.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revisa sus permisos, o quítalo.</translation>
     </message>
     <message>
         <source>Sending one file</source>
@@ -9371,92 +9371,92 @@
     <message>
         <source>Shorten the device’s name or whom to call.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Acorta el nombre del dispositivo o a quién llamar.</translation>
     </message>
     <message>
         <source>Shorten the steps of this device kind.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Acorta los pasos de este tipo de dispositivo.</translation>
     </message>
     <message>
         <source>Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alguien o algo lo cambió después de escribirse, o le cortó el final. Eso no afecta a quién entra.</translation>
     </message>
     <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The link is closed.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alguien probó 20 enlaces equivocados, el último desde {address}. El enlace está cerrado.</translation>
     </message>
     <message>
         <source>Something else of that name is there now. It is left alone; look at it yourself.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ahora hay ahí otra cosa con ese nombre. Se deja como está; mírala tú.</translation>
     </message>
     <message>
         <source>Stop it if it must not get in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloquéalo si no debe entrar.</translation>
     </message>
     <message>
         <source>Take a file of one device kind. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa un archivo de un solo tipo de dispositivo. hearthkey kinds --start NAME FILE escribe uno completo, para corregirlo.</translation>
     </message>
     <message>
         <source>Take another copy, and ask who gave you this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa otra copia, y pregunta a quien te dio esta.</translation>
     </message>
     <message>
         <source>Take another copy; the app keeps the last ten, and sticks keep theirs.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa otra copia; la aplicación conserva las diez últimas, y las memorias USB conservan las suyas.</translation>
     </message>
     <message>
         <source>Take it out, or use one of {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quítalo, o usa uno de {known}.</translation>
     </message>
     <message>
         <source>Take one of these, or search for a word with --search.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa uno de estos, o busca una palabra con --search.</translation>
     </message>
     <message>
         <source>Tell whoever looks after the app what you were doing.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuéntale a quien se ocupa de la aplicación qué estabas haciendo.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is gone was said again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se volvió a indicar que una copia de {whom} ya no existe.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is gone was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo la indicación de que una copia de {whom} ya no existe.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is not gone was said again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se volvió a indicar que una copia de {whom} sigue existiendo.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is not gone was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo la indicación de que una copia de {whom} sigue existiendo.</translation>
     </message>
     <message>
         <source>The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA caduca el {day}, y con ella los pases de todos. Antes hay que pasar por cada dispositivo.</translation>
     </message>
     <message>
         <source>The CA key in this copy belongs to another household than the rest of it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA de esta copia es de un hogar distinto que el resto de ella.</translation>
     </message>
     <message>
         <source>The PKCS#12 file lacks something. Keys in it: {keys}; certificates: {certificates}.</source>
@@ -9466,92 +9466,92 @@
     <message>
         <source>The address says that it came through the tunnel. It does not say which device it was, nor that Wi-Fi was off; whoever holds the device knows that.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La dirección dice que llegó por el túnel. No dice qué dispositivo era, ni que la wifi estuviera apagada; eso lo sabe quien tiene el dispositivo.</translation>
     </message>
     <message>
         <source>The bundle and its passphrase go two different ways: the bundle by a ticket on the home Wi-Fi, on a stick or as a file; the passphrase by voice or on paper.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El paquete y su frase de contraseña van por dos caminos distintos: el paquete, con un vale de recogida en la wifi de casa, en una memoria USB o como archivo; la frase de contraseña, de viva voz o en papel.</translation>
     </message>
     <message>
         <source>The change of the choices for the gateway’s files was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se rehízo el cambio de las opciones para los archivos de la pasarela.</translation>
     </message>
     <message>
         <source>The change of the choices for the gateway’s files was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo el cambio de las opciones para los archivos de la pasarela.</translation>
     </message>
     <message>
         <source>The change of the household’s settings was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se rehízo el cambio de los ajustes del hogar.</translation>
     </message>
     <message>
         <source>The change of the household’s settings was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo el cambio de los ajustes del hogar.</translation>
     </message>
     <message>
         <source>The change of where the gateway is was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se rehízo el cambio de dónde está la pasarela.</translation>
     </message>
     <message>
         <source>The change of where the gateway is was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo el cambio de dónde está la pasarela.</translation>
     </message>
     <message>
         <source>The change of whom to call was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se rehízo el cambio de a quién llamar.</translation>
     </message>
     <message>
         <source>The change of whom to call was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo el cambio de a quién llamar.</translation>
     </message>
     <message>
         <source>The choice of a language for {name} was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo la elección de idioma para {name}.</translation>
     </message>
     <message>
         <source>The copy {number} is gone already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia {number} ya no existe.</translation>
     </message>
     <message>
         <source>The copy’s diary ({entries} entries) does not fit this one ({here}): one was cut off, or is another’s.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El diario de la copia ({entries} entradas) no concuerda con este ({here}): uno está cortado o es de otro hogar.</translation>
     </message>
     <message>
         <source>The diary does not fit together from entry {subject} on: somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that. The newest sealed copy still has what stood there: bring it back into an empty folder and read its diary.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El diario no concuerda a partir de la entrada {subject}: alguien o algo lo cambió después de escribirse, o le cortó el final. Eso no afecta a quién entra. La copia sellada más reciente aún tiene lo que ponía: recupérala en una carpeta vacía y lee su diario.</translation>
     </message>
     <message>
         <source>The diary has all of it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El diario lo tiene todo.</translation>
     </message>
     <message>
         <source>The diary has all that was done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En el diario está todo lo que se ha hecho.</translation>
     </message>
     <message>
         <source>The gateway hides devices behind its own address at home, so a request through the tunnel may look like one from home. Name that address, and it counts; without it only what comes from {tunnel} does.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pasarela oculta los dispositivos tras su propia dirección en casa, así que una petición por el túnel puede parecer una de casa. Indica esa dirección, y cuenta; sin ella, solo cuenta lo que llega de {tunnel}.</translation>
     </message>
     <message>
         <source>The gateway leaves devices their addresses ({tunnel}), so a request from {address} proves nothing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pasarela deja a los dispositivos sus direcciones ({tunnel}), así que una petición desde {address} no demuestra nada.</translation>
     </message>
     <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
@@ -9651,12 +9651,12 @@
     <message>
         <source>The kind {subject} is not among the device kinds any more. What is made now is made as for something else; hearthkey kinds shows what there is.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El tipo {subject} ya no está entre los tipos de dispositivo. Lo que se crea ahora se crea como para otra cosa; hearthkey kinds muestra los que hay.</translation>
     </message>
     <message>
         <source>The language for {name} was chosen again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se rehízo la elección de idioma para {name}.</translation>
     </message>
     <message>
         <source>The life line shows its days in order; the yellow tag is today.</source>
@@ -9666,17 +9666,17 @@
     <message>
         <source>The link is closed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El enlace está cerrado.</translation>
     </message>
     <message>
         <source>The link is good for ten minutes and opens nothing else. It is closed with the page.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El enlace vale diez minutos y no abre nada más. Se cierra junto con la página.</translation>
     </message>
     <message>
         <source>The link was closed here.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El enlace se cerró aquí.</translation>
     </message>
     <message>
         <source>The list and the gateway’s certificate can be made anew here long before they end.</source>
@@ -9691,7 +9691,7 @@
     <message>
         <source>The lists have a number that cannot be counted on from here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las listas tienen un número desde el que aquí no se puede seguir contando.</translation>
     </message>
     <message>
         <source>The name or address that devices reach the gateway under; also its identity (RFC 7296 section 3.5).</source>
@@ -9701,7 +9701,7 @@
     <message>
         <source>The names of your Wi-Fis stand readable in the profile. Whoever sees it learns them.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los nombres de tus redes wifi quedan legibles en el perfil. Quien lo vea los conoce.</translation>
     </message>
     <message>
         <source>The narrowest list that lies ready stops these too: {subject}.</source>
@@ -9726,12 +9726,12 @@
     <message>
         <source>The new one works. Until it goes, the old one gets in too, at most until {day}.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El nuevo funciona. Hasta que se retire, también entra el anterior, como mucho hasta el {day}.</translation>
     </message>
     <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El pase nuevo de {title} caducaría el {new}, antes que el anterior ({old}).</translation>
     </message>
     <message>
         <source>The newest revocation list, PEM (RFC 7468 section 6).</source>
@@ -9741,7 +9741,7 @@
     <message>
         <source>The next pass of {title} was seen to get in, so the device has it already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya se vio que el pase siguiente de {title} entra, así que el dispositivo ya lo tiene.</translation>
     </message>
     <message>
         <source>The number of that list (CRLNumber, RFC 5280 section 5.2.3).</source>
@@ -9756,12 +9756,12 @@
     <message>
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El pase anterior de {title} deja de entrar para siempre en cuanto la pasarela tenga la lista n.º {number}. Al nuevo no le afecta. Esto es definitivo.</translation>
     </message>
     <message>
         <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los pases anteriores de {title} dejan de entrar para siempre en cuanto la pasarela tenga la lista n.º {number}. A los nuevos no les afecta. Esto es definitivo.</translation>
     </message>
     <message>
         <source>The one other device is not affected.</source>
@@ -9786,7 +9786,7 @@
     <message>
         <source>The pass of {title} has a number of its own that stays on record, so it is not undone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El pase de {title} tiene un número propio que queda registrado, así que no se puede deshacer.</translation>
     </message>
     <message>
         <source>The pass of {title} is {state}.</source>
@@ -9806,7 +9806,7 @@
     <message>
         <source>The passphrase and what it opens were about to stand together, so nothing was shown.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La frase de contraseña y lo que abre iban a quedar juntos, así que no se ha mostrado nada.</translation>
     </message>
     <message>
         <source>The passphrase does not open it.</source>
@@ -9816,7 +9816,7 @@
     <message>
         <source>The passphrase does not open the CA’s key.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La frase de contraseña no abre la clave de la CA.</translation>
     </message>
     <message>
         <source>The passphrase is empty.</source>
@@ -9851,12 +9851,12 @@
     <message>
         <source>The place cannot be reached now. If it is a stick, plug it in.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no se puede llegar al lugar. Si es una memoria USB, conéctala.</translation>
     </message>
     <message>
         <source>The printer {name} does not take the page.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La impresora {name} no acepta la página.</translation>
     </message>
     <message>
         <source>The private key cannot be read.</source>
@@ -9911,7 +9911,7 @@
     <message>
         <source>The revocation list has no number.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lista de revocación no tiene número.</translation>
     </message>
     <message>
         <source>The revocation list in force is good until {day}. After that the gateway lets nobody in.</source>
@@ -9931,17 +9931,17 @@
     <message>
         <source>The revocation list was good until {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lista de revocación era válida hasta el {end}.</translation>
     </message>
     <message>
         <source>The router’s password</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La contraseña del router</translation>
     </message>
     <message>
         <source>The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los mismos días van al calendario de la familia: hearthkey dates --into con una carpeta escribe el archivo.</translation>
     </message>
     <message>
         <source>The same key under the bundle’s passphrase, PEM (RFC 7468 section 11).</source>
@@ -9961,12 +9961,12 @@
     <message>
         <source>The sealed copy of {day} was opened, and everything in it is whole and fits.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se abrió la copia sellada del {day}, y todo lo que contiene está completo y concuerda.</translation>
     </message>
     <message>
         <source>The secret that all devices share</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El secreto que comparten todos los dispositivos</translation>
     </message>
     <message>
         <source>The sentence under the line says what follows, before anything is made.</source>
@@ -9991,7 +9991,7 @@
     <message>
         <source>The sheet for {title} does not fit on one page in readable type.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La hoja para {title} no cabe en una página en letra legible.</translation>
     </message>
     <message>
         <source>The sheet shows all of them.</source>
@@ -10001,17 +10001,17 @@
     <message>
         <source>The signature on this profile is not this household’s, or the profile was changed after it was signed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La firma de este perfil no es de este hogar, o el perfil se cambió después de firmarlo.</translation>
     </message>
     <message>
         <source>The stop of {whom} was done again after all, with revocation list {number}.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se bloqueó de nuevo {whom}, con la lista de revocación n.º {number}.</translation>
     </message>
     <message>
         <source>The stop of {whom} was taken back with revocation list {number}, before it was in force.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo el bloqueo de {whom} con la lista de revocación n.º {number}, antes de que entrara en vigor.</translation>
     </message>
     <message>
         <source>The system refused: {seen} {path}. Nothing was lost, nothing is half done.</source>
@@ -10031,12 +10031,12 @@
     <message>
         <source>The template {name} was forgotten again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se volvió a olvidar la plantilla {name}.</translation>
     </message>
     <message>
         <source>The template {name} was kept again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al final se volvió a guardar la plantilla {name}.</translation>
     </message>
     <message>
         <source>The template {name} was written for the gateway, as {file}.</source>
@@ -10101,7 +10101,7 @@
     <message>
         <source>The time is over and nothing was proved. The link is closed.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se acabó el tiempo y no se ha comprobado nada. El enlace está cerrado.</translation>
     </message>
     <message>
         <source>The transforms of the ESP SA, by their names at IANA: a list to loop over.</source>
@@ -10206,12 +10206,12 @@
     <message>
         <source>There are more files than are looked at.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay más archivos de los que se examinan.</translation>
     </message>
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay {count} pasos, y en una hoja caben {limit}.</translation>
     </message>
     <message>
         <source>There are: {known}.</source>
@@ -10221,12 +10221,12 @@
     <message>
         <source>There is a file at {path} already. It was left as it is.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay un archivo en {path}. Se ha dejado como estaba.</translation>
     </message>
     <message>
         <source>There is another CA here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aquí hay otra CA.</translation>
     </message>
     <message>
         <source>There is no bundle in it.</source>
@@ -10236,7 +10236,7 @@
     <message>
         <source>There is no certificate of a CA here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay ningún certificado de una CA.</translation>
     </message>
     <message>
         <source>There is no container &quot;{text}&quot;.</source>
@@ -10246,7 +10246,7 @@
     <message>
         <source>There is no copy with the number {number}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna copia con el número {number}.</translation>
     </message>
     <message>
         <source>There is no file {path}.</source>
@@ -10256,7 +10256,7 @@
     <message>
         <source>There is no folder or file {path}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna carpeta ni ningún archivo {path}.</translation>
     </message>
     <message>
         <source>There is no household in this data folder yet.</source>
@@ -10301,7 +10301,7 @@
     <message>
         <source>There is no revocation list here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay ninguna lista de revocación.</translation>
     </message>
     <message>
         <source>There is no revocation list to judge by ({seen}).</source>
@@ -10326,7 +10326,7 @@
     <message>
         <source>There is not enough room at {path}: {free} KB are free, {wanted} KB are wanted. Nothing was written.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay espacio suficiente en {path}: hay {free} KB libres y hacen falta {wanted} KB. No se ha escrito nada.</translation>
     </message>
     <message>
         <source>There is nothing in the template.</source>
@@ -10341,7 +10341,7 @@
     <message>
         <source>There is nothing to do again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que rehacer.</translation>
     </message>
     <message>
         <source>There is nothing to let back in.</source>
@@ -10351,17 +10351,17 @@
     <message>
         <source>There is nothing to take back. What was done before the app was opened is not kept for that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que deshacer. Lo que se hizo antes de abrir la aplicación no se conserva para eso.</translation>
     </message>
     <message>
         <source>These are no whole set of PEM files: {keys} with a key, {certificates} with certificates.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este no es un juego completo de archivos PEM: {keys} con clave, {certificates} con certificados.</translation>
     </message>
     <message>
         <source>These lines were typed with a slip: {slips}. Every other line stays right. Lines still wanted: {missing}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al escribir estas líneas hubo un desliz: {slips}. Todas las demás siguen bien. Líneas que aún faltan: {missing}.</translation>
     </message>
     <message>
         <source>They are never shown at the same time.</source>
@@ -10386,7 +10386,7 @@
     <message>
         <source>They work. Stopping one stops all of them; only one is taken over as a pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Funcionan. Bloquear uno los bloquea todos; solo uno se adopta como pase.</translation>
     </message>
     <message>
         <source>This cannot be undone, and there is nobody to ask.</source>
@@ -10416,22 +10416,22 @@
     <message>
         <source>This copy opens, but it was not made by this household’s app: its mark is wrong. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta copia se abre, pero no la hizo la aplicación de este hogar: su marca no es correcta. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>This copy was made by a newer app ({seen}); this one knows {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta copia la hizo una aplicación más nueva ({seen}); esta conoce {known}.</translation>
     </message>
     <message>
         <source>This file is larger than a sealed copy can be ({limit} octets).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo es más grande de lo que puede ser una copia sellada ({limit} bytes).</translation>
     </message>
     <message>
         <source>This household cannot be taken over: {why}</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este hogar no se puede adoptar: {why}</translation>
     </message>
     <message>
         <source>This household has no secret that all devices share.</source>
@@ -10441,7 +10441,7 @@
     <message>
         <source>This is a copy of another household ({household}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta es una copia de otro hogar ({household}).</translation>
     </message>
     <message>
         <source>This is a fault of the app. Nothing was lost. Do it again; if it stays, tell the makers these words.</source>
@@ -10456,27 +10456,27 @@
     <message>
         <source>This is no configuration profile that can be read ({seen}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No es un perfil de configuración que se pueda leer ({seen}).</translation>
     </message>
     <message>
         <source>This is not taken back any more: a bundle was handed over since.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto ya no se puede deshacer: desde entonces se ha entregado en mano un paquete.</translation>
     </message>
     <message>
         <source>This is not taken back any more: it was changed again since.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto ya no se puede deshacer: desde entonces se ha cambiado otra vez.</translation>
     </message>
     <message>
         <source>This is not taken back any more: the gateway has it since the last delivery.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto ya no se puede deshacer: la pasarela lo tiene desde el último envío.</translation>
     </message>
     <message>
         <source>This is not taken back any more: the gateway holds revocation list {number}, so it is in force.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto ya no se puede deshacer: la pasarela tiene la lista de revocación n.º {number}, así que está en vigor.</translation>
     </message>
     <message>
         <source>This is the practice household. Nothing of it is ever delivered to a gateway.</source>
@@ -10486,22 +10486,22 @@
     <message>
         <source>This paper was made by a newer app ({seen}); this one knows {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta copia en papel la hizo una aplicación más nueva ({seen}); esta conoce {known}.</translation>
     </message>
     <message>
         <source>This profile has its passphrase inside: whoever has the file gets in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este perfil lleva dentro su frase de contraseña: quien tenga el archivo entra.</translation>
     </message>
     <message>
         <source>This script was checked, but nobody has run it on Windows yet. Read it first; it undoes what it does with -Undo.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este script se ha revisado, pero nadie lo ha ejecutado todavía en Windows. Léelo antes; con -Undo deshace lo que hace.</translation>
     </message>
     <message>
         <source>This sealed copy is not whole: {part} is damaged or missing. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta copia sellada no está completa: {part} está dañado o falta. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>This window only looks.</source>
@@ -10516,7 +10516,7 @@
     <message>
         <source>Throw it away and give the device a new pass.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tíralo y dale al dispositivo un pase nuevo.</translation>
     </message>
     <message>
         <source>To let it in again: hearthkey let-in. For good: hearthkey revoke.</source>
@@ -10536,12 +10536,12 @@
     <message>
         <source>Try {title} on mobile data</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probar {title} con datos móviles</translation>
     </message>
     <message>
         <source>Trying one opens it as a new computer would. Do it once or twice a year.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al probar una, se abre como lo haría un ordenador nuevo. Hazlo una o dos veces al año.</translation>
     </message>
     <message>
         <source>Turn it on first: hearthkey secrets --household.</source>
@@ -10576,17 +10576,17 @@
     <message>
         <source>Type the one that was chosen when the CA was made.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe la que se eligió al crear la CA.</translation>
     </message>
     <message>
         <source>Type the passphrase that locks it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe la frase de contraseña con la que se cerró.</translation>
     </message>
     <message>
         <source>Type the text anew on one line rather than pasting it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe el texto de nuevo en una sola línea, en vez de pegarlo.</translation>
     </message>
     <message>
         <source>Type two letters of the person or the device, then Enter. The device is stopped.</source>
@@ -10596,77 +10596,77 @@
     <message>
         <source>Undo: a copy of {whom} is gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: una copia de {whom} ya no existe</translation>
     </message>
     <message>
         <source>Undo: a copy of {whom} is not gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: una copia de {whom} sigue existiendo</translation>
     </message>
     <message>
         <source>Undo: a pass for {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: un pase para {whom}</translation>
     </message>
     <message>
         <source>Undo: delete a copy of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: borrar una copia de {whom}</translation>
     </message>
     <message>
         <source>Undo: forget the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: olvidar la plantilla {name}</translation>
     </message>
     <message>
         <source>Undo: hand over {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: entregar en mano {whom}</translation>
     </message>
     <message>
         <source>Undo: keep the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: guardar la plantilla {name}</translation>
     </message>
     <message>
         <source>Undo: let {whom} back in</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: dejar entrar de nuevo a {whom}</translation>
     </message>
     <message>
         <source>Undo: revoke {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: revocar {whom}</translation>
     </message>
     <message>
         <source>Undo: stop {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: bloquear {whom}</translation>
     </message>
     <message>
         <source>Undo: the choices for the gateway’s files</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: las opciones para los archivos de la pasarela</translation>
     </message>
     <message>
         <source>Undo: the household’s settings</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: los ajustes del hogar</translation>
     </message>
     <message>
         <source>Undo: the language of {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: el idioma de {name}</translation>
     </message>
     <message>
         <source>Undo: where the gateway is</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: dónde está la pasarela</translation>
     </message>
     <message>
         <source>Undo: whom to call</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: a quién llamar</translation>
     </message>
     <message>
         <source>Unlock before that day; the list is signed anew and delivered. An ending certificate has to be renewed.</source>
@@ -10681,7 +10681,7 @@
     <message>
         <source>Unlock the household once, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abre el hogar una vez y vuelve a intentarlo.</translation>
     </message>
     <message>
         <source>Unlock the household, so that its list is signed anew</source>
@@ -10716,7 +10716,7 @@
     <message>
         <source>Use 1 to {limit} characters.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa de 1 a {limit} caracteres.</translation>
     </message>
     <message>
         <source>Use a device’s pass for a device and the gateway’s for the gateway.</source>
@@ -10731,7 +10731,7 @@
     <message>
         <source>Use a newer hearthkey, or write the file anew for this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa un hearthkey más nuevo, o escribe de nuevo el archivo para este.</translation>
     </message>
     <message>
         <source>Use a picture of the code alone.</source>
@@ -10766,7 +10766,7 @@
     <message>
         <source>Use small letters without accents, figures, and hyphens between them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usa letras minúsculas sin acentos, cifras y guiones entre ellas.</translation>
     </message>
     <message>
         <source>Use the list that hearthkey lists --into writes.</source>
@@ -10806,12 +10806,12 @@
     <message>
         <source>What comes from {tunnel} counts, and from the gateway’s own address {inside}. Which device in the tunnel it was, or the gateway’s own computer, that address cannot say.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta lo que llega de {tunnel}, y de la dirección propia de la pasarela, {inside}. Qué dispositivo del túnel era, o si era el propio ordenador de la pasarela, esa dirección no lo puede decir.</translation>
     </message>
     <message>
         <source>What comes from {tunnel} counts. From the network at home it proves nothing.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta lo que llega de {tunnel}. Desde la red de casa no demuestra nada.</translation>
     </message>
     <message>
         <source>What devices reach at home, each in prefix notation: a list to loop over.</source>
@@ -10826,7 +10826,7 @@
     <message>
         <source>What follows in it was not read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que sigue en él no se ha leído.</translation>
     </message>
     <message>
         <source>What is made waits in the tray. Nobody has it until you hand it over.</source>
@@ -10846,7 +10846,7 @@
     <message>
         <source>What is to be done</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hay que hacer</translation>
     </message>
     <message>
         <source>What is written into bundles stands on the page of the household.</source>
@@ -10856,22 +10856,22 @@
     <message>
         <source>What it signs can be forged with enough effort. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que firma se puede falsificar con bastante esfuerzo. Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>What lies at {place} is not what was written there, so nothing was deleted.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hay en {place} no es lo que se escribió allí, así que no se ha borrado nada.</translation>
     </message>
     <message>
         <source>What stands in red has come due. The rest can wait, in the order in which it comes.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que está en rojo toca ya. Lo demás puede esperar, en el orden en que llega.</translation>
     </message>
     <message>
         <source>What stands on this paper is whole, but it is not what a household’s paper says.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pone en este papel está completo, pero no es lo que dice la copia en papel de un hogar.</translation>
     </message>
     <message>
         <source>What the gateway holds is not known since {since}. It held list no. {number} when it was read {looked}.</source>
@@ -10901,12 +10901,12 @@
     <message>
         <source>What they say is left out. Compare them before you take over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dicen se deja fuera. Compáralas antes de adoptar el hogar.</translation>
     </message>
     <message>
         <source>What this CA signs would be turned away ({seen}). Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que firme esta CA sería rechazado ({seen}). No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>What waits in the tray takes it along when it leaves; a file that was saved of it before has to be saved again.</source>
@@ -10916,12 +10916,12 @@
     <message>
         <source>What was handed over cannot be taken back, only stopped or revoked.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se entregó en mano no se puede deshacer, solo bloquear o revocar.</translation>
     </message>
     <message>
         <source>What was only told is kept as told. No proof can be taken back.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que solo se contó se guarda como contado. Ninguna prueba se puede deshacer.</translation>
     </message>
     <message>
         <source>What was read back from the gateway is not what was sent ({name}). The gateway goes on with what it had before.</source>
@@ -10966,32 +10966,32 @@
     <message>
         <source>Where it is now cannot be looked at from here.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde está ahora no se puede mirar desde aquí.</translation>
     </message>
     <message>
         <source>Where the copy {number} is now cannot be looked at from here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde está ahora la copia {number} no se puede mirar desde aquí.</translation>
     </message>
     <message>
         <source>Whoever copies the file can make passes for the household. After the take-over, delete it and empty the places where copies of the folder lie.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quien copie el archivo puede hacer pases para el hogar. Después de adoptarlo, borra el archivo y vacía los lugares donde haya copias de la carpeta.</translation>
     </message>
     <message>
         <source>Whoever copies the file gets in as that device. Delete it once the device has it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quien copie el archivo entra como si fuera ese dispositivo. Bórralo en cuanto el dispositivo lo tenga.</translation>
     </message>
     <message>
         <source>Whoever has it gets in, and this app can neither show nor stop it until the file is added. Its number is never used again.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quien lo tenga entra, y esta aplicación no puede mostrarlo ni bloquearlo hasta que se añada el archivo. Su número no se vuelve a usar nunca.</translation>
     </message>
     <message>
         <source>Whoever opens the link from inside the tunnel reads “You are in”, and the proof is written down with its time and address.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quien abre el enlace desde dentro del túnel lee «Estás dentro», y la prueba queda anotada con su hora y su dirección.</translation>
     </message>
     <message>
         <source>Whoever sits between this computer and the gateway could show another key. Compare {subject} with what the gateway itself says: ssh-keygen -l -f on its host key file.</source>
@@ -11001,7 +11001,7 @@
     <message>
         <source>Whom to call has {length} characters; {limit} fit.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A quién llamar tiene {length} caracteres; caben {limit}.</translation>
     </message>
     <message>
         <source>Whose device it is, for people.</source>
@@ -11016,107 +11016,107 @@
     <message>
         <source>Write it again from the tray, if it waits there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vuelve a escribirlo desde la bandeja, si espera allí.</translation>
     </message>
     <message>
         <source>Write the passphrase down and keep it where the family’s papers are. Without it and without a sealed copy, nothing can be renewed or stopped. A sealed copy is written to {subject} after every change; keep one away from this computer: hearthkey seal --into DIR.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anota la frase de contraseña y guárdala con los papeles de la familia. Sin ella y sin una copia sellada no se puede renovar ni bloquear nada. Después de cada cambio se escribe una copia sellada en {subject}; guarda una lejos de este ordenador: hearthkey seal --into DIR.</translation>
     </message>
     <message>
         <source>Write {wanted}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe {wanted}.</translation>
     </message>
     <message>
         <source>and the access that it lets its maker’s app have.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>y el acceso que le da a la aplicación de su fabricante.</translation>
     </message>
     <message>
         <source>and whatever else opens the house.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>y todo lo demás que abra la casa.</translation>
     </message>
     <message>
         <source>ask for them; spare lists can only stop devices, never let one in.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pídelas; las listas de reserva solo pueden bloquear dispositivos, nunca dejar entrar ninguno.</translation>
     </message>
     <message>
         <source>broken</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>roto</translation>
     </message>
     <message>
         <source>gone since {day}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no existe desde el {day}</translation>
     </message>
     <message>
         <source>good to know</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>conviene saberlo</translation>
     </message>
     <message>
         <source>hearthkey list shows everybody.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey list muestra a todo el mundo.</translation>
     </message>
     <message>
         <source>hearthkey name-pass SERIAL --person PERSON --device DEVICE says it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey name-pass SERIAL --person PERSON --device DEVICE lo indica.</translation>
     </message>
     <message>
         <source>hearthkey name-pass lists those that wait to be named.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey name-pass muestra los que esperan un nombre.</translation>
     </message>
     <message>
         <source>hearthkey visit shows those that are.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey visit muestra las que lo están.</translation>
     </message>
     <message>
         <source>in the way</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>impide seguir</translation>
     </message>
     <message>
         <source>mail, clouds, streaming, cameras; look who is signed in there.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>correo, nubes, streaming, cámaras; mira quién tiene allí la sesión abierta.</translation>
     </message>
     <message>
         <source>nothing is delivered by itself here: carry the new list there, or they still get in.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aquí no se envía nada por sí solo: lleva allí la lista nueva, o seguirá entrando.</translation>
     </message>
     <message>
         <source>said to get in, on mobile data</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dicen que entra, con datos móviles</translation>
     </message>
     <message>
         <source>said to work, {day}</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se dijo el {day} que funciona</translation>
     </message>
     <message>
         <source>seen to get in at the web front, from {address}</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se vio entrar en la fachada web, desde {address}</translation>
     </message>
     <message>
         <source>seen to get in, from {address}</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se vio entrar, desde {address}</translation>
     </message>
     <message>
         <source>solid bar, a tick for each time it was seen to get in</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>barra llena, una marca por cada vez que se vio entrar</translation>
     </message>
     <message>
         <source>Windows cannot open a file named &quot;{text}&quot;.</source>
@@ -11141,12 +11141,12 @@
     <message>
         <source>Write at least one [[steps.{text}]], or take {text} out of forms.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe al menos un [[steps.{text}]], o quita {text} de forms.</translation>
     </message>
     <message>
         <source>Write it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vuelve a escribirlo.</translation>
     </message>
     <message>
         <source>Write it as year-month-day, for instance 2027-05-01.</source>
@@ -11191,7 +11191,7 @@
     <message>
         <source>Writing a sealed copy</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribiendo una copia sellada</translation>
     </message>
     <message>
         <source>Writing the {form}</source>
@@ -11216,7 +11216,7 @@
     <message>
         <source>a configuration profile</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un perfil de configuración</translation>
     </message>
     <message>
         <source>a device</source>
@@ -11251,7 +11251,7 @@
     <message>
         <source>a set-up script with its PKCS#12 file</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un script de configuración con su archivo PKCS#12</translation>
     </message>
     <message>
         <source>a text</source>
@@ -11321,7 +11321,7 @@
     <message>
         <source>choose a copy</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>elegir una copia</translation>
     </message>
     <message>
         <source>choose among the matches</source>
@@ -11336,7 +11336,7 @@
     <message>
         <source>close the drawer and the link</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cerrar el panel lateral y el enlace</translation>
     </message>
     <message>
         <source>close the drawer; what is typed stays</source>
@@ -11506,7 +11506,7 @@
     <message>
         <source>hearthkey kinds marks your own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey kinds marca los tuyos.</translation>
     </message>
     <message>
         <source>hearthkey list shows all of them.</source>
@@ -11561,7 +11561,7 @@
     <message>
         <source>in use, in force</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en uso, en vigor</translation>
     </message>
     <message>
         <source>in use, seen from nowhere yet, a broken ring</source>
@@ -11601,7 +11601,7 @@
     <message>
         <source>let TCP port {port} from {networks} in for a quarter of an hour, in the input chain.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>deja entrar por el puerto TCP {port} desde {networks} durante un cuarto de hora, en la cadena input.</translation>
     </message>
     <message>
         <source>lost or stolen</source>
@@ -11661,12 +11661,12 @@
     <message>
         <source>not known to be gone</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>quizá aún existe</translation>
     </message>
     <message>
         <source>not known whether it left</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe si salió</translation>
     </message>
     <message>
         <source>not made yet, a thin ring</source>
@@ -11696,7 +11696,7 @@
     <message>
         <source>one of {forms}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>uno de {forms}</translation>
     </message>
     <message>
         <source>open the device</source>
@@ -11706,12 +11706,12 @@
     <message>
         <source>opens nothing: revoked on {day}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no abre nada: revocado el {day}</translation>
     </message>
     <message>
         <source>opens nothing: the pass ended on {day}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no abre nada: el pase caducó el {day}</translation>
     </message>
     <message>
         <source>past the end of the list, double rule and hatch</source>
@@ -11721,27 +11721,27 @@
     <message>
         <source>prove the selected device</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobar el dispositivo elegido</translation>
     </message>
     <message>
         <source>proved</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobado</translation>
     </message>
     <message>
         <source>proved {day}</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobado el {day}</translation>
     </message>
     <message>
         <source>proved {day}, its key is still here</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobado el {day}, su clave sigue aquí</translation>
     </message>
     <message>
         <source>proved; gateway, list and CA; a solid disc</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobado; pasarela, lista y CA; un disco lleno</translation>
     </message>
     <message>
         <source>put it aside</source>
@@ -11801,17 +11801,17 @@
     <message>
         <source>sudo firewall-cmd --add-port={port}/tcp --timeout=15m; it goes by itself.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sudo firewall-cmd --add-port={port}/tcp --timeout=15m; se quita por sí solo.</translation>
     </message>
     <message>
         <source>sudo ufw allow from {network} to any port {port} proto tcp; take it back afterwards with sudo ufw delete and the same words.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sudo ufw allow from {network} to any port {port} proto tcp; después se retira con sudo ufw delete y las mismas palabras.</translation>
     </message>
     <message>
         <source>the desk: all that wait, one after another</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la mesa: todos los que esperan, uno tras otro</translation>
     </message>
     <message>
         <source>the gateway’s certificate</source>
@@ -11836,7 +11836,7 @@
     <message>
         <source>they know it; it is made anew, and every other device is told: hearthkey secrets --renew.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo conoce; se crea de nuevo y se da a todos los demás dispositivos: hearthkey secrets --renew.</translation>
     </message>
     <message>
         <source>thin and thick final bar, nothing after it</source>
@@ -11891,7 +11891,7 @@
     <message>
         <source>weak</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>débil</translation>
     </message>
     <message>
         <source>were</source>
@@ -11906,17 +11906,17 @@
     <message>
         <source>what is to be done</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo que hay que hacer</translation>
     </message>
     <message>
         <source>what was written for their devices may carry some: {subject}.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo que se escribió para sus dispositivos puede llevar alguno: {subject}.</translation>
     </message>
     <message>
         <source>whoever is on the home network needs no pass.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>quien está en la red de casa no necesita ningún pase.</translation>
     </message>
     <message>
         <source>whoever reads the mail can reset every other password.</source>
@@ -11926,7 +11926,7 @@
     <message>
         <source>with it and a sealed copy, the whole household can be brought back elsewhere.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>con ella y una copia sellada se puede recuperar todo el hogar en otro lugar.</translation>
     </message>
     <message>
         <source>with the serial number or IMEI from its box; insurers ask for it.</source>
@@ -11941,12 +11941,12 @@
     <message>
         <source>your own “{name}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un archivo de tu plantilla «{name}»</translation>
     </message>
     <message>
         <source>{address} asked from neither the tunnel nor home, and got nothing.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{address} preguntó sin estar en el túnel ni en casa, y no recibió nada.</translation>
     </message>
     <message>
         <source>{address} asked from outside the home network and got nothing.</source>
@@ -11961,7 +11961,7 @@
     <message>
         <source>{address} is this computer’s own address, so it would prove nothing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{address} es la dirección de este mismo ordenador, así que no demostraría nada.</translation>
     </message>
     <message>
         <source>{address} tried a wrong link.</source>
@@ -11971,27 +11971,27 @@
     <message>
         <source>{address}: {why}</source>
         <extracomment>What the desk is told about a pick-up, in words.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{address}: {why}</translation>
     </message>
     <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} redes wifi son más de {limit}.</translation>
     </message>
     <message>
         <source>{count} bundles that wait have to be made anew: their keys are in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} paquetes en espera hay que crearlos de nuevo: sus claves no están en ninguna copia.</translation>
     </message>
     <message>
         <source>{count} certificates of devices were found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se encontraron {count} certificados de dispositivos.</translation>
     </message>
     <message>
         <source>{count} certificates of gateways were recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se reconocieron {count} certificados de pasarelas.</translation>
     </message>
     <message>
         <source>{count} changed</source>
@@ -12001,7 +12001,7 @@
     <message>
         <source>{count} entries of the diary came later.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} entradas del diario son posteriores.</translation>
     </message>
     <message>
         <source>{count} files went to {where} and were read back. Revocation list {number} is in force.</source>
@@ -12041,82 +12041,82 @@
     <message>
         <source>{day} is over.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El {day} ya ha pasado.</translation>
     </message>
     <message>
         <source>{files}</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{files}</translation>
     </message>
     <message>
         <source>{files} and one more</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{files} y uno más</translation>
     </message>
     <message>
         <source>{files} and {more} more</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{files} y {more} más</translation>
     </message>
     <message>
         <source>{file} cannot be opened ({seen}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede abrir {file} ({seen}).</translation>
     </message>
     <message>
         <source>{file} cannot be read as TOML: {seen}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} no se puede leer como TOML: {seen}.</translation>
     </message>
     <message>
         <source>{file} describes {name}, so it is not clear which of the two it is about.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} describe {name}, así que no está claro de cuál de los dos trata.</translation>
     </message>
     <message>
         <source>{file} does not say that it describes a device kind.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} no dice que describa un tipo de dispositivo.</translation>
     </message>
     <message>
         <source>{file} does not say {place}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} no indica {place}.</translation>
     </message>
     <message>
         <source>{file} has steps for {text}, which is not among its forms.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} tiene pasos para {text}, que no está entre sus formas.</translation>
     </message>
     <message>
         <source>{file} has {count} entries under {place}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} tiene {count} entradas en {place}.</translation>
     </message>
     <message>
         <source>{file} is larger than {limit} octets.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} ocupa más de {limit} bytes.</translation>
     </message>
     <message>
         <source>{file} is of version {version}; this app reads {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} es de la versión {version}; esta aplicación lee la {known}.</translation>
     </message>
     <message>
         <source>{file} names the form {text} twice.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} nombra dos veces la forma {text}.</translation>
     </message>
     <message>
         <source>{file} says that the device takes {text}, but not what to do with it there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} dice que el dispositivo admite {text}, pero no qué hacer allí con ello.</translation>
     </message>
     <message>
         <source>{file} says {place}, which nobody obeys.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} indica {place}, y eso no lo atiende nadie.</translation>
     </message>
     <message>
         <source>{first} and {next}</source>
@@ -12141,62 +12141,62 @@
     <message>
         <source>{form}, dragged out of the window; where to, the desktop does not say</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, arrastrado fuera de la ventana; el escritorio no dice adónde</translation>
     </message>
     <message>
         <source>{form}, in the folder {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, en la carpeta {place}</translation>
     </message>
     <message>
         <source>{form}, offered for pick-up; whether a phone got it is not known</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, ofrecido para recoger; no se sabe si llegó a un móvil</translation>
     </message>
     <message>
         <source>{form}, on paper</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, en papel</translation>
     </message>
     <message>
         <source>{form}, on the clipboard</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, en el portapapeles</translation>
     </message>
     <message>
         <source>{form}, on the stick “{place}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, en la memoria USB «{place}»</translation>
     </message>
     <message>
         <source>{form}, perhaps dragged out of the window</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, quizá arrastrado fuera de la ventana</translation>
     </message>
     <message>
         <source>{form}, perhaps in the folder {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, quizá en la carpeta {place}</translation>
     </message>
     <message>
         <source>{form}, perhaps on paper</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, quizá en papel</translation>
     </message>
     <message>
         <source>{form}, perhaps on the clipboard</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, quizá en el portapapeles</translation>
     </message>
     <message>
         <source>{form}, perhaps on the stick “{place}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, quizá en la memoria USB «{place}»</translation>
     </message>
     <message>
         <source>{form}, picked up by {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{form}, recogido por {place}</translation>
     </message>
     <message>
         <source>{host} is nobody’s address.</source>
@@ -12216,17 +12216,17 @@
     <message>
         <source>{household} comes back as it was on {day}. What was done later is not here: who was stopped after that is taken over from the gateway at the first delivery.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} vuelve tal como estaba el {day}. Lo que se hizo después no está aquí: lo que se bloqueó desde entonces se toma de la pasarela en el primer envío.</translation>
     </message>
     <message>
         <source>{household} goes on under its own CA.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} continúa con su propia CA.</translation>
     </message>
     <message>
         <source>{household} was brought back from the sealed copy of {day}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} se recuperó de la copia sellada del {day}.</translation>
     </message>
     <message>
         <source>{key} is missing (looked for from line {line} on).</source>
@@ -12256,17 +12256,17 @@
     <message>
         <source>{name} is neither a picture (PNG or JPEG) nor plain text.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} no es ni una imagen (PNG o JPEG) ni texto sin formato.</translation>
     </message>
     <message>
         <source>{name} is not one of your own kinds, so there is nothing to take away.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} no es uno de tus propios tipos, así que no hay nada que quitar.</translation>
     </message>
     <message>
         <source>{name} seems to be on here and may refuse the phone. If the code does not open: {how}</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} parece estar activo aquí y quizá rechace el móvil. Si el código no se abre: {how}</translation>
     </message>
     <message>
         <source>{name} was founded. Its CA ends {authority_end}, the certificate of its gateway {host} ends {gateway_end}. Revocation list 1 was signed; nobody is on it.</source>
@@ -12291,7 +12291,7 @@
     <message>
         <source>{new} gets a pass of its own, with a new key. {old} stops getting in once the gateway holds list {number}, and never gets in again once {new} was seen to. Until then it can be let back in.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{new} recibe un pase propio, con una clave nueva. {old} deja de entrar en cuanto la pasarela tenga la lista n.º {number}, y para siempre en cuanto se haya visto entrar {new}. Hasta entonces se puede dejar entrar de nuevo.</translation>
     </message>
     <message>
         <source>{number} is no port; they go from 1 to 65535.</source>
@@ -12316,7 +12316,7 @@
     <message>
         <source>{path} could not be read ({seen}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{path} no se pudo leer ({seen}).</translation>
     </message>
     <message>
         <source>{path} holds something that is no tour.</source>
@@ -12341,7 +12341,7 @@
     <message>
         <source>{path} is there already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{path} ya existe.</translation>
     </message>
     <message>
         <source>{path} names no device.</source>
@@ -12351,7 +12351,7 @@
     <message>
         <source>{person} has no pass that gets in, or could again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} no tiene ningún pase que entre o que pueda volver a entrar.</translation>
     </message>
     <message>
         <source>{person} will get in with this {device} {end}. Nobody else has this pass.{again}</source>
@@ -12366,47 +12366,47 @@
     <message>
         <source>{place} cannot be reached now, so nothing was deleted.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no se puede llegar a {place}, así que no se ha borrado nada.</translation>
     </message>
     <message>
         <source>{place} in {file} gives {text} a second label.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} en {file} da a {text} una segunda etiqueta.</translation>
     </message>
     <message>
         <source>{place} in {file} holds a line end, a tab, or a character that cannot be seen.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} en {file} contiene un fin de línea, una tabulación o un carácter que no se puede ver.</translation>
     </message>
     <message>
         <source>{place} in {file} is &quot;{text}&quot;, which is not known.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} en {file} es «{text}», que no se conoce.</translation>
     </message>
     <message>
         <source>{place} in {file} is empty or too long.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} en {file} está vacío o es demasiado largo.</translation>
     </message>
     <message>
         <source>{place} in {file} is missing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta {place} en {file}.</translation>
     </message>
     <message>
         <source>{place} in {file} is not written as it has to be.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} en {file} no está escrito como debe.</translation>
     </message>
     <message>
         <source>{serial} belongs to {title} already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{serial} ya pertenece a {title}.</translation>
     </message>
     <message>
         <source>{serial} is no pass that was made elsewhere.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{serial} no es un pase hecho en otro lugar.</translation>
     </message>
     <message>
         <source>{setting} {after} (before: {before})</source>
@@ -12441,7 +12441,7 @@
     <message>
         <source>{text} is no address at home ({home}), so it is not the gateway’s inner one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{text} no es una dirección de casa ({home}), así que no es la dirección interior de la pasarela.</translation>
     </message>
     <message>
         <source>{text} is no address of this computer; it has {known}.</source>
@@ -12466,17 +12466,17 @@
     <message>
         <source>{title} does not get in ({state}), so there is nothing to prove.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} no entra ({state}), así que no hay nada que comprobar.</translation>
     </message>
     <message>
         <source>{title} gets a new key and a pass until {ends}. Its old pass does not get in any more, so nothing overlaps.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} recibe una clave nueva y un pase hasta el {ends}. Su pase anterior ya no entra, así que nada se solapa.</translation>
     </message>
     <message>
         <source>{title} gets a new key and a pass until {ends}. The old one stays as it is: both get in until {overlap}, or until the new one was seen to.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} recibe una clave nueva y un pase hasta el {ends}. El anterior se queda como está: ambos entran hasta el {overlap}, o hasta que se haya visto entrar el nuevo.</translation>
     </message>
     <message>
         <source>{title} gets in again once the gateway holds list {number}.</source>
@@ -12501,7 +12501,7 @@
     <message>
         <source>{title} has a bundle in the tray already. A second one would only be taken for the first.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ya tiene un paquete en la bandeja. Un segundo solo se confundiría con el primero.</translation>
     </message>
     <message>
         <source>{title} has a pass already.</source>
@@ -12511,7 +12511,7 @@
     <message>
         <source>{title} is a guest’s and is meant to end.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} es de un invitado y ha de caducar.</translation>
     </message>
     <message>
         <source>{title} is asked for twice.</source>
@@ -12521,7 +12521,7 @@
     <message>
         <source>{title} is in: the link was opened through the tunnel, from {address}.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} está dentro: el enlace se abrió por el túnel, desde {address}.</translation>
     </message>
     <message>
         <source>{title} is not stopped.</source>
@@ -12536,7 +12536,7 @@
     <message>
         <source>{title} is stopped. Renew it by name, if it is to get in again.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} tiene un bloqueo. Renuévalo por su nombre, si ha de volver a entrar.</translation>
     </message>
     <message>
         <source>{title} keeps its key; here it is erased, with its passphrase. If the bundle is lost after that, it is replaced, never sent again.</source>
@@ -12551,7 +12551,7 @@
     <message>
         <source>{title} proves that it gets in by opening a link at {where} through the tunnel.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} demuestra que entra abriendo por el túnel un enlace en {where}.</translation>
     </message>
     <message>
         <source>{title} stops getting in once the gateway holds list {number}. {others} It can be let back in.{shared}</source>
@@ -12571,12 +12571,12 @@
     <message>
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} cuenta entonces como comprobado hoy, porque lo dice {person}. Eso queda anotado y no se puede deshacer. Solo vale algo si la wifi estaba apagada.</translation>
     </message>
     <message>
         <source>{title} was handed over, and its key exists on the device alone. That is not undone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya se entregó en mano {title}, y su clave solo existe en el dispositivo. Eso no se puede deshacer.</translation>
     </message>
     <message>
         <source>{title} was handed over. Its key and passphrase were erased here.</source>
@@ -12596,7 +12596,7 @@
     <message>
         <source>{title} was not begun.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se ha empezado con {title}.</translation>
     </message>
     <message>
         <source>{title} was revoked already.</source>
@@ -12611,12 +12611,12 @@
     <message>
         <source>{title} was revoked for good. A new pass: hearthkey add --replace.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se revocó {title} para siempre. Un pase nuevo: hearthkey add --replace.</translation>
     </message>
     <message>
         <source>{title} was revoked for good. That is never undone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se revocó {title} para siempre. Eso no se deshace nunca.</translation>
     </message>
     <message>
         <source>{title} was revoked, and that is final.</source>
@@ -12656,17 +12656,17 @@
     <message>
         <source>{title} would be left without a pass that is known to work. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} se quedaría sin ningún pase que se sepa que funciona. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>{title}: its next bundle is in the tray already.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: su paquete siguiente ya está en la bandeja.</translation>
     </message>
     <message>
         <source>{title}: {why}</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: {why}</translation>
     </message>
     <message>
         <source>{weeks} weeks left</source>
