@@ -32,6 +32,9 @@ def test_the_household_comes_back_from_a_scan_and_typed_lines(cottage: Cottage, 
     scan = next(tmp_path.glob("scan*.png"))
     subprocess.run([needs("pdftotext"), "-layout", "-f", "2", pdf, tmp_path / "typed.txt"], check=True)
     typed = (tmp_path / "typed.txt").read_text(encoding="utf-8")
+    assert "those of today" in cottage.unlocked("try", "--paper", scan).out
+    assert cottage.run("settle", "--name", "Plum House", "--yes").code == 0
+    assert "The settings have changed since" in cottage.unlocked("try", "--paper", scan).out
     slip = tmp_path / "slip.txt"
     slip.write_text(typed.replace("\n05 ", "\n06 ").replace("\n07 ", "\nxx "), encoding="utf-8")
     refused = other.unlocked("restore", "--paper", slip, "--yes")

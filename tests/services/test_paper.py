@@ -14,14 +14,19 @@ from hearthkey.core.languages import Language
 from hearthkey.core.paper import Gathered
 from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
+from hearthkey.core.target import By, Target
 from hearthkey.formats import paper_der
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services import reading_paper
 from hearthkey.services.enrolling import EnrolRequest
+from hearthkey.services.papering import Papering
 from hearthkey.services.restoring import GAP
 from hearthkey.services.restoring_paper import PaperRestoring
-from tests.fakes.home import PASSPHRASE, Home, PracticeHouse, World
+from tests.fakes.gateway import HOST_KEY
+from tests.fakes.home import PASSPHRASE, Home, PracticeHouse, World, at_home
 from tests.fakes.vault import FakeVault
+
+TARGET = Target(By.SSH, "hearthkey", host="gateway.quince.example")
 
 
 class OneKey:
@@ -109,6 +114,52 @@ def test_people_are_added_again_and_the_real_key_text_opens(home: Home, other: P
     other.keyholder.unlock(other.register, other.vault, PASSPHRASE)
     other.enrolling.apply(other.enrolling.preview(EnrolRequest("Ines", "phone", "windows")))
     assert [one.title for one in other.register.passes()] == ["Ines’s phone"]
+
+
+def test_the_gateway_gives_back_who_was_stopped_after_the_paper_was_made(tmp_path: Path) -> None:
+    """Otherwise whoever was stopped since would get in again with the first list from the new computer."""
+    with at_home(tmp_path / "data", practice=False) as home:
+        home.world.gate.clock = home.world.clock.now()
+        home.house.targeting.choose(TARGET, HOST_KEY)
+        old = content(home)
+        home.stop("Ines phone")
+        home.revoke("Odile tablet")
+        home.house.delivering.deliver()
+        world = World(clock=home.world.clock, dice=home.world.dice, gate=home.world.gate)
+        house = PracticeHouse(tmp_path / "other", world)
+        house.enter()
+        try:
+            verb = bringing(house, home.key)
+            verb.apply(verb.preview(old, PASSPHRASE))
+            assert house.register.entries() == []
+            house.targeting.choose(TARGET, HOST_KEY)
+            done = house.delivering.deliver()
+            assert {one.serial for one in house.register.entries()} == {
+                one.serial for one in home.house.register.entries()
+            }
+            assert len(done.taken_over) == 2
+            assert done.list_number > GAP > home.house.register.list_high_water()
+        finally:
+            house.leave()
+
+
+def test_a_paper_is_tried_for_real(home: Home, other: PracticeHouse) -> None:
+    """Otherwise nobody knows whether what was printed opens, or whose it is."""
+    own = content(home)
+    trying = Papering(home.house.register, home.house.vault, home.house.clock, OneKey(home.key))
+    assert "those of today" in trying.try_paper(own, PASSPHRASE).sentence
+    assert home.house.register.diary()[-1].verb == "try"
+    with pytest.raises(Refused, match="wrong-passphrase"):
+        trying.try_paper(own, Secret("seven other words than those of this house"))
+    with pytest.raises(Refused, match="paper-key-of-another"):
+        Papering(home.house.register, home.house.vault, home.house.clock, OneKey(AuthorityKey.make())).try_paper(
+            own, PASSPHRASE
+        )
+    told = paper_der.decode(own)
+    with pytest.raises(Refused, match="paper-of-other-house"):
+        trying.try_paper(paper_der.encode(replace(told, certificate=b"another")), PASSPHRASE)
+    with pytest.raises(Refused, match="no-household"):
+        other.papering.try_paper(own, PASSPHRASE)
 
 
 def test_a_wrong_passphrase_and_a_household_that_is_here_change_nothing(home: Home, other: PracticeHouse) -> None:

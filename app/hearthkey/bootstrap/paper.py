@@ -54,7 +54,7 @@ class PaperRoom(Rooms):
         """The verb "paper"."""
         from hearthkey.services.papering import Papering
 
-        return Papering(self.register, self.vault, self.clock)
+        return Papering(self.register, self.vault, self.clock, self.locksmith)
 
     @cached_property
     def restoring_paper(self) -> PaperRestoring:

@@ -1,8 +1,10 @@
-"""`hearthkey paper`, and `hearthkey restore --paper`."""
+"""`hearthkey paper`, `hearthkey try --paper` and `hearthkey restore --paper`."""
 
 from __future__ import annotations
 
 from argparse import Namespace
+from collections.abc import Sequence
+from pathlib import Path
 
 from hearthkey.cli import asking
 from hearthkey.cli.sheets import paper_named
@@ -26,16 +28,30 @@ def paper_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     path = house.files.write(arguments.into.parent, arguments.into.name, data)
     changes = house.papering.printed(path.name)
     told = "The passphrase is not on it: keep the two apart. Print both pages, then delete the file."
-    teller.result([changes.sentence, told], {"files": [str(path)]})
+    to_try = "To be sure of it, scan what was printed: hearthkey try --paper SCAN"
+    teller.result([changes.sentence, told, to_try], {"files": [str(path)]})
+
+
+def try_paper(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Read a paper for real, and open its key."""
+    content = _read(house, arguments.paper)
+    secret = asking.passphrase(arguments, "Household passphrase")
+    changes = house.papering.try_paper(content, secret, progress=teller.progress)
+    teller.result([changes.sentence], {"tried": changes.sentence})
+
+
+def _read(house: House, files: Sequence[Path]) -> bytes:
+    """Everything that the files say of a paper together."""
+    gathered = Gathered()
+    for path in files:
+        data = house.files.read(path, reading_paper.LARGEST)
+        gathered = reading_paper.gathered(data, path.name, gathered, house.pictures.read_codes)
+    return gathered.content()
 
 
 def from_paper(house: House, arguments: Namespace, teller: Teller) -> None:
     """Bring a household back from its paper."""
-    gathered = Gathered()
-    for path in arguments.paper:
-        data = house.files.read(path, reading_paper.LARGEST)
-        gathered = reading_paper.gathered(data, path.name, gathered, house.pictures.read_codes)
-    content = gathered.content()
+    content = _read(house, arguments.paper)
     house.restoring_paper.told(content)
     secret = asking.passphrase(arguments, "Household passphrase")
     plan = house.restoring_paper.preview(content, secret, progress=teller.progress)

@@ -6,7 +6,7 @@ from argparse import Namespace
 from pathlib import Path
 
 from hearthkey.cli import asking
-from hearthkey.cli.paper import from_paper
+from hearthkey.cli.paper import from_paper, try_paper
 from hearthkey.cli.teller import Teller
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.network import Caution
@@ -35,7 +35,10 @@ def seal_verb(house: House, arguments: Namespace, teller: Teller) -> None:
 
 
 def try_verb(house: House, arguments: Namespace, teller: Teller) -> None:
-    """Open a sealed copy for real."""
+    """Open a sealed copy for real, or a paper."""
+    if arguments.paper:
+        try_paper(house, arguments, teller)
+        return
     data = house.files.read(arguments.file or _newest(house), sealed_tar.LARGEST)
     changes = house.sealing.try_copy(
         data, asking.passphrase(arguments, "Household passphrase"), _own(arguments), progress=teller.progress

@@ -52,21 +52,27 @@ def _seal(verb: argparse.ArgumentParser) -> None:
     _own_words(verb)
 
 
+def _scans(source: argparse._MutuallyExclusiveGroup) -> None:
+    source.add_argument(
+        "--paper",
+        type=Path,
+        nargs="+",
+        metavar="FILE",
+        help="a paper instead: scans (PNG, JPEG), text files with typed lines, in any order",
+    )
+
+
 def _try(verb: argparse.ArgumentParser) -> None:
-    verb.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy (default: the newest)")
+    source = verb.add_mutually_exclusive_group()
+    source.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy (default: the newest)")
+    _scans(source)
     _own_words(verb)
 
 
 def _restore(verb: argparse.ArgumentParser) -> None:
     source = verb.add_mutually_exclusive_group(required=True)
     source.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy")
-    source.add_argument(
-        "--paper",
-        type=Path,
-        nargs="+",
-        metavar="FILE",
-        help="from paper instead: scans (PNG, JPEG), text files with typed lines, in any order",
-    )
+    _scans(source)
     verb.add_argument("--key-file", action="store_true", help="keep secrets as files, where there is no keyring")
     _own_words(verb)
     verb.add_argument("--yes", action="store_true", help="do it without asking")

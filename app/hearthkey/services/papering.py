@@ -12,23 +12,25 @@ from hearthkey.core.paper import lines_of
 from hearthkey.core.paper_contents import LISTED, PaperContents, Withdrawn
 from hearthkey.core.passes import State
 from hearthkey.core.plans import Changes
+from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import paper as sentences
 from hearthkey.formats import paper_der
 from hearthkey.formats.paper_sheet import PaperFacts
 from hearthkey.pki import read
 from hearthkey.services import secret_names
 from hearthkey.services.opening import the_authority
-from hearthkey.services.ports import Clock, Register, Vault
+from hearthkey.services.ports import Clock, Locksmith, Progress, Register, Vault, silent
 from hearthkey.services.writing_diary import note
 
 
 class Papering:
-    """The verb "paper"."""
+    """The verb "paper", and the verb "try" for one."""
 
-    def __init__(self, register: Register, vault: Vault, clock: Clock) -> None:
+    def __init__(self, register: Register, vault: Vault, clock: Clock, locksmith: Locksmith) -> None:
         self._register = register
         self._vault = vault
         self._clock = clock
+        self._locksmith = locksmith
 
     def facts(self, language: Language) -> PaperFacts:
         """What the paper says. Nothing is opened for it: the key lies on it as it lies in the vault.
@@ -76,6 +78,27 @@ class Papering:
         sentence = sentences.printed(place)
         with self._register.change() as change:
             note(self._register, change, verb="paper", sentence=sentence, now=self._clock.now())
+        return Changes(sentence)
+
+    def try_paper(self, content: bytes, passphrase: Secret[str], *, progress: Progress = silent) -> Changes:
+        """Open the key on a paper that was read, and say whether all of it still holds.
+
+        Raises:
+            Refused: no-household, paper-of-other-house, paper-key-of-another, paper-unreadable, paper-newer,
+                wrong-passphrase, guard-unreadable, guard-too-heavy.
+            Unavailable: as the register.
+        """
+        authority, household = the_authority(self._register), self._register.household()
+        contents = paper_der.decode(content)
+        if contents.certificate != authority.certificate:
+            raise Refused("paper-of-other-house", household=contents.household.certified_name)
+        progress("opening-copied-key")
+        key = self._locksmith.open_guard(paper_der.key_text(contents.key), passphrase)
+        if key.public_der() != read.public_of(authority.certificate):
+            raise Refused("paper-key-of-another")
+        sentence = sentences.tried(contents, still=contents.household == household)
+        with self._register.change() as change:
+            note(self._register, change, verb="try", sentence=sentence, now=self._clock.now())
         return Changes(sentence)
 
 

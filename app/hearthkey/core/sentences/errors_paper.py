@@ -39,6 +39,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "The CA key on this paper belongs to another household than the rest of it. Nothing was changed.",
         "Take another paper, and ask who gave you this one.",
     ),
+    "paper-of-other-house": (
+        "This is the paper of another household ({household}).",
+        "Choose the one of this household.",
+    ),
     "paper-file-unknown": (
         "{name} is neither a picture (PNG or JPEG) nor plain text.",
         "Scan the page as PNG or JPEG, or type its lines into a text file.",

@@ -13,6 +13,19 @@ def printed(place: str) -> str:
     return "The household’s key was put on paper, at the printer."
 
 
+def tried(contents: PaperContents, *, still: bool) -> str:
+    """A paper was read and its key opened."""
+    if still:
+        return (
+            f"The paper of {day(contents.made)} was read whole, its key opens, and the settings on it are those of "
+            "today."
+        )
+    return (
+        f"The paper of {day(contents.made)} was read whole, and its key opens. The settings have changed since: a new "
+        "paper saves the work of changing them once more."
+    )
+
+
 def restoring(contents: PaperContents) -> str:
     """What bringing a household back from paper would do."""
     return (
