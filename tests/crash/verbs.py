@@ -15,9 +15,11 @@ from hearthkey.core.secret import Secret
 from hearthkey.core.succession import Cause
 from hearthkey.formats import paper_der
 from hearthkey.services import looking, reading_paper
+from hearthkey.services.adopting import AdoptRequest
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.founding import FoundRequest
 from hearthkey.services.settling import SettleRequest
+from tests.adopt.by_hand import HOST, LOCK
 
 WORDS = "oaken ladle visor plum tidy harbor mosaic"
 
@@ -191,6 +193,12 @@ def finish_succession(house: House, _folder: Path) -> None:
     house.succeeding.finish(told=True, anyway=True)
 
 
+def adopt(house: House, folder: Path) -> None:
+    """Take over the household that was made by hand and lies in the folder."""
+    request = AdoptRequest(folder, "Quince Cottage", HOST, ("198.51.100.0/24",), "203.0.113.0/24")
+    house.adopting.apply(house.adopting.preview(request, (Secret(LOCK.decode()),)), Secret(WORDS))
+
+
 VERBS: dict[str, Callable[[House, Path], None]] = {
     "found": found,
     "move-in": move_in,
@@ -218,4 +226,5 @@ VERBS: dict[str, Callable[[House, Path], None]] = {
     "turn-gateway": turn_gateway,
     "step-back": step_back,
     "finish-succession": finish_succession,
+    "adopt": adopt,
 }

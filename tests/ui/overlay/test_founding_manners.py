@@ -28,6 +28,7 @@ def test_every_control_has_a_name_and_its_turn(evening: Evening) -> None:
         "Type the words once more, from the paper",
         "Found the household",
         "Look around in a practice household",
+        "I have a CA already …",
     ]
     assert [name for name in names if name in wanted] == wanted
 

@@ -12,6 +12,7 @@ from hearthkey.ui.drawer.enrol_page import EnrolPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.proof_steps import Stage
 from hearthkey.ui.gallery import (
+    adopt_states,
     copies_states,
     desk_states,
     diary_states,
@@ -287,4 +288,7 @@ NEW_HOUSEHOLD = (
     Scene("restore-inside", restore_states.inside, PLAIN + SPECIAL[:2]),
     Scene("restore-done", restore_states.done, PLAIN[:2]),
     Scene("restore-done-paper", restore_states.done_from_paper, PLAIN[:1]),
+    Scene("adopting", adopt_states.nothing, PLAIN[:1]),
+    Scene("adopting-locked", adopt_states.looked(locked=True), PLAIN + SPECIAL[:2]),
+    Scene("adopting-open", adopt_states.looked(locked=False), PLAIN[:2]),
 )

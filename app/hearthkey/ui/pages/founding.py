@@ -21,6 +21,7 @@ from hearthkey.ui.controls.labels import Prose, Voice
 from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.dates import written
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.pages.adopt_turn import AdoptTurn
 from hearthkey.ui.pages.founding_form import FoundingForm
 from hearthkey.ui.pages.founding_passphrase import PassphrasePart
 from hearthkey.ui.pages.founding_words import Spot, spot_of, told
@@ -75,6 +76,7 @@ class FoundingPage(QWidget):
         )
         self.note = Prose(theme, Role.STATE, color="ink2")
         self.so_far = SoFar(theme, practice, ways.restore.emit)
+        self.adopt = AdoptTurn(theme, errands, self.so_far, self)
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE)
@@ -96,7 +98,7 @@ class FoundingPage(QWidget):
         column.addLayout(flush)
         column.addWidget(acts)
         column.addStretch(1)
-        self._pair = _Spine(self._theme, self.left, self.so_far, least=900, gap=2, stretch=(48, 52))
+        self._pair = _Spine(self._theme, self.left, self.adopt.beside, least=900, gap=2, stretch=(48, 52))
         whole = QWidget()
         sheet = QVBoxLayout(whole)
         sheet.setContentsMargins(0, 0, 0, 0)
@@ -124,19 +126,19 @@ class FoundingPage(QWidget):
         self.passphrase.committed.connect(self.found)
         self.commit.clicked.connect(self.found)
         self._pause.timeout.connect(self.preview)
+        self.adopt.changed.connect(self._judge)
+        self.adopt.looked.connect(self.preview)
+        self.adopt.turned.connect(self._turned)
 
     def _look_at(self, snapshot: Snapshot | None) -> None:
         date = "" if snapshot is None else written(snapshot.at, Style.WHOLE)
-        self.heading.say(
-            self.tr("Nobody has a pass yet. Start with the house, about 5 minutes."),
-            self.tr(
-                "Nothing is written before the last button. The name of the house stands in every bundle: "
-                "let it be one that lasts."
-            ),
-            date,
-        )
+        self.heading.say(*self.adopt.heading(), date)
         self._draw()
         self._judge()
+
+    def _turned(self, first: QWidget) -> None:
+        self._look_at(self._errands.last)
+        QTimer.singleShot(0, self, lambda: self.view.ensureWidgetVisible(first))
 
     def begin(self) -> None:
         """Draw a passphrase, and put the cursor into the first field."""
@@ -154,6 +156,7 @@ class FoundingPage(QWidget):
 
     def _typed(self) -> None:
         self._plan = None
+        self.adopt.stale(self.form.request())
         self._draw()
         self._judge()
         self._pause.start()
@@ -179,6 +182,7 @@ class FoundingPage(QWidget):
         self.form.quiet.setEnabled(True)
         self.form.peace()
         self.form.advise(plan.cautions)
+        self.adopt.preview(request)
         self._judge()
 
     def _refused(self, request: FoundRequest, error: HearthkeyError, *, always: bool = False) -> None:
@@ -202,13 +206,19 @@ class FoundingPage(QWidget):
         """Say what would follow, and whether anything is still wanted."""
         if self._busy:
             return
-        self.voice.setText("" if self._plan is None else said(plans.found(self._plan)))
-        self.voice.setVisible(self._plan is not None)
-        ready = self._plan is not None and self.passphrase.secret() is not None
+        words = self.adopt.voice()
+        if words is None:
+            words = "" if self._plan is None else said(plans.found(self._plan))
+        self.voice.setText(words)
+        self.voice.setVisible(bool(words))
+        verb = self.tr("Take it over") if self.adopt.active else self.tr("Found the household")
+        self.commit.say(verb)
+        self.commit.setAccessibleName(verb)
+        ready = self._plan is not None and self.passphrase.secret() is not None and self.adopt.ready
         if ready and not self.commit.isEnabled():
             QTimer.singleShot(0, self, lambda: self.view.ensureWidgetVisible(self.commit))
         self.commit.setEnabled(ready)
-        wanted = [*self.form.wanted(), *filter(None, [self.passphrase.wanted()])]
+        wanted = [*self.form.wanted(), *self.adopt.wanted(), *filter(None, [self.passphrase.wanted()])]
         if ready:
             self._note(
                 self.tr("A sealed copy cannot be made yet; copy the data folder and keep the passphrase apart from it.")
@@ -228,16 +238,19 @@ class FoundingPage(QWidget):
     def found(self) -> None:
         """Found it, if nothing is wanted any more."""
         secret = self.passphrase.secret()
-        if self._busy or self._plan is None or secret is None:
+        if self._busy or self._plan is None or secret is None or not self.adopt.ready:
             return
         self._rest(busy=True)
         request = self.form.request()
         failed = partial(self._failed, request)
-        self._errands.found(self._plan, secret, self.form.kept.value(), self, self._founded, failed)
+        if self.adopt.active:
+            self.adopt.take(secret, self.form.kept.value(), self, self._founded, failed)
+        else:
+            self._errands.found(self._plan, secret, self.form.kept.value(), self, self._founded, failed)
 
     def _rest(self, *, busy: bool) -> None:
         self._busy = busy
-        for part in (self.form, self.passphrase, self.commit):
+        for part in (self.form, self.passphrase, self.adopt.beside, self.commit):
             part.setEnabled(not busy)
         self._judge()
 

@@ -16,7 +16,7 @@ from hearthkey.ui.theme.theme import Theme
 
 
 class SoFar(QWidget):
-    """Title, drawing, two buttons.
+    """Title, drawing, other ways to begin.
 
     Args:
         practice: opens the practice household.
@@ -41,6 +41,10 @@ class SoFar(QWidget):
             self.tr("Quince Cottage is a practice household. Nothing in it is real, and nothing can be broken."),
             stressed=self.tr("Not sure yet?"),
         )
+        self.adopt = Button(theme, self.tr("I have a CA already …"))
+        self.adopt.setAccessibleDescription(
+            self.tr("A CA that was made by hand is looked over, and taken over with all its passes.")
+        )
         head = QHBoxLayout()
         head.addWidget(Label(theme, Role.TITLE, self.tr("The sheet so far")), 1)
         head.addWidget(Label(theme, Role.BODY, self.tr("changes as you type"), color="ink2"))
@@ -55,8 +59,12 @@ class SoFar(QWidget):
         flush.setContentsMargins(0, 0, 0, 0)
         flush.setSpacing(0)
         flush.addSpacing(-Button.RING)
-        buttons = (_at_left(self.practice), _at_left(self.restore))
-        flush.addWidget(Pair(theme, *buttons, least=440, gap=4, stretch=(0, 1)))
+        others = QVBoxLayout()
+        others.setSpacing(6)
+        others.addWidget(_at_left(self.practice))
+        known = (_at_left(self.restore), _at_left(self.adopt))
+        others.addWidget(Pair(theme, *known, least=440, gap=4, stretch=(0, 1)))
+        flush.addLayout(others)
         column.addLayout(flush)
         column.addStretch(1)
 
