@@ -14,6 +14,7 @@ from hearthkey.core.sentences import adopting as sentences
 from hearthkey.services.adopting import AdoptRequest, Prepared
 from hearthkey.services.founding import FoundRequest
 from hearthkey.services.looking_over import Overview
+from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.adopt_side import AdoptSide
 from hearthkey.ui.pages.so_far import SoFar
@@ -163,13 +164,26 @@ class AdoptTurn(QObject):
             return [self.tr("the passphrase of the CA’s key")]
         return [self.tr("a CA with nothing in its way")] if self.overview.stops else []
 
-    def voice(self) -> str | None:
-        """What would follow, in place of what founding says; None while a new household is founded."""
+    def voice(self, founding: str) -> str:
+        """What would follow.
+
+        Args:
+            founding: what is said while a new household is founded.
+        """
         if not self.active:
-            return None
+            return founding
         if self._prepared is None:
             return self._trouble
         return " ".join(said(one) for one in sentences.plan(self._prepared.plan))
+
+    def verb(self) -> str:
+        """The word of the last button."""
+        return self.tr("Take it over") if self.active else self.tr("Found the household")
+
+    def name(self, button: Button) -> None:
+        """Give the last button its word."""
+        button.say(self.verb())
+        button.setAccessibleName(self.verb())
 
     def take(self, secret: Secret[str], place: str, context: QObject, then: Then[Changes], failed: Failed) -> None:
         """Take it over."""

@@ -67,16 +67,15 @@ class FoundingPage(QWidget):
         self._plan: FoundPlan | None = None
         self._busy = False
         self._drawn = False
+        self._keep_in_sight: QWidget | None = None
         self.heading = Heading(theme)
         self.form = FoundingForm(theme, key_folder, networks_here)
         self.passphrase = PassphrasePart(theme, errands)
         self.voice = Voice(theme)
-        self.commit = Button(
-            theme, self.tr("Found the household"), kind=Kind.COMMIT, hint=self.tr("Ctrl+Enter"), height=36
-        )
-        self.note = Prose(theme, Role.STATE, color="ink2")
         self.so_far = SoFar(theme, practice, ways.restore.emit)
         self.adopt = AdoptTurn(theme, errands, self.so_far, self)
+        self.commit = Button(theme, self.adopt.verb(), kind=Kind.COMMIT, hint=self.tr("Ctrl+Enter"), height=36)
+        self.note = Prose(theme, Role.STATE, color="ink2")
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE)
@@ -129,6 +128,7 @@ class FoundingPage(QWidget):
         self.adopt.changed.connect(self._judge)
         self.adopt.looked.connect(self.preview)
         self.adopt.turned.connect(self._turned)
+        self.view.verticalScrollBar().rangeChanged.connect(lambda _least, _most: self._into_sight())
 
     def _look_at(self, snapshot: Snapshot | None) -> None:
         date = "" if snapshot is None else written(snapshot.at, Style.WHOLE)
@@ -138,7 +138,14 @@ class FoundingPage(QWidget):
 
     def _turned(self, first: QWidget) -> None:
         self._look_at(self._errands.last)
-        QTimer.singleShot(0, self, lambda: self.view.ensureWidgetVisible(first))
+        self._keep_in_sight = first
+        self._into_sight()
+
+    def _into_sight(self) -> None:
+        """What is asked for stays in sight while the page beside and above it grows."""
+        first = self._keep_in_sight
+        if first is not None and first is self.focusWidget():
+            QTimer.singleShot(0, self, lambda: self.view.ensureWidgetVisible(first))
 
     def begin(self) -> None:
         """Draw a passphrase, and put the cursor into the first field."""
@@ -206,14 +213,10 @@ class FoundingPage(QWidget):
         """Say what would follow, and whether anything is still wanted."""
         if self._busy:
             return
-        words = self.adopt.voice()
-        if words is None:
-            words = "" if self._plan is None else said(plans.found(self._plan))
+        words = self.adopt.voice("" if self._plan is None else said(plans.found(self._plan)))
         self.voice.setText(words)
         self.voice.setVisible(bool(words))
-        verb = self.tr("Take it over") if self.adopt.active else self.tr("Found the household")
-        self.commit.say(verb)
-        self.commit.setAccessibleName(verb)
+        self.adopt.name(self.commit)
         ready = self._plan is not None and self.passphrase.secret() is not None and self.adopt.ready
         if ready and not self.commit.isEnabled():
             QTimer.singleShot(0, self, lambda: self.view.ensureWidgetVisible(self.commit))
