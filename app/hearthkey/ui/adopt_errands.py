@@ -10,11 +10,11 @@ from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.services.adopting import AdoptRequest, Prepared
 from hearthkey.services.looking_over import Overview
-from hearthkey.ui.sealed_errands import SealedErrands
+from hearthkey.ui.proof_errands import ProofErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
-class AdoptErrands(SealedErrands):
+class AdoptErrands(ProofErrands):
     """The part of the errands for what was made elsewhere; see `Lane` for the shape of each."""
 
     def look_over(

@@ -25,7 +25,6 @@ from hearthkey.services.founding import FoundRequest
 from hearthkey.services.settling import SettleRequest
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.adopt_errands import AdoptErrands
-from hearthkey.ui.proof_errands import ProofErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
@@ -37,7 +36,7 @@ class Certificate:
     text: str
 
 
-class Errands(AdoptErrands, ProofErrands):
+class Errands(AdoptErrands):
     """What the window asks of the household.
 
     Every method returns at once; see `Lane` for `context`, `then` and `failed`.
