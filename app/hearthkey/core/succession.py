@@ -205,10 +205,12 @@ def plan(
         found: as far as it has come; None before the beginning.
         cause: why, where nothing has begun.
         seen: as in `Plan`.
+
+    Before the beginning the days count from the last safe day, or from today where something has happened.
     """
     reason = cause if found is None else found.cause
     taken: dict[Step, datetime] = {} if found is None else dict(found.taken)
-    begun = taken.get(Step.BEGIN, now)
+    begun = taken.get(Step.BEGIN, max(now, last_safe_day) if reason is Cause.PLANNED else now)
     done = _all_done(found, devices)
     steps: list[PlannedStep] = []
     for step in ORDER[reason]:

@@ -32,8 +32,9 @@ from hearthkey.services.templating import Shown
 from hearthkey.services.tidying import Looked
 from hearthkey.ui.copy_errands import CopiesSeen
 from hearthkey.ui.drives import Drive
-from hearthkey.ui.errands import Certificate, Errands
+from hearthkey.ui.errands import Certificate
 from hearthkey.ui.tasks import Failed, Tasks, Then
+from tests.ui.drawer.succession_errands import SuccessionFake
 from tests.ui.practice import made_pass, snapshot
 
 PASSPHRASE = "plum kettle ivory lantern gravel otter quilt"
@@ -45,7 +46,7 @@ def _never(
     raise AssertionError((data, place, writing, keyring_service))
 
 
-class FakeErrands(Errands):
+class FakeErrands(SuccessionFake):
     """Quince Cottage without a register: verbs change the snapshot, everything is answered at once.
 
     Attributes:

@@ -15,6 +15,7 @@ from hearthkey.core.network import Caution
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sealed import CopyNote
+from hearthkey.core.succession import Step
 from hearthkey.core.templates import DEVICE, DEVICE_MARK, Template
 from hearthkey.ui.drawer.days_page import DaysPage
 from hearthkey.ui.drawer.device_page import DevicePage
@@ -29,6 +30,7 @@ from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.proof_steps import Stage
 from hearthkey.ui.drawer.sealed_page import SealedPage
 from hearthkey.ui.drawer.settings_page import SettingsPage
+from hearthkey.ui.drawer.succession_page import SuccessionPage
 from hearthkey.ui.drawer.template_page import TemplatePage
 from hearthkey.ui.gallery.gateway_states import DOOR, KEY, PLAN, STATES, UNREACHABLE
 from hearthkey.ui.gallery.proof_states import CABLE, WIFI
@@ -171,6 +173,17 @@ def sealed(theme: Theme, errands: FakeErrands, _ways: Ways) -> SealedPage:
     return SealedPage(theme, errands, Path("/home/ines"), pick=_no_folder)
 
 
+def succession(*steps: Step) -> Make:
+    """The next CA, after some steps."""
+
+    def make(theme: Theme, errands: FakeErrands, ways: Ways) -> SuccessionPage:
+        assert errands.last is not None
+        errands.taken = dict.fromkeys(steps, errands.last.at)
+        return SuccessionPage(theme, errands, ways)
+
+    return make
+
+
 def _settings(theme: Theme, _errands: FakeErrands, _ways: Ways) -> Page:
     return SettingsPage(theme, Preferences(), Path("/home/ines/.local/share/hearthkey"), lambda _chosen: None)
 
@@ -295,6 +308,8 @@ PAGES: dict[str, Make] = {
     "template with a mistake": _template_mistaken,
     "days": days,
     "sealed": sealed,
+    "succession, before": succession(),
+    "succession, half-way": succession(Step.BEGIN, Step.TRUST, Step.GATEWAY),
     "settings": _settings,
     "help": lambda theme, _errands, _ways: HelpPage(theme),
 }

@@ -55,7 +55,9 @@ def means(one: PlannedStep, cause: Cause) -> Sentence:
 
 
 def when(one: PlannedStep) -> Sentence:
-    """When it was done, or by when it should be."""
+    """When it was done, or by when it should be; the devices have a day each."""
+    if one.step is Step.DEVICES and one.standing is Standing.DONE:
+        return Sentence("done", {})
     return Sentence(_WHEN[one.standing], {"day": day(one.day)})
 
 
@@ -80,9 +82,9 @@ def headline(plan: Plan, now: datetime) -> Sentence:
         return Sentence("Nothing has begun yet.", {})
     left = len(plan.left)
     if plan.next is Step.DEVICES and left == 1:
-        return Sentence("One device is still to get its new bundle.", {})
+        return Sentence("One device is not through yet.", {})
     if plan.next is Step.DEVICES:
-        return Sentence("{count} devices are still to get their new bundles.", {"count": left})
+        return Sentence("{count} devices are not through yet.", {"count": left})
     if plan.next is Step.FINISH:
         return Sentence("Everybody is through. The old CA can go.", {})
     return Sentence("The next CA is beside the old one. Everybody gets in as before.", {})

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
@@ -51,7 +53,7 @@ class SuccessionPage(Page):
         self.steps = StepList(theme)
         self.line = Line(theme)
         self.line.setEchoMode(QLineEdit.EchoMode.Password)
-        self.asked = Labelled(theme, self.tr("Passphrase of the household, which guards the new key too"), self.line)
+        self.asked = Labelled(theme, self.tr("Passphrase of the household"), self.line)
         self.told = Prose(theme, Role.STATE, color="ink2")
         self.trouble = Prose(theme, Role.BODY, color="act")
         self.unlock = UnlockRow(theme, errands)
@@ -122,7 +124,9 @@ class SuccessionPage(Page):
         begun = plan.back is not None or plan.next is not Step.BEGIN
         self.why.setVisible(not begun)
         self._advise(plan, seen, begun=begun)
-        self.steps.show_plan(plan, able=not seen.read_only)
+        self.steps.show_plan(plan, seen.at, able=not seen.read_only)
+        for before, after in pairwise([self.why.taken(), *self.steps.buttons, self.line]):
+            QWidget.setTabOrder(before, after)
         self._judge()
 
     def _advise(self, plan: Plan, seen: Snapshot, *, begun: bool) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import datetime
 from functools import partial
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
@@ -24,9 +25,9 @@ MARK = 20
 class StepMark(QWidget):
     """Where a step stands, as a shape: a disc with a tick, a ring with a dot, an empty ring. The words say the same."""
 
-    def __init__(self, theme: Theme, standing: Standing, *, last: bool, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._theme, self._standing, self._last = theme, standing, last
+    def __init__(self, theme: Theme, standing: Standing, *, due: bool, last: bool) -> None:
+        super().__init__()
+        self._theme, self._standing, self._due, self._last = theme, standing, due, last
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
         theme.changed.connect(self.updateGeometry)
 
@@ -40,7 +41,7 @@ class StepMark(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         unit = self._theme.px(MARK) / MARK
         middle = QPointF(self.width() / 2, 10 * unit)
-        ink = self._theme.color("act" if self._standing is Standing.NOW else "ink")
+        ink = self._theme.color("act" if self._due else "ink")
         if not self._last:
             painter.setPen(QPen(self._theme.color("rule"), 1.2 * unit))
             painter.drawLine(QPointF(middle.x(), middle.y() + 9 * unit), QPointF(middle.x(), self.height() + unit))
@@ -79,33 +80,39 @@ class StepList(QWidget):
         self._rows.setContentsMargins(0, 0, 0, 0)
         self._rows.setSpacing(0)
 
-    def show_plan(self, plan: Plan, *, able: bool) -> None:
+    def show_plan(self, plan: Plan, at: datetime, *, able: bool) -> None:
         """Show another plan.
 
         Args:
+            at: now; a step whose day has come is due.
             able: whether this copy of the app may change anything.
         """
         self.buttons = []
         _empty(self._rows)
         for number, one in enumerate(plan.steps):
-            self._rows.addLayout(self._row(plan, one, last=number == len(plan.steps) - 1, able=able))
+            due = one.standing is Standing.NOW and one.day <= at
+            self._rows.addLayout(self._row(plan, one, due=due, last=number == len(plan.steps) - 1, able=able))
 
-    def _row(self, plan: Plan, one: PlannedStep, *, last: bool, able: bool) -> QHBoxLayout:
-        now = one.standing is Standing.NOW
+    def _row(self, plan: Plan, one: PlannedStep, *, due: bool, last: bool, able: bool) -> QHBoxLayout:
         lines = QVBoxLayout()
         lines.setSpacing(1)
         lines.setContentsMargins(0, 0, 0, 14)
-        title = Prose(self._theme, Role.BODY_STRONG, said(words.step(one)), color="act" if now else "ink")
+        title = Prose(self._theme, Role.BODY_STRONG, said(words.step(one)), color="act" if due else "ink")
         when = Prose(self._theme, Role.STATE, said(words.when(one)), color="ink2")
-        for part in (title, when, Prose(self._theme, Role.STATE, said(words.means(one, plan.cause)), color="ink2")):
-            lines.addWidget(part)
+        lines.addWidget(title)
+        lines.addWidget(when)
+        if one.standing is not Standing.DONE:
+            lines.addWidget(Prose(self._theme, Role.STATE, said(words.means(one, plan.cause)), color="ink2"))
         if one.step is Step.DEVICES and plan.devices:
-            lines.addSpacing(6)
+            devices = QVBoxLayout()
+            devices.setSpacing(6)
+            devices.setContentsMargins(0, 6, 0, 0)
             for device in plan.devices:
-                lines.addLayout(self._device(device, able=able))
+                devices.addLayout(self._device(device, able=able))
+            lines.addLayout(devices)
         row = QHBoxLayout()
         row.setSpacing(8)
-        row.addWidget(StepMark(self._theme, one.standing, last=last))
+        row.addWidget(StepMark(self._theme, one.standing, due=due, last=last))
         row.addLayout(lines, 1)
         return row
 
@@ -113,7 +120,8 @@ class StepList(QWidget):
         row = QHBoxLayout()
         row.setSpacing(8)
         told = said(words.device(one))
-        row.addWidget(Prose(self._theme, Role.BODY, told, color="ink2" if one.carries is Carries.DONE else "ink"), 1)
+        voice = Prose(self._theme, Role.BODY, told, color="ink2" if one.carries is Carries.DONE else "ink")
+        row.addWidget(voice, 1, Qt.AlignmentFlag.AlignVCenter)
         deed = self._deed(one)
         if deed is not None:
             text, act = deed
