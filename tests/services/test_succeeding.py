@@ -103,7 +103,7 @@ def test_the_pack_has_both_and_what_was_there_keeps_its_name(home: Home) -> None
     assert with_two["ca-certificate.pem"].count(b"BEGIN CERTIFICATE") == 2
     assert with_two["list.pem"].count(b"BEGIN X509 CRL") == 2
     assert with_two.keys() - before.keys() == {
-        *("ca-certificate-2.pem", "ca-certificate-2.der", "list-2.pem", "list-2.crl"),
+        *("ca-certificate-2.pem", "ca-certificate-2.der", "list-2.pem", "list-2.crl", "two-cas.txt"),
     }
     assert with_two["gateway-certificate.pem"] == before["gateway-certificate.pem"]
     for _ in range(2):
@@ -141,6 +141,9 @@ def test_to_the_end(home: Home) -> None:
     assert not {"ca-certificate-2.pem", "list-2.pem", "cross-certificate.pem"} & names
     home.add(EnrolRequest("Ines", "laptop", "linux"))
     home.house.sparing.renew()
+    begin(home)
+    assert home.house.register.authorities()[0] == now
+    home.house.succeeding.take_back()
     home.reopen(writing=False)
     assert home.house.register.authority() == now
 
@@ -233,6 +236,10 @@ def test_lost_goes_by_the_devices_first(home: Home) -> None:
     home.house.succeeding.take_back()
     with pytest.raises(Refused, match="succession-no-way-back"):
         home.house.succeeding.take_back()
+    home.hand_over("Ines phone")
+    with pytest.raises(Refused, match="succession-cannot-stop"):
+        home.stop("Ines phone")
+    assert home.newest("Ines phone").state(home.world.clock.now()) is State.IN_USE
     home.add(RENEWED)
     bundle = home.house.bundling.open(home.newest("Tomasz laptop"))
     files = home.house.bundling.write(bundle, Form.BUNDLE)

@@ -54,12 +54,12 @@ def _take_back(house: House, arguments: Namespace, teller: Teller, _: Cause) -> 
     return house.succeeding.take_back(progress=teller.progress)
 
 
-def _finish(house: House, arguments: Namespace, teller: Teller, _: Cause) -> Changes:
+def _finish(house: House, arguments: Namespace, teller: Teller, cause: Cause) -> Changes:
     for line in _lines(house, house.succeeding.look()):
         teller.aside(line)
     asking.agree(arguments, teller, "Put the old CA away for good?")
     asking.unlock(house, arguments, teller)
-    return house.succeeding.finish(told=arguments.told, anyway=arguments.anyway)
+    return house.succeeding.finish(told=arguments.told, anyway=arguments.anyway, stolen=cause is Cause.STOLEN)
 
 
 _ACTS = {"begin": _begin, "go-on": _go_on, "take-back": _take_back, "finish": _finish}
@@ -73,7 +73,7 @@ def _advice(house: House, plan: Plan, cause: Cause) -> list[str]:
     if cause is not Cause.LOST or newest is None or gateway is None:
         return []
     list_end, gateway_end = house_ends(house.register.gateway_note(), newest, gateway.not_after)
-    spares = len(house.register.spare_lists())
+    spares = bool(house.register.spare_lists())
     return [str(one) for one in words.lost(plan, list_end=list_end, gateway_end=gateway_end, spares=spares)]
 
 

@@ -16,7 +16,8 @@ from hearthkey.core.sentences import diary
 from hearthkey.core.succession import Cause
 from hearthkey.formats import pem
 from hearthkey.pki.keys import AuthorityKey
-from hearthkey.pki.lists import sign_list
+from hearthkey.pki.lists import read_list, sign_list
+from hearthkey.services.generations import issued_by
 from hearthkey.services.opening import Keyholder, the_authority
 from hearthkey.services.ports import Change, Clock, Files, Register
 from hearthkey.services.writing_diary import check_clock, note
@@ -38,9 +39,10 @@ def sign_by_all(plan: ListPlan, register: Register, keyholder: Keyholder, now: d
     without harm, for no two passes have one number. A CA whose key is lost keeps the last list that it signed.
 
     Raises:
-        Refused: household-locked, no-household, succession-key-missing.
+        Refused: household-locked, no-household, succession-key-missing, succession-cannot-stop.
     """
     authority = the_authority(register)
+    trusted = [one.fingerprint for one in register.authorities()]
     others = [one for one in register.authorities() if one.fingerprint != authority.fingerprint]
     others = [one for one in others if now < one.not_after]
     plan = replace(plan, next_update=min([plan.next_update, *(one.not_after for one in others)]))
@@ -48,8 +50,9 @@ def sign_by_all(plan: ListPlan, register: Register, keyholder: Keyholder, now: d
     beside: list[ListBeside] = []
     for one in others:
         key = keyholder.key_of(one)
-        der = _last_of(register, one) if key is None else sign_list(plan, one.certificate, key)
-        beside.append(ListBeside(one.fingerprint, der, older=one.not_after < authority.not_after))
+        der = _last_of(register, one, plan) if key is None else sign_list(plan, one.certificate, key)
+        older = trusted.index(one.fingerprint) < trusted.index(authority.fingerprint)
+        beside.append(ListBeside(one.fingerprint, der, older=older))
     return replace(signed, beside=tuple(beside))
 
 
@@ -60,13 +63,19 @@ def _key_of(authority: Authority, keyholder: Keyholder) -> AuthorityKey:
     return key
 
 
-def _last_of(register: Register, authority: Authority) -> bytes:
-    """The last list of a CA that signs no more."""
+def _last_of(register: Register, authority: Authority, plan: ListPlan) -> bytes:
+    """The last list of a CA that signs no more, if it says what is to be said of the CA's passes."""
     found, newest = register.succession(), register.newest_list()
     if found is None or found.cause is not Cause.LOST or newest is None:
         raise Refused("succession-key-missing")
-    ders = {newest.signer: newest.der} | {one.authority: one.der for one in newest.beside}
-    return ders[authority.fingerprint]
+    der = ({newest.signer: newest.der} | {one.authority: one.der for one in newest.beside})[authority.fingerprint]
+    known, wanted = {one.serial for one in read_list(der).entries}, {one.serial for one in plan.entries}
+    outside = [one for one in register.passes() if one.serial in wanted - known and one.handed_over is not None]
+    mine = issued_by(register, authority, outside)
+    if mine:
+        titles = tuple(dict.fromkeys(one.title for one in outside if one.serial in mine))
+        raise Refused("succession-cannot-stop", titles=titles)
+    return der
 
 
 def file_names(number: int) -> tuple[str, str]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from hearthkey.core.household import Gateway
 from hearthkey.core.pack import CROSS_CERTIFICATE, PackFile, second_name
-from hearthkey.formats import pem
+from hearthkey.formats import pem, two_cas
 from hearthkey.pki import read
 from hearthkey.services.ports import Register
 
@@ -49,6 +49,13 @@ def chain_of(register: Register, gateway: Gateway) -> tuple[bytes, ...]:
         return ()
     new = read.load(found.new.certificate)
     return (found.cross,) if read.load(gateway.certificate).issuer == new.subject else ()
+
+
+def two_cas_file(register: Register, gateway: Gateway) -> tuple[PackFile, ...]:
+    """What tells whoever looks after the gateway which file is whose, while there are two CAs."""
+    if len(register.authorities()) == 1:
+        return ()
+    return (PackFile(two_cas.FILE_NAME, two_cas.note(crossed=bool(chain_of(register, gateway))).encode("ascii")),)
 
 
 def succession_mark(register: Register) -> tuple[object, ...]:

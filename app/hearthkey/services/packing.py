@@ -37,7 +37,7 @@ from hearthkey.services.extra_secrets import ExtraSecrets
 from hearthkey.services.gateway_ports import GatewayRegister
 from hearthkey.services.opening import the_authority
 from hearthkey.services.pack_files import settings_files, told
-from hearthkey.services.pack_generations import both_generations, chain_of, chained, succession_mark
+from hearthkey.services.pack_generations import both_generations, chain_of, chained, succession_mark, two_cas_file
 from hearthkey.services.ports import Clock, Files, Vault
 from hearthkey.services.stopping import SHARED_SECRET
 from hearthkey.services.templating import Templating
@@ -116,6 +116,7 @@ class Packing:
             PackFile("gateway.p12", self._archive(gateway, key), secret=True),
             *list_files(newest),
             *settings_files(self.terms(), household, self._register.pack_options(), self._register.target()),
+            *two_cas_file(self._register, gateway),
             *self._extra(),
             *self._own(),
         ]

@@ -10,6 +10,7 @@ from hearthkey.core.plans import Changes, SparePlanned
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sentences import diary
 from hearthkey.core.spares import SignedSpare, SpareList, choose, plan_spares, wider
+from hearthkey.core.succession import Cause
 from hearthkey.services import looking
 from hearthkey.services.gateway_ports import GatewayRegister
 from hearthkey.services.listing import Listing, sign_by_all
@@ -52,13 +53,15 @@ class Sparing:
         """Sign spare lists for the household as it is: one for each device, each person, and everybody.
 
         Returns:
-            How many.
+            How many; none while the old CA's key is lost.
 
         Raises:
             Refused: household-locked, no-household, authority-ended.
             Unavailable: as the register.
         """
         self._keyholder.key()
+        if self._without_old_key():
+            return 0
         authority = the_authority(self._register)
         newest = self._register.newest_list()
         now = self._clock.now()
@@ -88,6 +91,11 @@ class Sparing:
         with self._register.change() as change:
             change.replace_spares(signed)
         return len(signed)
+
+    def _without_old_key(self) -> bool:
+        """Whether nobody can sign in advance for the old CA, so that no spare list would keep what it promises."""
+        found = self._register.succession()
+        return found is not None and found.underway and found.cause is Cause.LOST
 
     def preview_stop(self, passes: Sequence[Pass]) -> SparePlanned:
         """Decide which spare list stops a device, and whom it stops besides.

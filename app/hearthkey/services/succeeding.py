@@ -187,13 +187,14 @@ class Succeeding:
         self._forget(name)
         return self._published(done)
 
-    def finish(self, *, told: bool = False, anyway: bool = False) -> Changes:
+    def finish(self, *, told: bool = False, anyway: bool = False, stolen: bool = False) -> Changes:
         """Put the old CA away: nobody trusts it any more, its passes are withdrawn and its key is erased.
 
         Args:
             told: as in `go_on`.
             anyway: though some devices have no new pass yet; only where the old key may be in other hands, for then
-                whoever has it can make passes for anybody.
+                whoever has it can make passes for anybody, or is lost, so that it stops nobody any more.
+            stolen: it may be in other hands since the succession began.
 
         Raises:
             Refused: succession-none, succession-too-early, succession-not-seen, succession-tell,
@@ -204,7 +205,7 @@ class Succeeding:
         if found.next is not Step.FINISH:
             raise Refused("succession-too-early")
         self._check_seen(told=told)
-        if not (anyway and found.cause is Cause.STOLEN):
+        if not (anyway and (stolen or found.cause is not Cause.PLANNED)):
             self._check_devices(found, now)
         self._keyholder.key()
         check_clock(self._register, now)

@@ -43,6 +43,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "The keyring has only one of the two CA keys, so that lists would be signed by half. Nothing was changed.",
         "Unlock the household, or bring the keys back from a sealed copy.",
     ),
+    "succession-cannot-stop": (
+        "{titles} cannot be stopped by a list: the pass is the old CA’s, whose key is lost. Nothing was changed.",
+        "Give the others their new bundles and put the old CA away; that ends all of its passes at once.",
+    ),
     "succession-gateway-waits": (
         "With a new certificate the gateway would turn away every device that does not have the new CA yet.",
         "Give the devices their new bundles first; the gateway’s certificate follows in the succession.",

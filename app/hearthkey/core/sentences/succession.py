@@ -110,20 +110,21 @@ _STOLEN = (
 )
 
 
-def lost(plan: Plan, *, list_end: datetime, gateway_end: datetime, spares: int) -> tuple[Sentence, ...]:
+def lost(plan: Plan, *, list_end: datetime, gateway_end: datetime, spares: bool) -> tuple[Sentence, ...]:
     """What still works without the CA key, until when, and the shortest way out."""
-    facts = {"list": day(list_end), "gateway": day(gateway_end), "end": day(plan.old_end), "count": spares}
+    first = day(min(list_end, gateway_end, plan.old_end))
+    facts = {"list": day(list_end), "gateway": day(gateway_end), "first": first}
     shared = (
         (
             "Everybody gets in as before: until {list} by the revocation list in force, until {gateway} by the "
             "gateway’s certificate, and each device until its own pass ends. No new pass can be made."
         ),
-        _SPARES[min(spares, 2)],
+        _SPARES[spares],
         "First look for a sealed copy or the key on paper, and for the words: with either, nothing is lost.",
         (
             "Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway "
             "trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. "
-            "All of it has to be done before {list} and {gateway}."
+            "All of it has to be done before {first}."
         ),
     )
     return tuple(Sentence(text, facts) for text in shared)
@@ -131,8 +132,7 @@ def lost(plan: Plan, *, list_end: datetime, gateway_end: datetime, spares: int) 
 
 _SPARES = (
     "Nobody can be stopped: no spare stop list lies ready.",
-    "One spare stop list lies ready, so its devices can still be stopped.",
-    "{count} spare stop lists lie ready, so devices can still be stopped.",
+    "Spare stop lists lie ready. They stop devices until the new CA is made, and not after.",
 )
 
 

@@ -43,7 +43,7 @@ class SuccessionPage(Page):
             theme,
             self.tr("Why"),
             [
-                (Cause.PLANNED.value, self.tr("It is time")),
+                (Cause.PLANNED.value, self.tr("In good time")),
                 (Cause.STOLEN.value, self.tr("Perhaps stolen")),
                 (Cause.LOST.value, self.tr("Lost")),
             ],
@@ -153,7 +153,7 @@ class SuccessionPage(Page):
         self.asked.setVisible(beginning and not lost)
         self.commit.setVisible(plan.next is not None and not (beginning and lost))
         self.commit.say(self._deed(plan))
-        waits = plan.next is Step.DEVICES and plan.cause is not Cause.STOLEN
+        waits = plan.next is Step.DEVICES and plan.cause is Cause.PLANNED
         self.commit.setEnabled(able and not waits and (not beginning or bool(self.line.text())))
         self.back_button.setVisible(plan.back is not None)
         self.back_button.setEnabled(able and plan.back is not None)
@@ -197,8 +197,8 @@ class SuccessionPage(Page):
             self._say(self._last_words(plan))
         else:
             self._busy = True
-            stolen = plan.cause is Cause.STOLEN
-            self._errands.finish_succession(self, self._done, self._failed, told=not self._looks(), anyway=stolen)
+            anyway = plan.cause is not Cause.PLANNED
+            self._errands.finish_succession(self, self._done, self._failed, told=not self._looks(), anyway=anyway)
         self._judge()
 
     def _begin(self, plan: Plan) -> None:
@@ -273,5 +273,5 @@ def advice(plan: Plan, seen: Snapshot) -> list[str]:
     if plan.cause is not Cause.LOST or seen.newest_list is None or seen.gateway is None:
         return []
     list_end, gateway_end = house_ends(seen.gateway_state.note, seen.newest_list, seen.gateway.not_after)
-    spares = 2 if seen.stoppable_locked else 0
-    return [said(one) for one in words.lost(plan, list_end=list_end, gateway_end=gateway_end, spares=spares)]
+    told = words.lost(plan, list_end=list_end, gateway_end=gateway_end, spares=seen.stoppable_locked)
+    return [said(one) for one in told]
