@@ -13,6 +13,7 @@ from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import State
 from hearthkey.core.proofs import Proof, Way
+from hearthkey.core.secret import Secret
 from hearthkey.core.succession import Carries, Cause, Step
 from hearthkey.core.target import By, Target
 from hearthkey.pki import judge, lists, read
@@ -207,7 +208,13 @@ def test_a_gateway_that_is_reached_has_to_be_seen(away: Home) -> None:
     away.stop("Ines phone")
     away.house.delivering.deliver()
     assert away.house.succeeding.look().seen
-    away.house.delivering.look()
+    gate = away.world.gate
+    assert gate.current is not None
+    there = gate.sets[gate.current]
+    newest = away.house.register.newest_list()
+    assert newest is not None
+    assert (there["list.crl"], there["list-2.crl"]) == newest.ders
+    assert away.house.delivering.look().unchanged
 
 
 def test_stolen_does_not_wait_for_anybody(home: Home) -> None:
@@ -219,6 +226,19 @@ def test_stolen_does_not_wait_for_anybody(home: Home) -> None:
     now = home.world.clock.now()
     assert {one.state(now) for one in home.house.register.passes()} == {State.REVOKED}
     assert not any(home.house.register.sealed(one.serial) for one in home.house.register.passes())
+
+
+def test_lost_words_do_not_keep_the_new_ones_from_opening(home: Home, tmp_path: Path) -> None:
+    """If this fails, the old key's text, which nobody can open, shuts the household, or its sealed copies."""
+    words = Secret("visor ladle oaken tidy plum mosaic harbor")
+    home.house.succeeding.begin(words, Cause.LOST)
+    home.house.keyholder.lock()
+    home.house.keyholder.unlock(home.house.register, home.house.vault, words)
+    home.house.listing.sign_anew()
+    home.house.sealing.make_ready(words)
+    _, changes = home.house.sealing.seal(tmp_path / "copies")
+    tried = home.house.sealing.try_copy(Path(changes.files[0]).read_bytes(), words)
+    assert "whole and fits" in tried.sentence
 
 
 def test_lost_goes_by_the_devices_first(home: Home) -> None:

@@ -89,6 +89,11 @@ class Succession:
         return (self.old, self.new) if self.underway else (self.old,)
 
     @property
+    def signing(self) -> tuple[Authority, ...]:
+        """Whose keys are here: all that are trusted, but for one that is lost."""
+        return (self.new,) if self.underway and self.cause is Cause.LOST else self.trusted
+
+    @property
     def next(self) -> Step | None:
         """The next step that somebody takes; None where all are taken."""
         order = [one for one in ORDER[self.cause] if one is not Step.DEVICES]

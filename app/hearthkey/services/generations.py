@@ -40,3 +40,10 @@ def of_household(fingerprint: str, register: Register) -> bool:
     found = register.succession()
     known = [*register.authorities(), *(() if found is None else (found.old, found.new))]
     return fingerprint in {one.fingerprint for one in known}
+
+
+def signing_beside(register: Register, in_charge: Authority) -> tuple[Authority, ...]:
+    """The other CAs that sign lists: none, or one while one CA follows another and neither key is lost."""
+    found = register.succession()
+    trusted = tuple(register.authorities()) if found is None else found.signing
+    return tuple(one for one in trusted if one.fingerprint != in_charge.fingerprint)

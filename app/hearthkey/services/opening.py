@@ -11,6 +11,7 @@ from hearthkey.core.secret import Secret
 from hearthkey.pki import guard, read
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services import secret_names
+from hearthkey.services.generations import signing_beside
 from hearthkey.services.ports import Clock, Locksmith, Register, Vault
 
 IDLE = timedelta(minutes=10)
@@ -117,8 +118,7 @@ class Keyholder:
         key = self._open(vault, authority, passphrase)
         if key is None:
             raise Refused("keyring-empty")
-        others = [one for one in register.authorities() if one.fingerprint != authority.fingerprint]
-        found = [self._open(vault, one, passphrase) for one in others]
+        found = [self._open(vault, one, passphrase) for one in signing_beside(register, authority)]
         self.keep(key, *(one for one in found if one is not None))
 
     def _open(self, vault: Vault, authority: Authority, passphrase: Secret[str]) -> AuthorityKey | None:

@@ -17,6 +17,7 @@ from hearthkey.formats import sealed_tar
 from hearthkey.pki import copy_lock, judge, lists, read
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services import secret_names
+from hearthkey.services.generations import signing_beside
 from hearthkey.services.opening import the_authority
 from hearthkey.services.ports import Locksmith, Progress, silent
 from hearthkey.services.sealed_ports import CopyLocks, Scratch, SealedRegister
@@ -96,11 +97,11 @@ class CopyOpening:
         self, register: SealedRegister, secrets: Mapping[str, Secret[str]], passphrase: Secret[str]
     ) -> tuple[AuthorityKey, ...]:
         """The other CA's key, opened to see that it is the right one."""
-        in_charge, found = the_authority(register), []
-        for one in register.authorities():
+        found = []
+        for one in signing_beside(register, the_authority(register)):
             kept = secrets.get(secret_names.authority_key(one))
-            if one.fingerprint == in_charge.fingerprint or kept is None:
-                continue
+            if kept is None:
+                raise Refused("copy-damaged", part=sealed_tar.SECRETS)
             key = self._locksmith.open_guard(kept.reveal(), passphrase)
             if key.public_der() != read.public_of(one.certificate):
                 raise Refused("copy-key-of-another")
