@@ -18,6 +18,7 @@ from hearthkey.core.pack import Pack
 from hearthkey.formats import pem
 from hearthkey.services.enrolling import EnrolRequest
 from tests.fakes.home import PASSPHRASE, Home, at_home
+from tests.interop.test_whole_lint import findings
 from tests.judges import needs
 
 HOST = "home.quince.example"
@@ -214,3 +215,11 @@ def test_nss_on_the_device(two: Two, store: Path, tmp_path: Path, trust: str) ->
         for shown, good in (("gateway-old", trust != NEW), ("gateway-new", trust != OLD or cross)):
             code, said = asked(needs("certutil"), "-V", *where, "-n", shown, "-u", "V")
             assert (code == 0) == good, (shown, cross, said)
+
+
+def test_the_linter_finds_nothing(two: Two) -> None:
+    """If this fails, the cross certificate or the new CA breaks a rule of RFC 5280; source: pkilint."""
+    assert findings("lint_pkix_cert", two["cross"]) == ""
+    assert findings("lint_pkix_cert", two[NEW]) == ""
+    assert findings("lint_pkix_signer_signee_cert_chain", two[OLD], two["cross"]) == ""
+    assert findings("lint_crl", "-p", "PKIX", "-t", "CRL", two.folder / "after" / "list-2.crl") == ""

@@ -240,6 +240,8 @@ def plan(
 
 
 def _all_done(found: Succession | None, devices: Sequence[DeviceStep]) -> bool:
+    if found is not None and found.finished:
+        return True
     return found is not None and found.new_issues and all(one.carries is Carries.DONE for one in devices)
 
 
