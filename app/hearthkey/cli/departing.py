@@ -8,8 +8,9 @@ from hearthkey.cli import asking
 from hearthkey.cli.teller import Teller
 from hearthkey.cli.withdrawing import done
 from hearthkey.core.network import Caution
-from hearthkey.core.sentences import goodbye, plans
+from hearthkey.core.sentences import goodbye
 from hearthkey.core.sentences import renewal as sentences
+from hearthkey.core.sentences.diary import titles
 from hearthkey.services import looking
 from hearthkey.services.house import House
 
@@ -34,14 +35,14 @@ def replace_verb(house: House, arguments: Namespace, teller: Teller) -> None:
 def leaves_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Withdraw everything of a person for good, and say what else to change."""
     plan = house.goodbye.preview(arguments.person)
-    told = str(plans.revoke(plan.revoke))
+    told = str(goodbye.plan(plan.person, plan.revoke))
     devices = list(dict.fromkeys(one.title for one in plan.chosen))
     chores = [f"{goodbye.what(one)}: {goodbye.why(one)}" for one in plan.chores]
     data = {"devices": devices, "also_change": chores}
     if arguments.plan:
-        teller.result([told, *_also(chores)], {"plan": told, **data})
+        teller.result([told, *(f"  {one}" for one in devices), *_also(chores)], {"plan": told, **data})
         return
-    teller.aside(told)
+    teller.aside(f"{told} {titles(plan.chosen)}.")
     asking.agree(arguments, teller, "Revoke them all for good?")
     asking.unlock(house, arguments, teller)
     changes = house.goodbye.apply(plan)

@@ -114,7 +114,8 @@ def _writes(arguments: Namespace) -> bool:
         return any(getattr(arguments, name) is not None for name in named)
     if arguments.verb in {"template", "succession"}:
         return arguments.act in {"keep", "write", "forget", "begin", "go-on", "take-back", "finish"}
-    return arguments.verb in WRITING and (arguments.verb == "deliver" or not getattr(arguments, "plan", False))
+    looks = getattr(arguments, "plan", False) or getattr(arguments, "touches", False)
+    return arguments.verb in WRITING and (arguments.verb == "deliver" or not looks)
 
 
 def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse, door: WindowDoor | None) -> None:

@@ -6,8 +6,11 @@ from argparse import Namespace
 
 from hearthkey.cli import asking
 from hearthkey.cli.teller import Teller
+from hearthkey.core.errors import Refused
 from hearthkey.core.sentences import settling as sentences
+from hearthkey.core.sentences.touches import of
 from hearthkey.core.settling import SettlePlan
+from hearthkey.core.touches import touches
 from hearthkey.services.house import House
 from hearthkey.services.settling import SettleRequest
 
@@ -15,7 +18,10 @@ _NONE = ["none"]
 
 
 def settle_verb(house: House, arguments: Namespace, teller: Teller) -> None:
-    """Say what a change of the settings means, and make it."""
+    """Say what a change of the settings means, and make it; or, of every change, how many devices it would touch."""
+    if arguments.touches:
+        _touches(house, teller)
+        return
     plan = house.settling.preview(_request(arguments))
     told = [str(one) for one in sentences.plan(plan)]
     teller.cautions(plan.cautions)
@@ -33,6 +39,14 @@ def settle_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     if plan.reaches_gateway and house.register.target() is not None:
         lines.append("Next: hearthkey deliver")
     teller.result(lines, {"done": changes.sentence, **_data(plan)})
+
+
+def _touches(house: House, teller: Teller) -> None:
+    household = house.register.household()
+    if household is None:
+        raise Refused("no-household")
+    found = touches(household, house.register.passes(), house.clock.now())
+    teller.result([str(of(one)) for one in found], {"touches": {one.change.value: list(one.devices) for one in found}})
 
 
 def _request(arguments: Namespace) -> SettleRequest:

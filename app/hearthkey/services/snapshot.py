@@ -12,6 +12,7 @@ from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
 from hearthkey.core.kinds import Kinds
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
+from hearthkey.core.renewal import Follow, Visit
 from hearthkey.core.revocation import SignedList
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.succession import Succession
@@ -52,6 +53,8 @@ class Snapshot:
         copy_ready: whether one can be made now without a passphrase.
         offer: what can be taken back, and done again.
         succession: how one CA follows another, None where none does or did.
+        follows: which pass was made to follow which.
+        visits: days on which people are met, those that are over with them.
     """
 
     at: datetime
@@ -74,6 +77,8 @@ class Snapshot:
     copy_ready: bool = False
     offer: Offer = NOTHING_DONE
     succession: Succession | None = None
+    follows: tuple[Follow, ...] = ()
+    visits: tuple[Visit, ...] = ()
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -118,4 +123,6 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         copy_ready=register.copy_lock() is not None,
         offer=house.undoing.offer,
         succession=register.succession(),
+        follows=tuple(register.follows()),
+        visits=tuple(register.visits()),
     )

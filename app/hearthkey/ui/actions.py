@@ -25,6 +25,7 @@ class Actions(QObject):
         hand_over: Ctrl+H, for whatever is selected.
         paper: Ctrl+P, for whatever is selected.
         prove: Ctrl+E, for whatever is selected.
+        renew: Ctrl+R, for whatever is selected.
         leave: Ctrl+Q.
     """
 
@@ -35,6 +36,7 @@ class Actions(QObject):
     hand_over = Signal()
     paper = Signal()
     prove = Signal()
+    renew = Signal()
     leave = Signal()
 
     def __init__(self, ways: Ways, menu: QMenu, window: QWidget) -> None:
@@ -47,6 +49,7 @@ class Actions(QObject):
         self.desk_action = self._add(self.tr("Hand over all at the desk"), "Ctrl+Shift+D", lambda: ways.desk.emit(()))
         self.paper_action = self._add(self.tr("Sheet, card and messages"), "Ctrl+P", self.paper.emit)
         self.prove_action = self._add(self.tr("Prove it"), "Ctrl+E", self.prove.emit)
+        self.renew_action = self._add(self.tr("Renew"), "Ctrl+R", self.renew.emit)
         self.gateway = self._add(self.tr("Gateway"), "Ctrl+G", ways.gateway.emit)
         self.deliver = self._add(self.tr("Deliver now"), "Ctrl+Shift+G", ways.deliver.emit)
         self.templates = self._add(self.tr("Your own template"), "Ctrl+T", ways.templates.emit)
@@ -62,7 +65,7 @@ class Actions(QObject):
         self.leave_action = self._add(self.tr("Close the window"), "Ctrl+Q", self.leave.emit)
         self._add(self.tr("Next part of the window"), "F6", self.next_region.emit)
         self._add(self.tr("Previous part of the window"), "Shift+F6", self.previous_region.emit)
-        about = [self.hand_over_action, self.desk_action, self.paper_action, self.prove_action]
+        about = [self.hand_over_action, self.desk_action, self.paper_action, self.prove_action, self.renew_action]
         menu.addActions([self.new_device, self.find, *about, self.lost])
         menu.addSeparator()
         menu.addActions([self.undo_action, self.redo_action])
@@ -80,7 +83,8 @@ class Actions(QObject):
             action.setEnabled(founded)
         for action in (self.templates, self.days, self.sealed, self.copies, self.paper_action):
             action.setEnabled(founded)
-        self.prove_action.setEnabled(founded and not snapshot.read_only)
+        for action in (self.prove_action, self.renew_action):
+            action.setEnabled(founded and not snapshot.read_only)
         self.desk_action.setEnabled(founded and not snapshot.read_only and bool(sight(snapshot).waiting))
         self.deliver.setEnabled(may_deliver(snapshot))
         undo, redo = snapshot.offer.undo, snapshot.offer.redo

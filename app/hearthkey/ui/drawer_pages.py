@@ -56,6 +56,7 @@ class DrawerPages(QObject):
         self.gateway_place = GatewayPlacePage(theme, errands, ways, home)
         self.template = TemplatePage(theme, errands, home)
         self.help = HelpPage(theme)
+        self.more_spots: dict[Page, str] = {}
         self.settings.household.connect(ways.household)
         self.diary.copies.connect(ways.sealed)
         for way, page in (
@@ -87,5 +88,6 @@ class DrawerPages(QObject):
             self.gateway: "gateway",
             self.gateway_place: "gateway",
             self.template: "templates",
+            **self.more_spots,
         }
         return next((spot for one, spot in spots.items() if one is page), "board")

@@ -37,7 +37,9 @@ def duties_of(snapshot: Snapshot) -> tuple[Duty, ...] | None:
     copy_due = sealed.due(snapshot.sealed_copies, snapshot.diary[0].at)
     house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found))
     proved = {one.serial for one in snapshot.passes if one.proved is not None}
-    return duties.forecast(house, snapshot.passes, proved, snapshot.at)
+    return duties.forecast(
+        house, snapshot.passes, proved, snapshot.at, follows=snapshot.follows, visits=snapshot.visits
+    )
 
 
 def by_day(found: Iterable[Duty], now: datetime) -> tuple[DueDay, ...]:

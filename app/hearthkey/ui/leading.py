@@ -19,6 +19,7 @@ from hearthkey.ui.coming_back import ComingBack
 from hearthkey.ui.courier import Courier
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer_pages import DrawerPages
+from hearthkey.ui.following import Following
 from hearthkey.ui.going_back import GoingBack
 from hearthkey.ui.mounts import Mounts
 from hearthkey.ui.preferences import Preferences
@@ -48,6 +49,7 @@ class Leading(QObject):
         self.zooming = Zooming(window, self.actions.days)
         self.going_back = GoingBack(errands, window.footer, self)
         self.about = AboutOne(window, self.pages, self.actions, self._open)
+        self.following = Following(window, self.pages, self.actions, self._open)
         self.to_the_desk = ToTheDesk(window)
         self.coming_back = ComingBack(window, self.pages)
         self._connect_ways()

@@ -16,7 +16,7 @@ from hearthkey.formats import link_code
 from hearthkey.services.proof_desk import OpenProof
 from hearthkey.services.proving import ToldPlan
 from hearthkey.services.snapshot import Snapshot
-from hearthkey.ui.sheet_errands import SheetErrands
+from hearthkey.ui.renewal_errands import RenewalErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
@@ -37,7 +37,7 @@ class ShownProof:
     ground: Ground
 
 
-class ProofErrands(SheetErrands):
+class ProofErrands(RenewalErrands):
     """The proofs' part of what the window asks; one door at a time."""
 
     _proof: OpenProof | None = None
@@ -93,6 +93,7 @@ class ProofErrands(SheetErrands):
             heard, snapshot = result
             if snapshot is not None:
                 self._saw(snapshot)
+                self._soon.start()
             then(heard)
 
         self._ask(work, context, over, failed)

@@ -18,6 +18,9 @@ class Ways(QObject):
         lost: open "lost or stolen"; text already typed, or empty.
         let_in, stop, revoke: ask for the plan of a device; its identity.
         prove: open the page on which a pass is proved; its serial.
+        renew: open the page on which passes are renewed, a device by its identity, or with none a round.
+        another: open the page on which another device takes the place of one; its identity.
+        leaves: open the page on which somebody leaves the household; the person’s name.
         draft: a device that is being typed in: person, device, end (datetime or None); empty to forget it.
         find: put the cursor into Find.
         gateway: open the gateway's page.
@@ -48,6 +51,9 @@ class Ways(QObject):
     revoke = Signal(str)
     draft = Signal(str, str, object)
     prove = Signal(str)
+    renew = Signal(str)
+    another = Signal(str)
+    leaves = Signal(str)
     find = Signal()
     gateway = Signal()
     gateway_place = Signal()

@@ -149,6 +149,7 @@ def test_menu_key_shows_all_actions(qtbot: QtBot, board: BoardView, ways: Ways, 
         "New pass for this device…",
         "New device for Tomasz…",
         "Revoke for good…",
+        "Tomasz leaves the household…",
     ]
     with qtbot.waitSignal(ways.stop) as led:
         menu.actions()[2].trigger()
@@ -171,15 +172,16 @@ def test_right_click_takes_the_row(board: BoardView) -> None:
 @pytest.mark.parametrize(
     ("number", "words"),
     [
-        (0, "Show Ines’s phone|Prove it…|Stop…|New pass for this device…|New device for Ines…|-|Revoke for good…"),
+        (0, "Show Ines’s phone|Prove it…|Stop…|Renew…|Replace this device…|New device for Ines…|-|{last}"),
         (2, "Show Ines’s old phone|New pass for this device…|New device for Ines…"),
-        (5, "Show Tomasz’s old phone|Let back in…|New pass for this device…|New device for Tomasz…|-|Revoke for good…"),
+        (5, "Show Tomasz’s old phone|Let back in…|Renew…|Replace this device…|New device for Tomasz…|-|{last}"),
     ],
 )
 def test_menu_offers_what_the_state_allows(number: int, words: str, ways: Ways) -> None:
     """The menu would offer to stop what is stopped, or to revoke what is final."""
     found = actions(PASSES[number], NOW, ways, read_only=False)
-    assert "|".join("-" if act is None else act[0] for act in found) == words
+    last = f"Revoke for good…|{PASSES[number].person} leaves the household…"
+    assert "|".join("-" if act is None else act[0] for act in found) == words.format(last=last)
     assert len(actions(PASSES[number], NOW, ways, read_only=True)) == 1
 
 

@@ -20,7 +20,7 @@ def test_every_line_leads_somewhere(theme: Theme, errands: FakeErrands, ways: Wa
     """Broken: somebody is told what to do, and has to look for where."""
     page = page_of(theme, errands, ways)
     room.open(page)
-    about_one = (ways.replace_device, ways.device, ways.prove)
+    about_one = (ways.renew, ways.device, ways.prove)
     heard = [QSignalSpy(one) for one in (*about_one, ways.sealed, ways.household, ways.succession)]
     for button in page.buttons:
         button.click()

@@ -46,13 +46,13 @@ def names(errands: FakeErrands) -> list[object]:
 
 
 BUTTONS = {
-    ("Ines", "phone"): ["Prove it!", "Replace…", "Stop now", "Revoke for good…"],
-    ("Ines", "tablet"): ["A new pass!", "Stop now", "Revoke for good…"],
+    ("Ines", "phone"): ["Prove it!", "Renew…", "Stop now", "Revoke for good…"],
+    ("Ines", "tablet"): ["Renew…!", "Stop now", "Revoke for good…"],
     ("Ines", "old phone"): ["A new pass!"],
     ("Tomasz", "laptop"): ["Hand over!", "Stop now", "Revoke for good…"],
     ("Tomasz", "old phone"): ["Let back in!", "A new pass", "Revoke for good…"],
     ("Odile", "reader"): ["A new pass!"],
-    ("Boiler engineer", "phone"): ["Prove it!", "Replace…", "Stop now", "Revoke for good…"],
+    ("Boiler engineer", "phone"): ["Prove it!", "Renew…", "Stop now", "Revoke for good…"],
 }
 
 
@@ -77,13 +77,13 @@ def test_hand_over_leads_to_its_page(page: DevicePage, errands: FakeErrands, way
     assert asked.args == [next(one.serial for one in errands.last.passes if one.device == "laptop")]
 
 
-@pytest.mark.parametrize("whose", [("Odile", "reader"), ("Ines", "tablet")])
+@pytest.mark.parametrize(("whose", "way"), [(("Odile", "reader"), "replace_device"), (("Ines", "tablet"), "renew")])
 def test_a_new_pass_leads_to_its_page(
-    whose: tuple[str, str], page: DevicePage, errands: FakeErrands, ways: Ways, qtbot: QtBot
+    whose: tuple[str, str], way: str, page: DevicePage, errands: FakeErrands, ways: Ways, qtbot: QtBot
 ) -> None:
-    """Broken: a device that ended or was revoked has no way back."""
+    """Broken: a device that ended or was revoked has no way back, or one that ends soon none on."""
     be(page, errands, *whose)
-    with qtbot.waitSignal(ways.replace_device) as asked:
+    with qtbot.waitSignal(getattr(ways, way)) as asked:
         page.first().click()  # type: ignore[attr-defined]  # the first control is a button
     assert asked.args == [identity_of(errands, *whose)]
 
@@ -100,8 +100,8 @@ def test_what_was_never_proved_wants_to_be(page: DevicePage, errands: FakeErrand
     assert page.sign.sign is Sign.IN_USE
     assert page.sentence.text().startswith("In use, said to work on 12 May 2026.")
     assert page.steps[Step.PROVE].kind is Kind.PLAIN
-    with qtbot.waitSignal(ways.replace_device):
-        page.steps[Step.REPLACE].click()
+    with qtbot.waitSignal(ways.renew):
+        page.steps[Step.RENEW].click()
 
 
 def test_stopping_is_one_click(page: DevicePage, errands: FakeErrands) -> None:

@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from hearthkey.core.goodbye import Chore, Kind
 from hearthkey.core.sentences.sentence import Sentence
+
+if TYPE_CHECKING:
+    from hearthkey.core.plans import RevokePlan
 
 WHAT = {
     Kind.SHARED_SECRET: (
@@ -31,6 +36,26 @@ WHAT = {
     ),
     Kind.DOORS: ("Keys and codes of the doors", "and whatever else opens the house."),
 }
+
+
+_ONE = (
+    "{person} never gets in again with this device once the gateway holds list {number} (affiliationChanged). {others} "
+    "This is final."
+)
+_MANY = (
+    "{person} never gets in again with any of these {count} devices once the gateway holds list {number} "
+    "(affiliationChanged). {others} This is final."
+)
+
+
+def plan(person: str, revoke: RevokePlan) -> Sentence:
+    """Somebody is about to leave; the reason is that of RFC 5280 section 5.3.1."""
+    devices = len({one.title for one in revoke.chosen})
+    others = "Nobody else is affected." if revoke.unaffected else "No other device gets in at present."
+    return Sentence(
+        _ONE if devices == 1 else _MANY,
+        {"person": person, "count": devices, "number": revoke.list_number, "others": Sentence(others, {})},
+    )
 
 
 def what(chore: Chore) -> Sentence:

@@ -119,3 +119,28 @@ WHY_LEFT = {
 def left(title: str, why: str, told: str = "") -> Sentence:
     """Why a device was left as it is."""
     return Sentence(WHY_LEFT[why], {"title": title, "why": told})
+
+
+def round_of(planned: Sequence[RenewPlan]) -> Sentence:
+    """Renewals about to be made, one or many."""
+    if len(planned) == 1:
+        return plan(planned[0])
+    return Sentence(
+        "{count} devices get a new key and a new pass each. Their old passes stay as they are until the new ones were "
+        "seen to.",
+        {"count": len(planned)},
+    )
+
+
+def round_done(made: Sequence[str]) -> Sentence:
+    """What a round has made, as titles of devices."""
+    if len(made) == 1:
+        return Sentence("{title} has a new pass. Its bundle waits in the tray.", {"title": made[0]})
+    return Sentence("{count} devices have a new pass. Their bundles wait in the tray.", {"count": len(made)})
+
+
+def round_left(titles_left: Sequence[str]) -> Sentence:
+    """What a round that was stopped has not begun."""
+    if len(titles_left) == 1:
+        return Sentence("{title} was not begun and stays ticked.", {"title": titles_left[0]})
+    return Sentence("{count} devices were not begun and stay ticked.", {"count": len(titles_left)})

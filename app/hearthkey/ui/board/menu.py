@@ -36,10 +36,17 @@ def actions(one: Pass, now: datetime, ways: Ways, *, read_only: bool) -> list[Ac
         found.append((tr("Let back in…"), lambda: ways.let_in.emit(one.identity)))
     if state in {State.WAITING, State.IN_USE}:
         found.append((tr("Stop…"), lambda: ways.stop.emit(one.identity)))
-    found.append((tr("New pass for this device…"), lambda: ways.replace_device.emit(one.identity)))
+    if state in {State.IN_USE, State.STOPPED}:
+        found.append((tr("Renew…"), lambda: ways.renew.emit(one.identity)))
+        found.append((tr("Replace this device…"), lambda: ways.another.emit(one.identity)))
+    else:
+        found.append((tr("New pass for this device…"), lambda: ways.replace_device.emit(one.identity)))
     found.append((tr("New device for {person}…").format(person=one.person), lambda: ways.new_device.emit(one.person)))
     if state not in {State.REVOKED, State.ENDED}:
         found += [None, (tr("Revoke for good…"), lambda: ways.revoke.emit(one.identity))]
+        if not one.guest:  # who ends without it
+            leaves = tr("{person} leaves the household…").format(person=one.person)
+            found.append((leaves, lambda: ways.leaves.emit(one.person)))
     return found
 
 

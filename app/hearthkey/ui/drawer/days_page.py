@@ -135,7 +135,7 @@ class DaysPage(Page):
         return {
             Act.SIGN_LIST: self.tr("Sign it"),
             Act.RENEW_GATEWAY: self.tr("Renew it"),
-            Act.RENEW_PASS: self.tr("Replace it"),
+            Act.RENEW_PASS: self.tr("Renew it"),
             Act.HAND_OVER: self.tr("Hand it over"),
             Act.SUPERSEDE: self.tr("Look at it"),
             Act.GUEST_LEAVES: self.tr("Look at it"),
@@ -148,8 +148,8 @@ class DaysPage(Page):
     def _go(self, duty: Duty) -> Callable[[], None]:
         identity, serial = ("", "") if duty.chosen is None else (duty.chosen.identity, duty.chosen.serial)
         return {
-            Act.RENEW_PASS: lambda: self._ways.replace_device.emit(identity),
-            Act.HAND_OVER: lambda: self._ways.device.emit(identity),
+            Act.RENEW_PASS: lambda: self._ways.renew.emit(identity),
+            Act.HAND_OVER: lambda: self._ways.hand_over.emit(serial),
             Act.SUPERSEDE: lambda: self._ways.device.emit(identity),
             Act.GUEST_LEAVES: lambda: self._ways.device.emit(identity),
             Act.PROVE: lambda: self._ways.prove.emit(serial),

@@ -11,7 +11,7 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.keysets import key_set
 from hearthkey.core.kinds import Kinds
 from hearthkey.core.network import Caution
-from hearthkey.core.passes import Pass
+from hearthkey.core.passes import LIVING, Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences.board import state_words
 from hearthkey.services.looking import living
@@ -26,7 +26,9 @@ from hearthkey.ui.drawer.figures import Facts, in_groups
 from hearthkey.ui.drawer.life_line import LifeLine
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.stick_question import StickQuestion
-from hearthkey.ui.drawer.stops import stops
+from hearthkey.ui.drawer.stops import Stop, stops
+from hearthkey.ui.drawer.succession import Succession, pair_of
+from hearthkey.ui.drawer.two_lines import beside
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.kind_words import looked_at, made_for
 from hearthkey.ui.text import caution, said, spoken
@@ -45,7 +47,7 @@ class ActWord(Button):
 
 
 class DevicePage(Page):
-    """One device at a time; the newest of its passes is the one that is shown."""
+    """One device at a time; the newest of its passes that lives, else the newest, is the one that is shown."""
 
     def __init__(self, theme: Theme, errands: Errands, ways: Ways, parent: QWidget | None = None) -> None:
         super().__init__(theme, "", parent=parent)
@@ -62,10 +64,13 @@ class DevicePage(Page):
         self.certificate = CertificateView(theme, errands)
         self.stick = StickQuestion(theme, errands)
         self.copies_button = Button(theme, self.tr("Copies that left…"), kind=Kind.WORD)
+        self.succession = Succession(theme, errands)
+        self.another_button = Button(theme, self.tr("Replace this device…"), kind=Kind.WORD)
         self.older = Prose(theme, Role.STATE, color="ink2", lines=1.5)
         self._build_body()
         self._build_foot()
         self.copies_button.clicked.connect(lambda: ways.copies.emit(self._identity))
+        self.another_button.clicked.connect(lambda: ways.another.emit(self._identity))
         self.stick.settled.connect(lambda: self.first().setFocus())
         self.follow(errands.seen, self.show_snapshot)
         self.deed.opened.connect(self._row.hide)
@@ -80,7 +85,7 @@ class DevicePage(Page):
             Step.LET_IN: self.tr("Let back in"),
             Step.PROVE: self.tr("Prove it"),
             Step.ANEW: self.tr("A new pass"),
-            Step.REPLACE: self.tr("Replace…"),
+            Step.RENEW: self.tr("Renew…"),
         }
         found = {}
         for step, text in words.items():
@@ -103,11 +108,13 @@ class DevicePage(Page):
         self.body.addWidget(self.stick)
         self.body.addWidget(self.deed)
         self.body.addWidget(self._row)
+        self.body.addWidget(self.succession)
         self.put(Rule(self.theme, color="rule"), life)
         self.body.addSpacing(-8)
         self.put(self.life, Rule(self.theme, color="rule"), self.facts)
         self.body.addWidget(self.certificate)
-        self.body.addWidget(self.copies_button, 0, Qt.AlignmentFlag.AlignLeft)
+        for button in (self.copies_button, self.another_button):
+            self.body.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self.put(self.older)
         self.body.addStretch(1)
         self.note.hide()
@@ -153,18 +160,24 @@ class DevicePage(Page):
         found = [one for one in snapshot.passes if one.identity == self._identity]
         if not found:
             return
-        self._passes = sorted(found, key=lambda one: one.not_before)
-        newest, now = self._passes[-1], snapshot.at
+        now = snapshot.at
+        self._passes = sorted(found, key=lambda one: (one.state(now) in LIVING, one.not_before))
+        newest = self._passes[-1]
         words = device_words(newest, now)
         self.entitle(spoken(newest.title), words.sign)
         self.sentence.speak(said(words.rest), stressed=said(words.state))
-        self.life.show_stops(stops(newest, now, replaced=len(found) > 1), words.sign)
+        self.life.show_stops(self._stops(newest, snapshot), words.sign)
         self.life.setAccessibleDescription(f"{said(words.state)} {said(words.rest)}")
         self._offer(words, snapshot)
         self._tell_facts(newest, snapshot.kinds)
         self._tell_older(now)
         self.certificate.about(newest.serial)
         self.ask_about_copies()
+
+    def _stops(self, shown: Pass, snapshot: Snapshot) -> tuple[Stop, ...]:
+        found = stops(shown, snapshot.at, replaced=len(self._passes) > 1)
+        old, new = pair_of(self._passes, snapshot)
+        return found if old is None or new is not shown else beside(found, old, snapshot.at)
 
     def opened(self) -> None:
         """A stick may have been plugged in meanwhile."""
@@ -182,6 +195,9 @@ class DevicePage(Page):
             button.weigh(Kind.COMMIT if step is words.step else Kind.PLAIN)
         self._row.setVisible(self.deed.isHidden() and (words.step is not None or bool(words.others)))
         alive = living(self._passes, snapshot.at)
+        self.succession.show_device(self._passes, snapshot)
+        self.another_button.setVisible(bool(alive))
+        self.another_button.setEnabled(not snapshot.read_only)
         self.stop_button.setVisible(words.stops)
         self.stop_button.setEnabled(not snapshot.read_only)
         self.revoke_button.setVisible(bool(alive))
@@ -234,6 +250,8 @@ class DevicePage(Page):
             self._begin(Verb.LET_IN)
         elif step is Step.PROVE:
             self._ways.prove.emit(self._passes[-1].serial)
+        elif step is Step.RENEW:
+            self._ways.renew.emit(self._identity)
         else:
             self._ways.replace_device.emit(self._identity)
 

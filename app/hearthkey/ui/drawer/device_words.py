@@ -24,7 +24,7 @@ class Step(Enum):
     HAND_OVER = "hand over"
     LET_IN = "let in"
     ANEW = "new pass"
-    REPLACE = "replace"
+    RENEW = "renew"
     PROVE = "prove"
 
 
@@ -99,7 +99,7 @@ def _living(one: Pass, now: datetime, sign: Sign, *, waits: bool) -> DeviceWords
     told = Sentence("Guest." if one.guest else "Waiting." if waits else "In use.", {})
     rest = _WAITING if waits else _IN_USE
     step: Step | None = Step.HAND_OVER if waits else None
-    others: tuple[Step, ...] = () if waits else (Step.REPLACE,)
+    others: tuple[Step, ...] = () if waits else (Step.RENEW,)
     if one.guest and not waits:
         rest = _GUEST
         step, others = _proving(one, others)
@@ -107,7 +107,7 @@ def _living(one: Pass, now: datetime, sign: Sign, *, waits: bool) -> DeviceWords
         word, _ = state_words(one, now)
         told = Sentence(word.template[:1].upper() + word.template[1:] + ".", word.facts)
         if not waits:
-            rest, step, others = _DUE, Step.ANEW, ()
+            rest, step, others = _DUE, Step.RENEW, ()
     elif not waits:
         told = _use(one)
         step, others = _proving(one, others)

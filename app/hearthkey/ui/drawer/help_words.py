@@ -80,6 +80,21 @@ HELP = {
         ),
         (("Ctrl+E", "prove the selected device"), ("Esc", "close the drawer and the link")),
     ),
+    "renewing": Help(
+        "Renewing",
+        (
+            "A renewed device keeps its identity and gets a new key. Its old pass stays as it is.",
+            (
+                "Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say "
+                "which of the two a device used: look on the device that the new one is chosen."
+            ),
+            "A renewal can be taken back on the device’s page as long as its bundle is in the tray.",
+            "A round can be stopped between two devices. What was made stays; the rest stays ticked.",
+            "Days on which you meet somebody are kept under Visits. The last one before an end is the day to act.",
+            "Another device in the place of one stops the old one at once. Until the new one works it can be let in.",
+        ),
+        (("Ctrl+R", "renew the selected device"), ("Ctrl+Enter", "begin"), ("Esc", "put it aside")),
+    ),
     "enrolling": Help(
         "A new device",
         (

@@ -23,7 +23,7 @@ from hearthkey.ui.theme.tokens import Tokens
 class LifeLine(QWidget):
     """Stops on a rail: mark, date, what happens. Lines and marks are painted, words are labels."""
 
-    ROW, RAIL, TAIL = 31, 9, 9
+    ROW, RAIL, TAIL, APART = 31, 9, 9, 6
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -81,6 +81,8 @@ class LifeLine(QWidget):
         rail, middles = self._theme.px(self.RAIL), self._middles()
         for stop, above, below in zip(self._stops, middles, middles[1:], strict=False):
             paint_run(painter, stop.run, QPointF(rail, above), QPointF(rail, below), tokens, size=size)
+            left = rail - self._theme.px(self.APART)
+            paint_run(painter, stop.beside, QPointF(left, above), QPointF(left, below), tokens, size=size)
         for number, (stop, y) in enumerate(zip(self._stops, middles, strict=True)):
             place = QPointF(rail, y)
             if stop.mark is Mark.TODAY:

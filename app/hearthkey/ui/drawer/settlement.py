@@ -9,7 +9,9 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.sentences import settling as sentences
+from hearthkey.core.sentences.touches import of
 from hearthkey.core.settling import SettlePlan
+from hearthkey.core.touches import touches
 from hearthkey.services.describing import QUIET
 from hearthkey.services.settling import SettleRequest
 from hearthkey.services.snapshot import Snapshot
@@ -48,7 +50,9 @@ class Settlement(QWidget):
         self.voice = Voice(theme)
         self.besides = Prose(theme, Role.STATE, color="ink2")
         self.all = Prose(theme, Role.BODY, color="ink2")
-        self.devices = Fold(theme, self.tr("All of these devices"), self._indented())
+        self.devices = Fold(theme, self.tr("All of these devices"), self._indented(self.all))
+        self.touched = Prose(theme, Role.STATE, color="ink2", lines=1.5)
+        self.overview = Fold(theme, self.tr("What would touch whom?"), self._indented(self.touched))
         self.trouble = Prose(theme, Role.BODY, color="act")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -58,20 +62,21 @@ class Settlement(QWidget):
         column.addWidget(self.devices)
         column.addLayout(inset(self.besides))
         column.addWidget(self.form.details)
+        column.addWidget(self.overview)
         column.addLayout(inset(self.trouble))
         self.form.changed.connect(self._typed)
         self._tell()
 
-    def _indented(self) -> QWidget:
+    def _indented(self, words: Prose) -> QWidget:
         inside = QWidget()
         row = QVBoxLayout(inside)
         row.setContentsMargins(0, 0, 0, 0)
-        row.addLayout(inset(self.all))
+        row.addLayout(inset(words))
         return inside
 
     def controls(self) -> list[QWidget]:
         """What the Tab key stops at, in order."""
-        return [*self.form.controls(), self.devices.button, *self.form.folded()]
+        return [*self.form.controls(), self.devices.button, *self.form.folded(), self.overview.button]
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Learn how the household is settled, and who is there; what is being typed is looked at again."""
@@ -79,6 +84,8 @@ class Settlement(QWidget):
         if snapshot.household is None:
             return
         self.form.show_household(snapshot.household, read_only=snapshot.read_only)
+        reached = touches(snapshot.household, snapshot.passes, snapshot.at)
+        self.touched.speak("\n".join(said(of(one)) for one in reached))
         if self.form.differs and snapshot.passes != self._passes:
             self._pause.start()
         self._passes = snapshot.passes

@@ -33,6 +33,7 @@ class Stop:
         words: what happens on it.
         run: how the line goes on from here to the next stop.
         ahead: it has not come yet.
+        beside: how the line of the pass before runs from here to the next stop, next to this one.
     """
 
     mark: Mark
@@ -40,6 +41,7 @@ class Stop:
     words: Sentence
     run: Run
     ahead: bool = False
+    beside: Run = Run.NONE
 
 
 def stops(one: Pass, now: datetime, *, replaced: bool = False) -> tuple[Stop, ...]:
