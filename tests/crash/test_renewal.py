@@ -8,7 +8,7 @@ from hearthkey.core.household import FILE
 from tests.crash import verdict
 from tests.crash.homes import Home
 from tests.crash.nursery import Nursery
-from tests.crash.test_killed import kill_at_every_moment
+from tests.crash.test_killed import crash, kill_at_every_moment, last_moment, outlines
 from tests.keyring.desktop import Desktop
 
 
@@ -22,10 +22,22 @@ def proved(desktop: Desktop, nursery: Nursery, tmp_path_factory: pytest.TempPath
     return home
 
 
-@pytest.mark.parametrize("verb", ["renew", "replace"])
-def test_renewing(settled: dict[str, Home], verb: str) -> None:
-    """If this fails, a power cut leaves a new pass that follows nothing, or stops the old one for nothing."""
-    kill_at_every_moment(settled[FILE], verb, thin=True)
+def test_replacing(settled: dict[str, Home]) -> None:
+    """If this fails, a power cut leaves a new device that replaces nothing, or stops the old one for nothing."""
+    kill_at_every_moment(settled[FILE], "replace", thin=True)
+
+
+@pytest.mark.parametrize(("edge", "happened"), [("before COMMIT", False), ("at the end", True)])
+def test_renewing(settled: dict[str, Home], edge: str, *, happened: bool) -> None:
+    """If this fails, a power cut leaves a new pass that follows nothing, or a passphrase that belongs to none.
+
+    What lies between is that of enrolling, which is killed at every moment.
+    """
+    home = settled[FILE]
+    expected = outlines(home, "renew")[happened]
+    assert crash(home, "renew", last_moment(home, "renew", edge)) == edge
+    assert home.run("start").refusal is None
+    assert verdict.judge(home) == expected
 
 
 def test_superseding(proved: Home) -> None:

@@ -116,5 +116,5 @@ class Years(RuleBasedStateMachine):
 
 TestYears = Years.TestCase
 TestYears.settings = settings(
-    max_examples=15, stateful_step_count=25, suppress_health_check=[HealthCheck.too_slow], deadline=None
+    max_examples=10, stateful_step_count=25, suppress_health_check=[HealthCheck.too_slow], deadline=None
 )

@@ -11,7 +11,7 @@ from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 from tests.ui.drawer.household import FakeErrands
-from tests.ui.drawer.proof_errands import ProvingErrands
+from tests.ui.drawer.renewal_errands import RenewingErrands
 
 
 class Room(QWidget):
@@ -48,7 +48,7 @@ def ways() -> Ways:
 def errands(theme: Theme) -> FakeErrands:
     """The household of the pictures."""
     assert theme.name == "paper"
-    return ProvingErrands()
+    return RenewingErrands()
 
 
 @pytest.fixture

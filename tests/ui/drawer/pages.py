@@ -37,6 +37,7 @@ from hearthkey.ui.gallery.proof_states import CABLE, WIFI
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
+from tests.ui.drawer import renewal_pages
 from tests.ui.drawer.household import FakeErrands
 
 Make = Callable[[Theme, FakeErrands, Ways], Page]
@@ -306,6 +307,11 @@ PAGES: dict[str, Make] = {
     "template": template,
     "template warned of": _template_warned,
     "template with a mistake": _template_mistaken,
+    "renewing": renewal_pages.renewing,
+    "renewing while locked": renewal_pages.renewing_locked,
+    "both passes": renewal_pages.both_passes,
+    "another device": renewal_pages.another,
+    "leaving": renewal_pages.leaving,
     "days": days,
     "sealed": sealed,
     "succession, before": succession(),

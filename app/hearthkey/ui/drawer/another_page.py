@@ -40,7 +40,7 @@ class AnotherPage(Page):
         self._kinds: Kinds | None = None
         self._plan: ReplacePlan | None = None
         self._pause = QTimer(self, singleShot=True, interval=PAUSE)
-        self._pause.timeout.connect(self._ask)
+        self._pause.timeout.connect(self.look)
         self.about = Prose(theme, Role.DEVICE, lines=1.4)
         self.label = Line(theme)
         self.kind = Combo(theme, self.tr("What is the new one?"))
@@ -110,7 +110,9 @@ class AnotherPage(Page):
         if self._identity and self.label.text().strip() and self.kind.key():
             self._pause.start()
 
-    def _ask(self) -> None:
+    def look(self) -> None:
+        """Ask what would follow of what is chosen."""
+        self._pause.stop()
         self._asked += 1
         number = self._asked
 

@@ -57,6 +57,11 @@ class CommitFoot(QWidget):
         self.aside.clicked.connect(self.put_aside)
         self.unlock.opened.connect(self._do)
 
+    def controls(self) -> list[QWidget]:
+        """What the Tab key stops at, in order."""
+        asked = [self.unlock.line, self.unlock.show_button, self.unlock.unlock_button]
+        return [*asked, self.commit, self.aside]
+
     def forget(self) -> None:
         """Begin anew: nothing planned, nothing typed, nothing in the way."""
         self.busy = False

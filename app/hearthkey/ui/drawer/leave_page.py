@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from hearthkey.core.passes import LIVING
@@ -44,6 +46,10 @@ class LeavePage(Page):
         self.tail.put_aside.connect(self.leave)
         self.follow(errands.seen, self.show_snapshot)
 
+    def first(self) -> QWidget:
+        """The way out: nothing here is done by a stray Enter."""
+        return self.tail.aside
+
     def begin(self, person: str) -> None:
         """Be about a person."""
         self._person = person
@@ -80,6 +86,8 @@ class LeavePage(Page):
         self.ticks = [Tick(self.theme, said(words.what(one)), said(words.why(one))) for one in plan.chores]
         for tick in self.ticks:
             self._chores.addWidget(tick)
+        for before, behind in pairwise([self.close_button, *self.ticks, *self.tail.controls()]):
+            QWidget.setTabOrder(before, behind)
         self.tail.ready(ready=True)
 
     def _do(self) -> None:

@@ -45,9 +45,9 @@ class RenewPage(Page):
         self._made: list[str] = []
         self._running = self._stopping = False
         self._pause = QTimer(self, singleShot=True, interval=PAUSE)
-        self._pause.timeout.connect(self._ask)
+        self._pause.timeout.connect(self.look)
         self.rows = RenewRows(theme)
-        self.due_button = Button(theme, self.tr("Tick what ends within half a year"), kind=Kind.WORD, height=26)
+        self.due_button = Button(theme, self.tr("Tick what ends soon"), kind=Kind.WORD, height=26)
         self.overlap = Line(theme, str(OVERLAP_DAYS))
         self.visits = Visits(theme, errands)
         self.visits_fold = Fold(theme, self.tr("Visits…"), self.visits)
@@ -70,17 +70,17 @@ class RenewPage(Page):
             "in, and not before."
         )
         self.body.setSpacing(10)
-        self.put(Prose(self.theme, Role.STATE, what, color="ink2"))
+        self.put(Prose(self.theme, Role.STATE, what, color="ink2"), self.outcome, self.voice)
         self.body.addWidget(self.rows)
         self.body.addWidget(self.due_button, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addSpacing(-10)
         self.body.addWidget(self.visits_fold)
         self.put(Rule(self.theme, color="rule"))
-        question = self.tr("Days that both get in, at most; never beyond the old one’s end")
-        self.body.addWidget(Labelled(self.theme, question, self.overlap))
+        question, hint = self.tr("Days that both get in, at most"), self.tr("Never beyond the old one’s end.")
+        self.body.addWidget(Labelled(self.theme, question, self.overlap, hint=hint))
         self.body.addStretch(1)
         self.show_foot()
-        for part in (self.outcome, self.voice, self.trouble, self.step):
+        for part in (self.trouble, self.step):
             self.foot.addLayout(inset(part))
         self.foot.addWidget(self.unlock)
         row = QHBoxLayout()
@@ -110,7 +110,8 @@ class RenewPage(Page):
         """Boxes that came anew stand behind everything else for Qt, and belong before it."""
         visits = [self.visits.person, self.visits.day, self.visits.keep]
         after = [self.due_button, self.visits_fold.button, *self.visits.buttons, *visits, self.overlap]
-        for before, behind in pairwise([self.close_button, *self.rows.ticks.values(), *after, *self._row()]):
+        foot = [self.unlock.line, self.unlock.show_button, self.unlock.unlock_button, *self._row()]
+        for before, behind in pairwise([self.close_button, *self.rows.ticks.values(), *after, *foot]):
             QWidget.setTabOrder(before, behind)
 
     def _row(self) -> list[QWidget]:
@@ -160,7 +161,9 @@ class RenewPage(Page):
         text = self.overlap.text().strip()
         return int(text) if text.isascii() and text.isdigit() and len(text) < 6 else 0
 
-    def _ask(self) -> None:
+    def look(self) -> None:
+        """Ask what would follow of what is chosen."""
+        self._pause.stop()
         self._asked += 1
         number = self._asked
 

@@ -15,7 +15,7 @@ from hearthkey.core.sentences.board import short_day
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.fields import Labelled
-from hearthkey.ui.controls.labels import Label, Prose
+from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.drawer.until import DateField
@@ -97,7 +97,7 @@ class Visits(QWidget):
         row.setSpacing(4)
         when = short_day(visit.day)
         row.addWidget(
-            Label(self._theme, Role.BODY, self.tr("{person}, {day}").format(person=visit.person, day=when)), 1
+            Prose(self._theme, Role.BODY, self.tr("{person}, {day}").format(person=visit.person, day=when)), 1
         )
         for words, spoken, act in (
             (self.tr("Tick theirs"), self.tr("Tick the devices of {person}"), lambda: self.chosen.emit(visit.person)),

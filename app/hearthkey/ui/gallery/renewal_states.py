@@ -106,13 +106,13 @@ def leaves(window: Window) -> None:
     window.ways.leaves.emit("Tomasz")
 
 
-STATES: dict[str, Callable[[Window], None]] = {
-    "renew-one": one,
-    "renew-round": chosen,
-    "renew-over": over,
-    "device-next-waits": both(handed_over=False),
-    "device-both-get-in": both(handed_over=True),
-    "another-device": another,
-    "leaves": leaves,
+STATES: dict[str, tuple[Callable[[Window], None], bool]] = {
+    "renew-one": (one, False),
+    "renew-round": (chosen, True),
+    "renew-over": (over, False),
+    "device-next-waits": (both(handed_over=False), False),
+    "device-both-get-in": (both(handed_over=True), True),
+    "another-device": (another, False),
+    "leaves": (leaves, True),
 }
-"""By the picture's name."""
+"""By the picture's name; and whether it is drawn by lamplight too."""

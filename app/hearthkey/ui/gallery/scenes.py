@@ -241,7 +241,7 @@ HOUSEHOLD = (
     Scene("proof-told", proof_states.told, PLAIN[:2]),
     Scene("proof-proved", proof_states.proved, PLAIN + SPECIAL[:1]),
     Scene("device-proved", proof_states.device, PLAIN + SPECIAL[:1]),
-    *(Scene(name, begin, PLAIN[:2]) for name, begin in renewal_states.STATES.items()),
+    *(Scene(name, begin, PLAIN[: 1 + lamp]) for name, (begin, lamp) in renewal_states.STATES.items()),
     Scene("nobody-yet", _nobody, PLAIN[:2]),
     Scene("keyring-locked", _keyring_locked),
     Scene("keyring-silent", _keyring_silent, PLAIN[:2]),
