@@ -9,7 +9,7 @@ from enum import StrEnum
 
 from hearthkey.core.outlook import DUE, HOUSE_DUE
 from hearthkey.core.passes import LIVING, Pass
-from hearthkey.core.renewal import Follow, Visit, last_visit, renewal_of, without_bridged, works
+from hearthkey.core.renewal import Follow, Visit, last_visit, renewals, without_bridged, works
 
 LAST_CALL = timedelta(days=30)
 """How long before everybody would be refused the same duty is said once more."""
@@ -119,8 +119,9 @@ def forecast(
     """
     living = [one for one in passes if one.state(now) in LIVING]
     found = [*house_duties(house, living)]
+    renewed = renewals(living, follows, now)
     for one in without_bridged(living, now):
-        found += _of_pass(one, living, follows, visits, now)
+        found += _of_pass(one, renewed.get(one.serial), visits, now)
     found += [duty for one in living for duty in _of_proof(one, proved)]
     found += _of_old(living, follows, now)
     return tuple(sorted(found, key=lambda duty: (duty.act_on, duty.key)))
@@ -157,9 +158,7 @@ def succession_by(authority_end: datetime, living: Iterable[Pass]) -> datetime:
     return authority_end - longest - SLOWEST_VISIT
 
 
-def _of_pass(
-    one: Pass, living: Sequence[Pass], follows: Sequence[Follow], visits: Sequence[Visit], now: datetime
-) -> list[Duty]:
+def _of_pass(one: Pass, after: Pass | None, visits: Sequence[Visit], now: datetime) -> list[Duty]:
     life = one.not_after - one.not_before
     if one.guest:
         # On the morning of the last day, or sooner for a visit of hours.
@@ -167,7 +166,6 @@ def _of_pass(
         return [Duty(f"guest-{one.serial}", by, Act.GUEST_LEAVES, one.not_after, one)]
     by = one.not_after - min(DUE, life / 2)
     by = last_visit(one.person, one.not_after, visits, now) or by
-    after = renewal_of(one, living, follows, now)
     if after is not None and after.identity == one.identity and after.handed_over is None:
         return [Duty(f"hand-over-{after.serial}", by, Act.HAND_OVER, one.not_after, after)]
     return [Duty(f"renew-{one.serial}", by, Act.RENEW_PASS, one.not_after, one)]
@@ -181,10 +179,10 @@ def _of_proof(one: Pass, proved: Container[str]) -> list[Duty]:
 
 def _of_old(living: Sequence[Pass], follows: Sequence[Follow], now: datetime) -> list[Duty]:
     """Old passes beside which a new one works: to be let go once that was proved, or once the overlap is over."""
+    known = {one.serial: one for one in living} if follows else {}
     found = {}
     for follow in follows:
-        old = next((one for one in living if one.serial == follow.old), None)
-        new = next((one for one in living if one.serial == follow.new), None)
+        old, new = known.get(follow.old), known.get(follow.new)
         if old is None or new is None or not works(new, now):
             continue
         by = new.proved or max(follow.overlap_ends, follow.made)

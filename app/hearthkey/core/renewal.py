@@ -100,38 +100,57 @@ def without_bridged(passes: Sequence[Pass], now: datetime) -> list[Pass]:
     return found
 
 
-def successors(old: str, follows: Iterable[Follow]) -> frozenset[str]:
-    """Serials of everything that follows a pass, one after the other."""
-    after: dict[str, list[str]] = {}
-    for one in follows:
-        after.setdefault(one.old, []).append(one.new)
-    found: set[str] = set()
-    ahead = [old]
-    while ahead:
-        for new in after.get(ahead.pop(), []):
-            if new not in found:
-                found.add(new)
-                ahead.append(new)
-    return frozenset(found)
+class Lineage:
+    """What follows what, looked up once for many questions.
+
+    Args:
+        follows: every row, in the order in which the new passes were made.
+    """
+
+    def __init__(self, follows: Iterable[Follow]) -> None:
+        self._after: dict[str, list[str]] = {}
+        for one in follows:
+            self._after.setdefault(one.old, []).append(one.new)
+
+    @property
+    def followed(self) -> Iterable[str]:
+        """Serials of the passes that another one was made to follow."""
+        return self._after
+
+    def successors(self, old: str) -> frozenset[str]:
+        """Serials of everything that follows a pass, one after the other."""
+        found: set[str] = set()
+        ahead = [old]
+        while ahead:
+            for new in self._after.get(ahead.pop(), ()):
+                if new not in found:
+                    found.add(new)
+                    ahead.append(new)
+        return frozenset(found)
 
 
-def renewal_of(one: Pass, passes: Iterable[Pass], follows: Iterable[Follow], now: datetime) -> Pass | None:
-    """The pass that was made to follow this one and may still do so, the newest of them; None where there is none."""
-    wanted = successors(one.serial, follows)
-    living = [other for other in passes if other.serial in wanted and other.state(now) in LIVING]
-    return living[-1] if living else None
+def renewals(passes: Iterable[Pass], follows: Iterable[Follow], now: datetime) -> dict[str, Pass]:
+    """By the serial of an old pass, the newest that was made to follow it and may still do so."""
+    lineage = Lineage(follows)
+    living = {one.serial: (place, one) for place, one in enumerate(passes) if one.state(now) in LIVING}
+    found = {}
+    for old in lineage.followed:
+        after = [living[new] for new in lineage.successors(old) if new in living]
+        if after:
+            found[old] = max(after, key=lambda one: one[0])[1]
+    return found
 
 
 def over_once_proved(passes: Sequence[Pass], follows: Sequence[Follow], now: datetime) -> tuple[Pass, ...]:
     """Old passes that have done their time: what follows them works, and was seen to get in."""
-    known = {one.serial: one for one in passes}
-    followed = dict.fromkeys(one.old for one in follows)
+    lineage = Lineage(follows)
+    known = {one.serial: one for one in passes} if follows else {}
     return tuple(
-        known[serial]
-        for serial in followed
-        if serial in known
-        and known[serial].state(now) in LIVING
-        and any(_proved(known[new], now) for new in successors(serial, follows) if new in known)
+        known[old]
+        for old in lineage.followed
+        if old in known
+        and known[old].state(now) in LIVING
+        and any(_proved(known[new], now) for new in lineage.successors(old) if new in known)
     )
 
 
@@ -144,12 +163,13 @@ def may_supersede(old: Pass, passes: Sequence[Pass], follows: Sequence[Follow], 
 
     One that is stopped lets nobody in as it is; one that gets in needs a pass beside it that works for as long.
     """
+    after = Lineage(follows).successors(old.serial)
     if old.state(now) is State.STOPPED:
-        return any(works(one, now) for one in passes if one.serial in successors(old.serial, follows))
+        return any(works(one, now) for one in passes if one.serial in after)
     if bridged(old, passes, now):
         return True
-    replacing = {one.new for one in follows if one.way is Way.REPLACED} & successors(old.serial, follows)
-    return any(works(one, now) and one.proved is not None for one in passes if one.serial in replacing)
+    replacing = {one.new for one in follows if one.way is Way.REPLACED} & after
+    return any(_proved(one, now) for one in passes if one.serial in replacing)
 
 
 def last_visit(person: str, before: datetime, visits: Iterable[Visit], now: datetime) -> datetime | None:
@@ -169,10 +189,11 @@ def due_by(passes: Sequence[Pass], follows: Sequence[Follow], until: datetime, n
     A guest's pass is meant to end, so it is in no round.
     """
     found = []
+    renewed = renewals(passes, follows, now)
     for one in without_bridged([one for one in passes if one.state(now) in LIVING], now):
         if one.guest or one.not_after > until or one.state(now) is State.STOPPED:
             continue
-        if one.handed_over is None or renewal_of(one, passes, follows, now) is not None:
+        if one.handed_over is None or one.serial in renewed:
             continue
         found.append(one)
     return found

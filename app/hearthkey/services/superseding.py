@@ -39,9 +39,8 @@ class Superseding:
             Refused: nothing-to-supersede, supersede-leaves-none.
         """
         now, everybody, follows = self._clock.now(), self._register.passes(), self._register.follows()
-        chosen = tuple(
-            one for one in looking.living(passes, now) if renewal.renewal_of(one, everybody, follows, now) is not None
-        )
+        renewed = renewal.renewals(everybody, follows, now)
+        chosen = tuple(one for one in looking.living(passes, now) if one.serial in renewed)
         if not chosen:
             raise Refused("nothing-to-supersede", title=looking.newest(passes).title)
         if not all(renewal.may_supersede(one, everybody, follows, now) for one in chosen):

@@ -63,7 +63,8 @@ class Succession(QWidget):
             told = self.tr("The pass that the device has gets in until {day}. The next one waits in the tray.")
         elif new.proved is None:
             told = self.tr(
-                "Both its passes get in, the old one until {day}. It goes for good once the new one was seen to get in."
+                "Both its passes get in, the old one until {day}. Look on the device that the new one is chosen, then "
+                "prove it; the old one goes for good."
             )
         else:
             told = self.tr("The new pass was seen to get in, so the old one goes now, or at the next unlock.")
@@ -113,8 +114,8 @@ class Succession(QWidget):
 def pair_of(passes: list[Pass], snapshot: Snapshot) -> tuple[Pass | None, Pass | None]:
     """The old pass of a device and the one that follows it, where both live; else None, None."""
     living = [one for one in passes if one.state(snapshot.at) in LIVING]
+    renewed = renewal.renewals(living, snapshot.follows, snapshot.at) if len(living) > 1 else {}
     for old in living:
-        new = renewal.renewal_of(old, living, snapshot.follows, snapshot.at)
-        if new is not None:
-            return old, new
+        if old.serial in renewed:
+            return old, renewed[old.serial]
     return None, None
