@@ -81,6 +81,11 @@
     <message>
         <source>Redo</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Renew</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -115,11 +120,190 @@
     </message>
 </context>
 <context>
+    <name>AdoptSide</name>
+    <message>
+        <source>Choose a folder…</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder in which the CA lies, or drop it here. Nothing in it is changed.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found a new one instead</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is used once, to read the key. From then on the household’s own passphrase counts.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It opens the CA’s key.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This passphrase does not open the CA’s key.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is the passphrase of the CA’s key in this folder?</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is there</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does the CA lie?</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none chosen yet</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>AdoptTurn</name>
+    <message>
+        <source>Found the household</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has a pass yet. Start with the house, about 5 minutes.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet named</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written before the last button, and nothing in the folder is ever changed.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The house goes on under the CA that it has.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a CA with nothing in its way</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder of the CA</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the passphrase of the CA’s key</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Aftercare</name>
     <message>
         <source>What else to do now, in this order</source>
         <extracomment>What else to do after a loss, outside this program: a list with ticks that are remembered.</extracomment>
         <translation>Was jetzt noch zu tun ist, in dieser Reihenfolge</translation>
+    </message>
+</context>
+<context>
+    <name>AnotherPage</name>
+    <message>
+        <source>Another device in its place</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Computers</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the place of {title}</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not get in any more.</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stops getting in at once, and for good as soon as the new one was seen to get in.</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phones and tablets</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is the new one called?</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is the new one?</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new {device}</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -543,6 +727,14 @@
     </message>
 </context>
 <context>
+    <name>CommitFoot</name>
+    <message>
+        <source>Put aside</source>
+        <extracomment>The last row of a page that does one thing: what is in the way, the passphrase where it is needed, the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CopiesList</name>
     <message>
         <source>Copies by device, the newest first</source>
@@ -668,7 +860,7 @@
     <message>
         <source>Hand it over</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>Look at it</source>
@@ -706,19 +898,14 @@
         <translation>Erneuern</translation>
     </message>
     <message>
-        <source>Replace it</source>
+        <source>The next CA</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>Ersetzen</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sign it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Signieren</translation>
-    </message>
-    <message>
-        <source>The household</source>
-        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>Der Haushalt</translation>
     </message>
     <message>
         <source>What can wait</source>
@@ -1209,9 +1396,14 @@
         <translation>Nachweisen</translation>
     </message>
     <message>
-        <source>Replace…</source>
+        <source>Renew…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation>Ersetzen…</translation>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace this device…</source>
+        <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -1274,12 +1466,12 @@
     <message>
         <source>Everybody</source>
         <extracomment>Whose entries of the diary are shown: everybody&apos;s, one person&apos;s, one device&apos;s.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Whose entries</source>
         <extracomment>Whose entries of the diary are shown: everybody&apos;s, one person&apos;s, one device&apos;s.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Einträge</translation>
     </message>
 </context>
 <context>
@@ -1310,12 +1502,12 @@
     <message>
         <source>1 entry.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 Eintrag.</translation>
     </message>
     <message>
         <source>As &amp;text…</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;Text…</translation>
     </message>
     <message>
         <source>Copied</source>
@@ -1330,7 +1522,7 @@
     <message>
         <source>Ctrl+B</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+B</translation>
     </message>
     <message>
         <source>Ctrl+C</source>
@@ -1345,22 +1537,22 @@
     <message>
         <source>For &amp;machines (JSON Lines)…</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für &amp;Maschinen (JSON Lines)…</translation>
     </message>
     <message>
         <source>It does not fit together from entry {number} on.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es passt ab Eintrag {number} nicht mehr zusammen.</translation>
     </message>
     <message>
         <source>It lies in {folder} as {name}.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es liegt in {folder} als {name}.</translation>
     </message>
     <message>
         <source>Sealed copies</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelte Kopien</translation>
     </message>
     <message>
         <source>Search</source>
@@ -1375,22 +1567,22 @@
     <message>
         <source>The diary of {name}</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tagebuch von {name}</translation>
     </message>
     <message>
         <source>Where to write it</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wohin geschrieben wird</translation>
     </message>
     <message>
         <source>Whose entries</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Einträge</translation>
     </message>
     <message>
         <source>Write to a folder…</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In einen Ordner schreiben…</translation>
     </message>
     <message>
         <source>{count} entries found</source>
@@ -1405,12 +1597,12 @@
     <message>
         <source>{count} entries.</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einträge.</translation>
     </message>
     <message>
         <source>{place} of {count}: {entry}</source>
         <extracomment>The diary: what was done, newest first, whether anybody altered it, and a way to take it along.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{place} von {count}: {entry}</translation>
     </message>
 </context>
 <context>
@@ -1442,6 +1634,24 @@
         <source>Drawer</source>
         <extracomment>The drawer at the right: one page at a time, straight in and straight out.</extracomment>
         <translation>Seitenteil</translation>
+    </message>
+</context>
+<context>
+    <name>DropPlace</name>
+    <message>
+        <source>&amp;Choose files…</source>
+        <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sealed copy, or the scans of a paper</source>
+        <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop the file that ends in .sealed.tar here, or scans and photographs of a paper (PNG, JPEG).</source>
+        <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1756,21 +1966,6 @@
         <source>Ctrl+Enter</source>
         <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
         <translation>Strg+Eingabe</translation>
-    </message>
-    <message>
-        <source>Found the household</source>
-        <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
-        <translation>Haushalt gründen</translation>
-    </message>
-    <message>
-        <source>Nobody has a pass yet. Start with the house, about 5 minutes.</source>
-        <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
-        <translation>Noch hat niemand einen Pass. Fang mit dem Haus an, das dauert etwa 5 Minuten.</translation>
-    </message>
-    <message>
-        <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
-        <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
-        <translation>Vor dem letzten Knopf wird nichts geschrieben. Der Name des Hauses steht in jedem Bündel: Nimm einen, der bleibt.</translation>
     </message>
     <message>
         <source>One line above wants another look.</source>
@@ -2443,6 +2638,11 @@
         <translation>Der Haushalt</translation>
     </message>
     <message>
+        <source>The next CA</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is a way back: give the house its old name again, with the passphrase.</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Es gibt einen Weg zurück: Gib dem Haus mit der Passphrase wieder seinen alten Namen.</translation>
@@ -2461,6 +2661,192 @@
         <source>revocation list</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Sperrliste</translation>
+    </message>
+</context>
+<context>
+    <name>InsideSheet</name>
+    <message>
+        <source>&amp;Bring it back</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the gateway. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen.</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Newest list number</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once it is open, what is in it stands here: the household, the day, the newest list number, the devices. Nothing is written before you say so.</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say where the gateway is, then deliver. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen. Then enrol everybody anew.</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped or revoked</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the &amp;board</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the &amp;gateway</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is inside</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not on paper</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{day}, {time} UTC</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{names} and {count} more</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KeyPaperPage</name>
+    <message>
+        <source>&amp;Print…</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1: codes</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2: letters</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both pages are at the printer.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of whoever reads it</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as {file}. Print both pages, then delete the file.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown here</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA key as it lies in the keyring, encrypted under the household’s passphrase, with the settings and the newest list number. It outlives every stick. People and devices are not on it: sealed copies have those.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The household’s key on paper.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key on paper</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passphrase is never on it. Keep the two apart, both where they will be found.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to save the paper</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2484,6 +2870,24 @@
         <source>(your own file, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
         <translation>(eigene Datei, nicht an einem Gerät ausprobiert)</translation>
+    </message>
+</context>
+<context>
+    <name>LeavePage</name>
+    <message>
+        <source>Also change</source>
+        <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revoke them all for good</source>
+        <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person} leaves</source>
+        <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3270,6 +3674,112 @@
     </message>
 </context>
 <context>
+    <name>RenewPage</name>
+    <message>
+        <source>A new key; to the gateway the device stays the same. The old pass goes once the new one was seen to get in, and not before.</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days that both get in, at most</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand them over at the desk</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never beyond the old one’s end.</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is ticked.</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put aside</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renew</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renew it</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renew {count}</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop after this one</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what ends soon</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits…</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}, {done} of {count}</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RenewRows</name>
+    <message>
+        <source>One more ends later.</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which devices?</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ends {day}</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ends {day}, you meet on {visit}</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped, would end {day}</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} more end later.</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>RestCard</name>
     <message>
         <source>Each way is rehearsed first: the very bytes are opened with the passphrase and tried at the gateway’s certificate and the revocation list. What would not get in does not leave.</source>
@@ -3280,6 +3790,79 @@
         <source>Your own texts are written as they are: whether one is right, only the program knows that reads it.</source>
         <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
         <translation>Eigene Texte werden geschrieben, wie sie sind: Ob einer stimmt, weiß nur das Programm, das ihn liest.</translation>
+    </message>
+</context>
+<context>
+    <name>RestorePage</name>
+    <message>
+        <source>&amp;Open it</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Passphrase of the household</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sealed copy. Its passphrase is wanted now.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring a household back</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring a household back, from a sealed copy or from its paper.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is open. What is inside stands beside.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look inside first. Nothing is written before the last button.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No code of a paper was found there. Scan it again, straight, or type its lines.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the &amp;copies</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copies have a passphrase of their own</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The paper has been read. Its passphrase is wanted now.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the lines of a paper</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{household} is back.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3317,6 +3900,11 @@
 </context>
 <context>
     <name>SealedPage</name>
+    <message>
+        <source>&amp;On paper…</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>&amp;Try it</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
@@ -3491,6 +4079,11 @@
         <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
         <translation>Alle diese Geräte</translation>
     </message>
+    <message>
+        <source>What would touch whom?</source>
+        <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SettlingForm</name>
@@ -3602,29 +4195,67 @@
 <context>
     <name>SoFar</name>
     <message>
+        <source>A CA that was made by hand is looked over, and taken over with all its passes.</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A household that you had comes back from its sealed copy, or from its key on paper.</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a sealed copy …</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I have a CA already …</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look around in a practice household</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>In einem Übungshaushalt umsehen</translation>
     </message>
     <message>
         <source>Not sure yet?</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>Noch unsicher?</translation>
     </message>
     <message>
         <source>Quince Cottage is a practice household. Nothing in it is real, and nothing can be broken.</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>Quince Cottage ist ein Übungshaushalt. Nichts darin ist echt, und nichts kann kaputtgehen.</translation>
     </message>
     <message>
         <source>The sheet so far</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>Das Blatt bisher</translation>
     </message>
     <message>
         <source>changes as you type</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>ändert sich beim Tippen</translation>
+    </message>
+</context>
+<context>
+    <name>StepList</name>
+    <message>
+        <source>Hand over</source>
+        <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New bundle</source>
+        <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prove it</source>
+        <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3714,6 +4345,137 @@
         <source>Lock</source>
         <extracomment>The strip under the headline: the gateway and the household&apos;s own key, each a sign and a word.</extracomment>
         <translation>Verschließen</translation>
+    </message>
+</context>
+<context>
+    <name>Succession</name>
+    <message>
+        <source>Both its passes get in, the old one until {day}. Look on the device that the new one is chosen, then prove it; the old one goes for good.</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it go for good</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the old pass go…</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the renewal back…</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new pass was seen to get in, so the old one goes now, or at the next unlock.</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pass that the device has gets in until {day}. The next one waits in the tray.</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SuccessionPage</name>
+    <message>
+        <source>&amp;Deliver to the gateway</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Give it the new certificate</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Make the next CA</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Put the old CA away</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Yes, put it away for good</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody is through. There is no way back from here.</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In good time</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One device is not through and stands outside afterwards. There is no way back.</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step &amp;back</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the household</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perhaps stolen</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The &amp;gateway has both</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices are not through and stand outside afterwards. There is no way back.</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4054,6 +4816,39 @@
     </message>
 </context>
 <context>
+    <name>TypedLines</name>
+    <message>
+        <source>&amp;Lines of the paper, each with its number</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A slip in line {slips}: compare it letter by letter. Still wanted: {missing}.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All {count} lines of the paper have been read.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {last} is not whole yet: a number and nine groups.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of the paper</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines read so far: {count}. Still wanted: {missing}.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>UnlockRow</name>
     <message>
         <source>Hide</source>
@@ -4137,6 +4932,54 @@
         <source>a year</source>
         <extracomment>Until when a pass is good: a date to be typed, and the lengths that are mostly wanted.</extracomment>
         <translation>ein Jahr</translation>
+    </message>
+</context>
+<context>
+    <name>Visits</name>
+    <message>
+        <source>Call off</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call the visit off: {person}, {day}</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the day</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit is planned.</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick the devices of {person}</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick theirs</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom do you meet?</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person}, {day}</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4448,6 +5291,29 @@
     </message>
 </context>
 <context>
+    <name>WhereKept</name>
+    <message>
+        <source>Or keep the key in a file.</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where is the CA key kept?</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in a key file</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the keyring</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Whose</name>
     <message>
         <source>Name</source>
@@ -4491,22 +5357,22 @@
     <message>
         <source>All of it, folded</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alles, gefaltet</translation>
     </message>
     <message>
         <source>One month ahead</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Monat voraus</translation>
     </message>
     <message>
         <source>One year ahead</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Jahr voraus</translation>
     </message>
     <message>
         <source>Time on the sheet</source>
         <extracomment>How much of time the board shows: by keys and in the menu, and remembered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeit auf dem Blatt</translation>
     </message>
 </context>
 <context>
@@ -4587,6 +5453,16 @@
         <translation>Nachweisen…</translation>
     </message>
     <message>
+        <source>Renew…</source>
+        <extracomment>All actions of a row.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace this device…</source>
+        <extracomment>All actions of a row.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Revoke for good…</source>
         <extracomment>All actions of a row.</extracomment>
         <translation>Endgültig widerrufen…</translation>
@@ -4619,7 +5495,7 @@
     <message>
         <source>Time runs to the right and is folded: the past since {since}, four weeks back, nine weeks ahead, then to {year}.</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit läuft nach rechts und ist gefaltet: die Vergangenheit seit {since}, vier Wochen zurück, neun Wochen voraus, dann bis {year}.</translation>
     </message>
     <message>
         <source>Time runs to the right and is folded: weeks near today are wide, years far off are narrow.</source>
@@ -4629,17 +5505,17 @@
     <message>
         <source>Time runs to the right: one month ahead, day by day.</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit läuft nach rechts: einen Monat voraus, Tag für Tag.</translation>
     </message>
     <message>
         <source>Time runs to the right: one year ahead, month by month.</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit läuft nach rechts: ein Jahr voraus, Monat für Monat.</translation>
     </message>
     <message>
         <source>To be done next, {duties}</source>
         <extracomment>The head of the sheet: column heads, leaves, labels of the axis, and the ribbon with today&apos;s date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes zu tun, {duties}</translation>
     </message>
     <message>
         <source>Who should get in?</source>
@@ -4664,12 +5540,12 @@
     <message>
         <source>and one more</source>
         <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>und noch eine Sache</translation>
     </message>
     <message>
         <source>and {count} more</source>
         <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>und {count} weitere Sachen</translation>
     </message>
     <message>
         <source>device</source>
@@ -4774,7 +5650,7 @@
     <message>
         <source>month</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Monat</translation>
     </message>
     <message>
         <source>months</source>
@@ -4869,12 +5745,12 @@
     <message>
         <source>one month</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Monat</translation>
     </message>
     <message>
         <source>one year</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Jahr</translation>
     </message>
     <message>
         <source>past</source>
@@ -4924,7 +5800,7 @@
     <message>
         <source>since {year}</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>seit {year}</translation>
     </message>
     <message>
         <source>stopped</source>
@@ -4989,7 +5865,7 @@
     <message>
         <source>year</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>years</source>
@@ -5009,6 +5885,11 @@
     <message>
         <source>{day}: {deed}</source>
         <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
+        <translation>{day}: {deed}</translation>
+    </message>
+    <message>
+        <source>{person} leaves the household…</source>
+        <extracomment>All actions of a row.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5509,6 +6390,31 @@
         <translation> Das Geheimnis, das alle Geräte teilen, war darauf: {count} Geräten muss ein neues gesagt werden.</translation>
     </message>
     <message>
+        <source> downloads that broke off.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> times. The ticket is closed.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wrong links, the last from {address}.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wrong links, the last time from {address}. The link is closed.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wrong links, the last time from {address}. The ticket is closed.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&quot;{host}&quot; is not a name that DNS can look up: &quot;{label}&quot; does not fit.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>„{host}“ ist kein Name, den DNS nachschlagen kann: „{label}“ passt nicht.</translation>
@@ -5569,6 +6475,16 @@
         <translation>noch 1 Tag</translation>
     </message>
     <message>
+        <source>1 pass on the revocation list</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A CA ends one day, and every pass with it. The next one is made beside it, years before.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A CA key of type {seen} was found; a household’s is {wanted}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gefunden wurde ein CA-Schlüssel der Art {seen}; der eines Haushalts ist {wanted}.</translation>
@@ -5581,7 +6497,7 @@
     <message>
         <source>A block cannot be decoded ({label}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Block lässt sich nicht dekodieren ({label}).</translation>
     </message>
     <message>
         <source>A bundle lost a part while it was read.</source>
@@ -5601,47 +6517,47 @@
     <message>
         <source>A certificate begins only later.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zertifikat beginnt erst später.</translation>
     </message>
     <message>
         <source>A certificate does not name the key that signed it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zertifikat nennt den Schlüssel nicht, der es signiert hat.</translation>
     </message>
     <message>
         <source>A certificate has ended.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zertifikat ist abgelaufen.</translation>
     </message>
     <message>
         <source>A certificate is signed with an old hash (SHA-1 or MD5).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zertifikat ist mit einem alten Hash signiert (SHA-1 oder MD5).</translation>
     </message>
     <message>
         <source>A certificate names a person or an address.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zertifikat nennt eine Person oder eine Adresse.</translation>
     </message>
     <message>
         <source>A certificate or a file like one cannot be read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zertifikat oder eine ähnliche Datei lässt sich nicht lesen.</translation>
     </message>
     <message>
         <source>A certificate was issued by somebody else.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zertifikat wurde von jemand anderem ausgestellt.</translation>
     </message>
     <message>
         <source>A certificate’s key is too short.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel eines Zertifikats ist zu kurz.</translation>
     </message>
     <message>
         <source>A certificate’s serial number is none that a revocation list can name.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Seriennummer eines Zertifikats ist keine, die eine Sperrliste nennen kann.</translation>
     </message>
     <message>
         <source>A code was misread, in picture {frames}.</source>
@@ -5679,34 +6595,39 @@
         <translation>Ein Gerät, das einem Betrieb gehört, wird dort verwaltet. Frag zuerst dort.</translation>
     </message>
     <message>
+        <source>A device that has no new bundle by then turns away from the gateway.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat eines Geräts hat keinen Namen dort, wo Gateways danach suchen (subject alternative name).</translation>
     </message>
     <message>
         <source>A device’s certificate is meant for another use.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat eines Geräts ist für einen anderen Zweck gedacht.</translation>
     </message>
     <message>
         <source>A file holds more blocks than are read ({limit}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei enthält mehr Blöcke, als gelesen werden ({limit}).</translation>
     </message>
     <message>
         <source>A file is larger than any certificate or list.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei ist größer als jedes Zertifikat und jede Liste.</translation>
     </message>
     <message>
         <source>A file or folder may not be read by you.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei oder einen Ordner darfst du nicht lesen.</translation>
     </message>
     <message>
         <source>A folder lies too deep.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ordner liegt zu tief.</translation>
     </message>
     <message>
         <source>A gateway that checks its list lets nobody in until it has the next one.</source>
@@ -5751,7 +6672,7 @@
     <message>
         <source>A link was not followed.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einer Verknüpfung wurde nicht gefolgt.</translation>
     </message>
     <message>
         <source>A list was to end before it began.</source>
@@ -5761,7 +6682,7 @@
     <message>
         <source>A locked file asks for more work than any honest file does ({rounds} rounds). It was not opened.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine verschlossene Datei verlangt mehr Arbeit als jede ehrliche ({rounds} Runden). Sie wurde nicht geöffnet.</translation>
     </message>
     <message>
         <source>A name is made of letters, figures and hyphens between dots, without spaces, underscores, stars or ports.</source>
@@ -5786,7 +6707,7 @@
     <message>
         <source>A pass is named once.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Pass wird nur einmal benannt.</translation>
     </message>
     <message>
         <source>A pass was to be handed over that was not waiting.</source>
@@ -5806,27 +6727,27 @@
     <message>
         <source>A private key belongs to no certificate here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein privater Schlüssel gehört zu keinem Zertifikat hier.</translation>
     </message>
     <message>
         <source>A private key cannot be read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein privater Schlüssel lässt sich nicht lesen.</translation>
     </message>
     <message>
         <source>A private key is locked in a way that is not read here ({algorithm}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein privater Schlüssel ist auf eine Art verschlossen, die hier nicht gelesen wird ({algorithm}).</translation>
     </message>
     <message>
         <source>A private key is locked in the old way.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein privater Schlüssel ist auf die alte Art verschlossen.</translation>
     </message>
     <message>
         <source>A private key lies here without a passphrase.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein privater Schlüssel liegt hier ohne Passphrase.</translation>
     </message>
     <message>
         <source>A proposal for {protocol} encrypts with {transform} and lets anybody on the way alter it.</source>
@@ -5849,18 +6770,38 @@
         <translation>Ein Vorschlag für {protocol} würde nichts verschlüsseln.</translation>
     </message>
     <message>
+        <source>A renewal can be taken back on the device’s page as long as its bundle is in the tray.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A renewed device keeps its identity and gets a new key. Its old pass stays as it is.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A revocation list cannot be read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sperrliste lässt sich nicht lesen.</translation>
     </message>
     <message>
         <source>A revocation list is about changes or a part only.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sperrliste enthält nur Änderungen oder nur einen Teil.</translation>
     </message>
     <message>
         <source>A revocation list was not signed by this CA.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Eine Sperrliste wurde nicht von dieser CA signiert.</translation>
+    </message>
+    <message>
+        <source>A round can be stopped between two devices. What was made stays; the rest stays ticked.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sealed copy knows where the diary ended then, so an end that was cut off shows too.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5894,6 +6835,11 @@
         <translation>Eine Probeverbindung hatte nichts, woran sie prüfen konnte.</translation>
     </message>
     <message>
+        <source>A visit is planned: {person}, on {day}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A waiting pass has no key.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein wartender Pass hat keinen Schlüssel.</translation>
@@ -5901,12 +6847,12 @@
     <message>
         <source>A withdrawn certificate has a serial number that no list of ours can name ({serial}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein zurückgezogenes Zertifikat hat eine Seriennummer, die keine unserer Listen nennen kann ({serial}).</translation>
     </message>
     <message>
         <source>Accounts that you share</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinsam genutzte Konten</translation>
     </message>
     <message>
         <source>Add an integrity transform, for instance AUTH_HMAC_SHA2_256_128.</source>
@@ -5921,7 +6867,7 @@
     <message>
         <source>Add the file that devices were given as the trusted one, then look again.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leg die Datei dazu, die den Geräten als vertrauenswürdig gegeben wurde, dann sieh noch einmal nach.</translation>
     </message>
     <message>
         <source>Addresses inside and DNS servers are given out by the gateway at each connection, so no device has to be told.</source>
@@ -5944,6 +6890,11 @@
         <translation>Alles ist gut bis {day}.</translation>
     </message>
     <message>
+        <source>Alt+1, 2, 3</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>An archive was to hold a file that does not belong there.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein Archiv sollte eine Datei enthalten, die nicht hineingehört.</translation>
@@ -5956,6 +6907,11 @@
     <message>
         <source>An overlap of {text} days is none that can be kept.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Eine Überschneidung von {text} Tagen lässt sich nicht einhalten.</translation>
+    </message>
+    <message>
+        <source>Another CA</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5979,14 +6935,34 @@
         <translation>Ein anderes Fenster der App hat gerade gelesen. Der Schlüssel ist gelöscht ({subject}); was das Protokoll des Registers unter seiner Passphrase noch davon hat, verschwindet, wenn die App geschlossen wird.</translation>
     </message>
     <message>
+        <source>Another device in the place of one stops the old one at once. Until the new one works it can be let in.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another host name of the gateway</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another identity suffix</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Another name for the house needs a new gateway certificate, and so the passphrase. Everything else can be changed back with one click.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Ein anderer Name für das Haus braucht ein neues Gateway-Zertifikat und damit die Passphrase. Alles andere lässt sich mit einem Klick zurücknehmen.</translation>
     </message>
     <message>
+        <source>Another tunnel subnet</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Anybody can make passes for this household and get in. Found a new household, today if you can.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle können für diesen Haushalt Pässe machen und hineinkommen. Gründe einen neuen Haushalt, am besten noch heute.</translation>
     </message>
     <message>
         <source>Ask for a file with AES-256 or, for old devices, 3DES.</source>
@@ -5996,7 +6972,7 @@
     <message>
         <source>Ask who wrote it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frag dort nach, von wo es stammt.</translation>
     </message>
     <message>
         <source>Ask whoever made it for a new one, or write it again from the tray.</source>
@@ -6032,6 +7008,16 @@
         <source>Bring back this household’s own key text.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Bring den eigenen Schlüsseltext dieses Haushalts zurück.</translation>
+    </message>
+    <message>
+        <source>Bring it the gateway pack and try one device, then go on.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring it the gateway pack and try one device; then go on and say so with --told.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Bring the key text back from a copy of the keyring. Founded anew, every device would need a new bundle.</source>
@@ -6076,7 +7062,7 @@
     <message>
         <source>Change who may read it, if it belongs here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ändere, wer es lesen darf, falls es hierhergehört.</translation>
     </message>
     <message>
         <source>Character {place} of the passphrase is not on every keyboard, and devices turn it into different bytes.</source>
@@ -6096,7 +7082,7 @@
     <message>
         <source>Check its name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüf den Namen.</translation>
     </message>
     <message>
         <source>Check that files of two devices were not mixed up.</source>
@@ -6141,7 +7127,7 @@
     <message>
         <source>Check who may read it, then try again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüf, wer dort lesen darf, dann versuch es noch einmal.</translation>
     </message>
     <message>
         <source>Choose 1 to {longest} hours.</source>
@@ -6151,7 +7137,7 @@
     <message>
         <source>Choose a later day, or renew it later.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen späteren Tag, oder erneuere später.</translation>
     </message>
     <message>
         <source>Choose an address in the home network.</source>
@@ -6216,6 +7202,11 @@
     <message>
         <source>Choose the folder that holds nothing but the CA.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Wähle den Ordner, in dem nichts als die CA liegt.</translation>
+    </message>
+    <message>
+        <source>Choose the one of this household.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6261,7 +7252,7 @@
     <message>
         <source>Compare these with the paper, letter by letter, and do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich diese Zeilen Buchstabe für Buchstabe mit dem Papier, dann versuch es noch einmal.</translation>
     </message>
     <message>
         <source>Configuration profiles connect by themselves, but not on the household’s own Wi-Fi.</source>
@@ -6281,7 +7272,7 @@
     <message>
         <source>Copy the file that it points to into the folder, if it belongs here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopiere die Datei, auf die sie zeigt, in den Ordner, falls sie hierhergehört.</translation>
     </message>
     <message>
         <source>Ctrl+C</source>
@@ -6314,6 +7305,11 @@
         <translation>Strg+N</translation>
     </message>
     <message>
+        <source>Ctrl+R</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ctrl+Shift+G</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Strg+Umschalt+G</translation>
@@ -6324,8 +7320,18 @@
         <translation>Strg+T</translation>
     </message>
     <message>
+        <source>Ctrl+Z</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Current gateways turn it away. The device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Heutige Gateways weisen es ab. Das Gerät braucht einen neuen Pass.</translation>
+    </message>
+    <message>
+        <source>Days on which you meet somebody are kept under Visits. The last one before an end is the day to act.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6342,6 +7348,16 @@
         <source>Deliver again; it goes on from what is there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Liefere noch einmal; es geht von dem weiter, was dort ist.</translation>
+    </message>
+    <message>
+        <source>Deliver the files of the gateway. Nobody notices.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deliver to the gateway, then go on.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Devices are told no DNS server at home any more; where it was typed in by hand, it stays.</source>
@@ -6361,12 +7377,17 @@
     <message>
         <source>Devices that know it go on. New passes cannot be signed with it by this app.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Geräte, die ihn kennen, machen weiter. Neue Pässe kann diese App damit nicht signieren.</translation>
+    </message>
+    <message>
+        <source>Devices that know only the old CA get in as before, for it vouches for the new one.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Devices trust the one above. Look in the folder where that one lies.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geräte vertrauen der CA darüber. Sieh in dem Ordner nach, in dem sie liegt.</translation>
     </message>
     <message>
         <source>Do it again. If it stays so, its disk or somebody at the gateway changes files.</source>
@@ -6387,6 +7408,11 @@
         <source>Each entry seals the one before it, so an entry that was altered or taken out shows.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Jeder Eintrag versiegelt den vorigen, also fällt auf, wenn einer verändert oder herausgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Each step can be taken back, but the last: when the old CA is put away, its key is gone.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Each way out says who can open it. Choose one that the device knows.</source>
@@ -6436,6 +7462,16 @@
     <message>
         <source>Everybody gets in as before. The first list is signed at the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Alle kommen hinein wie bisher. Die erste Liste wird bei der Übernahme signiert.</translation>
+    </message>
+    <message>
+        <source>Everybody gets in as before: until {list} by the revocation list in force, until {gateway} by the gateway’s certificate, and each device until its own pass ends. No new pass can be made.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody is through. The old CA can go.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6466,7 +7502,7 @@
     <message>
         <source>Everything goes on as long as certificates and list last. Without the key nobody can be added or stopped.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alles geht weiter, solange Zertifikate und Liste gültig sind. Ohne den Schlüssel kann niemand hinzukommen oder gesperrt werden.</translation>
     </message>
     <message>
         <source>Everything is at the gateway already; list no. {number} is in force.</source>
@@ -6501,17 +7537,22 @@
     <message>
         <source>Everything works until it ends. A successor cannot be introduced by it, so that every device has to be visited then.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alles geht, bis es abläuft. Die nächste CA lässt sich damit nicht einführen, also muss dann jedes Gerät besucht werden.</translation>
     </message>
     <message>
         <source>Everything works until that day and nothing after it. Plan its successor now.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bis zu diesem Tag geht alles, danach nichts mehr. Plane jetzt die nächste CA.</translation>
     </message>
     <message>
         <source>Everything would stay as it is.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Alles bliebe, wie es ist.</translation>
+    </message>
+    <message>
+        <source>F3, Shift+F3</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>F6</source>
@@ -6522,6 +7563,11 @@
         <source>Files get to a gateway by {known}, not by {text}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Dateien kommen auf diesen Wegen zu einem Gateway: {known}, nicht {text}.</translation>
+    </message>
+    <message>
+        <source>First look for a sealed copy or the key on paper, and for the words: with either, nothing is lost.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>For a new key in the same device add --replace; for another device give it a name of its own.</source>
@@ -6551,7 +7597,7 @@
     <message>
         <source>Found a new household; each device needs a new pass.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gründe einen neuen Haushalt; jedes Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
         <source>Found one first.</source>
@@ -6569,6 +7615,11 @@
         <translation>Beim Gründen entsteht die eigene CA des Haushalts: Was sie signiert, kommt hinein, sonst nichts.</translation>
     </message>
     <message>
+        <source>From here there is no step back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From the next delivery on, whoever has the old bundle turns away from the gateway.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Ab der nächsten Lieferung meidet das Gateway, wer das alte Bündel hat.</translation>
@@ -6576,7 +7627,7 @@
     <message>
         <source>Gateways may ignore lists that follow. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gateways beachten spätere Listen vielleicht nicht. Gründe einen neuen Haushalt; jedes Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
         <source>Give a /24, or leave it empty to have one proposed.</source>
@@ -6591,7 +7642,7 @@
     <message>
         <source>Give a day that is still to come.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn einen Tag, der noch kommt.</translation>
     </message>
     <message>
         <source>Give a day that lies ahead.</source>
@@ -6626,7 +7677,7 @@
     <message>
         <source>Give a whole number from 1 to {longest}; 30 is usual.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn eine ganze Zahl von 1 bis {longest}; üblich ist 30.</translation>
     </message>
     <message>
         <source>Give an address of the gateway, or none for all of them.</source>
@@ -6637,6 +7688,16 @@
         <source>Give an address, for instance 198.51.100.1.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib eine Adresse an, zum Beispiel 198.51.100.1.</translation>
+    </message>
+    <message>
+        <source>Give each device its new bundle</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give each its new bundle and see it get in, or wait until its old pass has ended.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give it a new pass.</source>
@@ -6694,6 +7755,16 @@
         <translation>Gib dem Gerät einen neuen Pass.</translation>
     </message>
     <message>
+        <source>Give the devices their new bundles first; the gateway’s certificate follows in the succession.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the gateway a certificate of the new CA</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give the gateway its next certificate</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Dem Gateway sein nächstes Zertifikat geben</translation>
@@ -6729,9 +7800,14 @@
         <translation>Gib den Namen an, unter dem das Haus von außen erreichbar ist. Er steht in jedem Bündel.</translation>
     </message>
     <message>
-        <source>Give the pages of one paper only, the one with the newest day.</source>
+        <source>Give the others their new bundles and put the old CA away; that ends all of its passes at once.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the pages of one paper only, the one with the newest day.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nimm nur die Seiten eines einzigen Papiers, und zwar dessen mit dem neuesten Tag.</translation>
     </message>
     <message>
         <source>Give the port of ssh, or leave it empty.</source>
@@ -6759,6 +7835,21 @@
         <translation>Gib diesem einen eigenen Namen, oder ersetz den Pass des anderen.</translation>
     </message>
     <message>
+        <source>Go on with it: hearthkey succession shows what comes next, and for whom.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with the next step.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on; hearthkey succession shows the next step.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Guest.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
         <translation>Gast.</translation>
@@ -6766,22 +7857,22 @@
     <message>
         <source>Hand it over, or take it back first: hearthkey renew DEVICE --take-back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übergib es, oder nimm es vorher zurück: hearthkey renew DEVICE --take-back.</translation>
     </message>
     <message>
         <source>Hand it over. The old pass can go then.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übergib es. Dann kann der alte Pass enden.</translation>
     </message>
     <message>
         <source>Hand over the next pass of {title}</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} den nächsten Pass übergeben</translation>
     </message>
     <message>
         <source>Hand the new bundle over and prove it; then the old pass goes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übergib das neue Bündel und weise es nach; dann endet der alte Pass.</translation>
     </message>
     <message>
         <source>Handing over</source>
@@ -6801,7 +7892,7 @@
     <message>
         <source>If it is the CA’s, open it once with the program that made it, and lock it anew with AES.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gehört er der CA, öffne ihn einmal mit dem Programm, das ihn erstellt hat, und verschließ ihn neu mit AES.</translation>
     </message>
     <message>
         <source>If it was only stopped, let it back in first: hearthkey let-in.</source>
@@ -6827,6 +7918,11 @@
         <source>If the whole subnet is meant, write {meant}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Ist das ganze Subnetz gemeint, schreib {meant}.</translation>
+    </message>
+    <message>
+        <source>If you cannot tell, act as in the second case. It costs visits and nothing else.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>In force is said only of what was read back from the gateway. When it cannot be reached, what it holds is not known, and that is said too, with the time.</source>
@@ -6891,7 +7987,7 @@
     <message>
         <source>It gets in where the gateway goes by the subject. A new pass has what is missing.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es kommt hinein, wo sich das Gateway nach „ausgestellt für“ (subject) richtet. Ein neuer Pass hat, was fehlt.</translation>
     </message>
     <message>
         <source>It has {size} octets; a bundle has at most {limit}.</source>
@@ -6911,22 +8007,22 @@
     <message>
         <source>It is left as it is.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>It is left as it is. Only one can be taken over at a time.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es bleibt, wie es ist. Auf einmal lässt sich nur eine CA übernehmen.</translation>
     </message>
     <message>
         <source>It is left out.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wird weggelassen.</translation>
     </message>
     <message>
         <source>It is left out: only whole lists are taken over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie wird weggelassen: Nur vollständige Listen werden übernommen.</translation>
     </message>
     <message>
         <source>It is not a PNG or JPEG picture that can be read.</source>
@@ -6966,7 +8062,7 @@
     <message>
         <source>It takes a person and a device.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es braucht eine Person und ein Gerät.</translation>
     </message>
     <message>
         <source>It takes effect when the gateway holds list {subject}. Until then, everybody who could get in still can.</source>
@@ -6986,17 +8082,17 @@
     <message>
         <source>It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wartet in der Ablage. Der Pass, den das Gerät hat, kommt bis {day} hinein, und keinen Tag länger.</translation>
     </message>
     <message>
         <source>It was not read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nicht gelesen.</translation>
     </message>
     <message>
         <source>It was not read. Look into it by itself, if it belongs here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nicht gelesen. Sieh es einzeln durch, falls es hierhergehört.</translation>
     </message>
     <message>
         <source>It was out of sight for {subject} hours. Somebody may have copied what is on it: a new pass is wiser than letting the old one back in.</source>
@@ -7011,17 +8107,17 @@
     <message>
         <source>It works, and it cannot be stopped. Give the device a new pass, and end this one at the gateway.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es geht, und es lässt sich nicht sperren. Gib dem Gerät einen neuen Pass, und beende diesen auf dem Gateway.</translation>
     </message>
     <message>
         <source>It works. On some ways in, who listens on the network can read it; a new pass carries a code instead.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es geht. Auf manchen Wegen hinein kann das lesen, wer im Netz mithört; ein neuer Pass trägt stattdessen einen Code.</translation>
     </message>
     <message>
         <source>It works. The lists that follow have one.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es geht. Die Listen danach haben eine.</translation>
     </message>
     <message>
         <source>It would take {count} codes; {limit} is the most.</source>
@@ -7031,17 +8127,22 @@
     <message>
         <source>Its device does not get in any more. Only its number is taken over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sein Gerät kommt nicht mehr hinein. Nur seine Nummer wird übernommen.</translation>
     </message>
     <message>
         <source>Its device does not get in before.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Sein Gerät kommt vorher nicht hinein.</translation>
+    </message>
+    <message>
+        <source>Its last passes ended: {titles}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seine Passphrase lässt sich schnell erraten. Hier lässt er sich lesen; lösche die Datei nach der Übernahme.</translation>
     </message>
     <message>
         <source>Join the Wi-Fi at home. If you are there already, name the address: --address.</source>
@@ -7051,7 +8152,7 @@
     <message>
         <source>Keep a sealed copy instead of the paper.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bewahre statt des Papiers eine versiegelte Kopie auf.</translation>
     </message>
     <message>
         <source>Keep it to one line. What is longer fits into a script at the gateway.</source>
@@ -7066,7 +8167,7 @@
     <message>
         <source>Keys and codes of the doors</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel und Codes der Türen</translation>
     </message>
     <message>
         <source>Leave it out, or make a proposal of its own of it.</source>
@@ -7104,9 +8205,14 @@
         <translation>Lass es wieder ein, oder widerruf es endgültig.</translation>
     </message>
     <message>
+        <source>Let the gateway trust both</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Let the old pass of {title} go</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: den alten Pass beenden</translation>
     </message>
     <message>
         <source>Line {line} asks for the first or last of a list that is empty today.</source>
@@ -7126,7 +8232,7 @@
     <message>
         <source>Line {line} does not belong with the others: there are two papers among them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeile {line} gehört nicht zu den anderen: Es sind zwei Papiere darunter.</translation>
     </message>
     <message>
         <source>Line {line} does not say that this is a bundle.</source>
@@ -7231,7 +8337,7 @@
     <message>
         <source>Lines of the database are not understood ({lines}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen der Datenbank sind nicht zu verstehen ({lines}).</translation>
     </message>
     <message>
         <source>List no. {newest} waits here. The gateway holds list no. {number}.</source>
@@ -7304,6 +8410,11 @@
         <translation>Sieh auf die Schleifen und die Filter replace und indent.</translation>
     </message>
     <message>
+        <source>Look at the plan with hearthkey succession; it says by which day to begin.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look at them again, then change what still has to be changed. Nothing was done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh sie noch einmal an, dann ändere, was noch zu ändern ist. Nichts wurde getan.</translation>
@@ -7321,7 +8432,7 @@
     <message>
         <source>Looking at {count} file(s)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchgesehen werden {count} Datei(en)</translation>
     </message>
     <message>
         <source>Loop over a list with for, or put its parts together with join; a text is written as it is.</source>
@@ -7354,6 +8465,11 @@
         <translation>Schaff Platz, dann versuch es noch einmal.</translation>
     </message>
     <message>
+        <source>Make the next CA beside this one</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Making one key</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Ein Schlüssel wird erstellt</translation>
@@ -7376,12 +8492,12 @@
     <message>
         <source>Most devices and gateways go on. Strict ones may turn it away.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die meisten Geräte und Gateways machen weiter. Strenge weisen es vielleicht ab.</translation>
     </message>
     <message>
         <source>Most gateways go on. Strict ones may turn it away; a new pass has what is missing.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die meisten Gateways machen weiter. Strenge weisen es vielleicht ab; ein neuer Pass hat, was fehlt.</translation>
     </message>
     <message>
         <source>Name a free subnet with --tunnel-subnet.</source>
@@ -7411,7 +8527,7 @@
     <message>
         <source>Name fewer subnets and DNS servers, or keep a sealed copy instead of the paper.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn weniger Subnetze und DNS-Server, oder bewahre statt des Papiers eine versiegelte Kopie auf.</translation>
     </message>
     <message>
         <source>Name it; for keep, also --file: hearthkey template keep NAME --file FILE.</source>
@@ -7454,14 +8570,19 @@
         <translation>Neue Geräte sind als Code in {suffix} bekannt; die vorhandenen behalten ihren.</translation>
     </message>
     <message>
+        <source>No CA follows another at the moment, so there is no step to take.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No CA was found in {count} files.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In {count} Dateien wurde keine CA gefunden.</translation>
     </message>
     <message>
         <source>No certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Zertifikat eines Gateways erkannt.</translation>
     </message>
     <message>
         <source>No code was found.</source>
@@ -7479,9 +8600,14 @@
         <translation>Kein Gerät heißt „{text}“.</translation>
     </message>
     <message>
+        <source>No device is taken over.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No device’s certificate was found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Zertifikat eines Geräts gefunden.</translation>
     </message>
     <message>
         <source>No home subnet was given.</source>
@@ -7505,37 +8631,42 @@
     </message>
     <message>
         <source>No other device gets in at present.</source>
-        <extracomment>What is about to happen, the effect on people first.</extracomment>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Kein anderes Gerät kommt zurzeit hinein.</translation>
     </message>
     <message>
         <source>No pass of {title} has another one that follows it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Auf keinen Pass folgt ein anderer.</translation>
     </message>
     <message>
         <source>No renewal of {title} waits in the tray.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: In der Ablage wartet keine Erneuerung.</translation>
     </message>
     <message>
         <source>No visit of that day is planned: {person}, {day}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Tag ist kein Besuch geplant: {person}, {day}.</translation>
     </message>
     <message>
         <source>Nobody called {text} has a device here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Niemand namens {text} hat hier ein Gerät.</translation>
+    </message>
+    <message>
+        <source>Nobody can be stopped: no spare stop list lies ready.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nobody could be stopped, as a gateway ignores such a list. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand ließe sich sperren, weil ein Gateway eine solche Liste nicht beachtet. Gründe einen neuen Haushalt; jedes Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
         <source>Nobody else is affected.</source>
-        <extracomment>What is about to happen, the effect on people first.</extracomment>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Sonst ist niemand betroffen.</translation>
     </message>
     <message>
@@ -7551,12 +8682,12 @@
     <message>
         <source>Nobody gets in any more, whatever their passes say. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand kommt mehr hinein, was auch in den Pässen steht. Gründe einen neuen Haushalt; jedes Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
         <source>Nobody gets in before. Check this computer’s clock, then look again.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorher kommt niemand hinein. Prüf die Uhr dieses Computers, dann sieh noch einmal nach.</translation>
     </message>
     <message>
         <source>Nobody gets in: the gateway’s certificate ended on {day}.</source>
@@ -7579,24 +8710,54 @@
         <translation>Noch ist nicht gesagt, wo das Gateway ist.</translation>
     </message>
     <message>
+        <source>Nobody here can look at the gateway, so the app cannot know whether it has the files of the last step.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is withdrawn.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is withdrawn; the highest list number is {number}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody knows the address of {where} ({seen}). The gateway goes on with what it had before.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Niemand kennt die Adresse von {where} ({seen}). Das Gateway arbeitet weiter mit dem, was es hatte.</translation>
     </message>
     <message>
+        <source>Nobody notices. From now on bundles carry both CAs, and each list is signed by both.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody notices. The old CA cannot vouch for the new one, so the devices go first.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody’s pass has to be renewed by then.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bis dahin muss kein Pass erneuert werden.</translation>
     </message>
     <message>
         <source>Not all of the paper could be read. Lines read: {read}. Lines still wanted: {missing}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht das ganze Papier ließ sich lesen. Gelesene Zeilen: {read}. Zeilen, die noch fehlen: {missing}.</translation>
     </message>
     <message>
         <source>Not in force yet: {whom}.</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>Noch nicht in Kraft: {whom}.</translation>
+    </message>
+    <message>
+        <source>Not through yet: {titles}. They would stand outside.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing can be written to {path}. Nothing was lost, nothing is half done.</source>
@@ -7614,9 +8775,14 @@
         <translation>Noch ist nichts angekommen. Ist das Handy im selben WLAN, und nicht in dem für Gäste? Vielleicht macht auch eine Firewall auf diesem Computer zu.</translation>
     </message>
     <message>
+        <source>Nothing has begun yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing has to be withdrawn.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts muss zurückgezogen werden.</translation>
     </message>
     <message>
         <source>Nothing is delivered to {where} any more.</source>
@@ -7626,7 +8792,7 @@
     <message>
         <source>Nothing of a household’s paper could be read there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dort ließ sich nichts vom Papier eines Haushalts lesen.</translation>
     </message>
     <message>
         <source>Nothing on this desktop shows notices ({seen}).</source>
@@ -7636,7 +8802,7 @@
     <message>
         <source>Nothing to do; hearthkey dates shows what comes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu tun; hearthkey dates zeigt, was kommt.</translation>
     </message>
     <message>
         <source>Nothing was changed. Do it again; if it stays, the register needs a look.</source>
@@ -7669,6 +8835,11 @@
         <translation>In Zeile {line} wurde die Vorlage angehalten: Sie liefe zu lange ({limit} Schritte sind das Höchste).</translation>
     </message>
     <message>
+        <source>Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say which of the two a device used: look on the device that the new one is chosen.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation>Ein Bündel, das wartet, muss neu erstellt werden: Sein Schlüssel ist in keiner Kopie.</translation>
@@ -7676,12 +8847,22 @@
     <message>
         <source>One certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Es wurde ein Zertifikat eines Gateways erkannt.</translation>
+    </message>
+    <message>
+        <source>One device is not through yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One device is taken over; its pass goes on as it is, and it waits for you to say whose it is.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One device’s certificate was found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde ein Zertifikat eines Geräts gefunden.</translation>
     </message>
     <message>
         <source>One entry of the diary came later.</source>
@@ -7689,9 +8870,29 @@
         <translation>Ein Eintrag im Tagebuch kam später dazu.</translation>
     </message>
     <message>
+        <source>One is withdrawn.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One is withdrawn; the highest list number is {number}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One random secret that gateway and devices share, base64.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Ein zufälliges Geheimnis, das Gateway und Geräte teilen, base64.</translation>
+    </message>
+    <message>
+        <source>One visit each, at any time until then. The old pass works on meanwhile.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One visit each. The old pass works on until the gateway’s certificate changes.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Only a practice household may be forgotten.</source>
@@ -7759,6 +8960,11 @@
         <translation>Das Bündel wird geöffnet: {title}</translation>
     </message>
     <message>
+        <source>Other home subnets</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Outside this app: lock or find the device from afar, block its SIM, change the mail password.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Außerhalb dieser App: das Gerät aus der Ferne sperren oder orten, seine SIM-Karte sperren lassen, das Mail-Passwort ändern.</translation>
@@ -7814,6 +9020,11 @@
         <translation>Setz die Zeile zwischen if und endif mit der Prüfung „is defined“, oder nenn mit dem Filter default einen anderen Text.</translation>
     </message>
     <message>
+        <source>Put the old CA away</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Put {mark} into the file name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Setz {mark} in den Dateinamen.</translation>
@@ -7841,7 +9052,7 @@
     <message>
         <source>Reading the folder</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner wird gelesen</translation>
     </message>
     <message>
         <source>Red is for what wants you. Where nothing is red, nothing has to be done.</source>
@@ -7856,12 +9067,17 @@
     <message>
         <source>Renew it first, or revoke it if nobody needs it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Erneuere es zuerst, oder widerrufe es, wenn niemand es braucht.</translation>
+    </message>
+    <message>
+        <source>Renewing</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Renewing {title} ({done} of {count})</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} wird erneuert ({done} von {count})</translation>
     </message>
     <message>
         <source>Replace it: hearthkey add PERSON DEVICE --kind KIND --replace.</source>
@@ -7887,6 +9103,11 @@
         <source>Revoke for good cannot be taken back. The device then needs a new pass.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Ein endgültiger Widerruf lässt sich nicht zurücknehmen. Das Gerät braucht dann einen neuen Pass.</translation>
+    </message>
+    <message>
+        <source>Revoke those passes first, or go on.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Running the gateway’s command</source>
@@ -7961,32 +9182,27 @@
     <message>
         <source>Scan the page as PNG or JPEG, or type its lines into a text file.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Scanne die Seite als PNG oder JPEG, oder tipp ihre Zeilen in eine Textdatei.</translation>
     </message>
     <message>
         <source>Scan the page once more, or type only these lines into a text file and give it along with the rest.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Scanne die Seite noch einmal, oder tipp nur diese Zeilen in eine Textdatei, und gib sie zusammen mit dem Rest an.</translation>
     </message>
     <message>
         <source>Scan the page with the codes again, straight, at 200 dots to an inch or more; or type the lines.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Scanne die Seite mit den Codes noch einmal, gerade, mit 200 Punkten je Zoll (dpi) oder mehr; oder tipp die Zeilen ab.</translation>
     </message>
     <message>
         <source>Sealed copies, sticks and sheets that they keep</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelte Kopien, Sticks und Blätter, die bei der Person liegen</translation>
     </message>
     <message>
         <source>Sealed {done} of {count}</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Versiegelt: {done} von {count}</translation>
-    </message>
-    <message>
-        <source>Search takes several words; an entry is found when all of them occur in it.</source>
-        <extracomment>What help says about each spot of the window.</extracomment>
-        <translation>Die Suche nimmt mehrere Wörter; ein Eintrag wird gefunden, wenn alle darin vorkommen.</translation>
     </message>
     <message>
         <source>Secrets are hidden on the screen and written into the file.</source>
@@ -7996,7 +9212,7 @@
     <message>
         <source>Secrets in your own templates</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geheimnisse in deinen eigenen Vorlagen</translation>
     </message>
     <message>
         <source>See to that, then do it again.</source>
@@ -8061,7 +9277,7 @@
     <message>
         <source>Several certificates have one serial number.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Zertifikate haben dieselbe Seriennummer.</translation>
     </message>
     <message>
         <source>Shorten it.</source>
@@ -8079,6 +9295,11 @@
         <translation>Signiere die nächste: hearthkey lists --sign, und bring sie zum Gateway.</translation>
     </message>
     <message>
+        <source>Somebody tried </source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The ticket is closed.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>Jemand hat 20 falsche Links versucht, zuletzt von {address}. Der Abholschein ist geschlossen.</translation>
@@ -8091,7 +9312,7 @@
     <message>
         <source>Something is no plain file.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etwas ist keine gewöhnliche Datei.</translation>
     </message>
     <message>
         <source>Start it in a desktop, or use the verbs: hearthkey --help.</source>
@@ -8121,22 +9342,22 @@
     <message>
         <source>Strict devices and gateways turn all passes away. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strenge Geräte und Gateways weisen alle Pässe ab. Gründe einen neuen Haushalt; jedes Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
         <source>Strict devices do not connect. The gateway gets a new certificate at the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strenge Geräte verbinden sich nicht. Bei der Übernahme bekommt das Gateway ein neues Zertifikat.</translation>
     </message>
     <message>
         <source>Strict gateways let nobody in. The take-over signs a new one.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strenge Gateways lassen niemanden ein. Bei der Übernahme wird eine neue signiert.</translation>
     </message>
     <message>
         <source>Strict gateways turn it away. The device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strenge Gateways weisen es ab. Das Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
         <source>Tags are {known}. A template knows slots, if, for, raw and filters: no calls, no arithmetic, no other files.</source>
@@ -8151,12 +9372,12 @@
     <message>
         <source>Take another paper or a sealed copy, and ask who gave you this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm ein anderes Papier oder eine versiegelte Kopie, und frag dort nach, von wo du dieses hast.</translation>
     </message>
     <message>
         <source>Take another paper, and ask who gave you this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm ein anderes Papier, und frag dort nach, von wo du dieses hast.</translation>
     </message>
     <message>
         <source>Take it apart into simpler lines.</source>
@@ -8191,7 +9412,7 @@
     <message>
         <source>Taking over would let it back in.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Übernahme würde es wieder einlassen.</translation>
     </message>
     <message>
         <source>Tell the bank</source>
@@ -8206,7 +9427,7 @@
     <message>
         <source>That does no harm: devices trust its key, and not the signature on itself.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das schadet nicht: Geräte vertrauen dem Schlüssel der CA, nicht ihrer Signatur unter sich selbst.</translation>
     </message>
     <message>
         <source>The CA ended on {end}; nothing that it signed counts after that day.</source>
@@ -8216,12 +9437,12 @@
     <message>
         <source>The CA here was certified by another one, and that one is not here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die CA hier wurde von einer anderen bestätigt, und die ist nicht hier.</translation>
     </message>
     <message>
         <source>The CA is {name}, {type}, and ends on {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die CA ist {name}, {type}, und läuft am {end} ab.</translation>
     </message>
     <message>
         <source>The CA key does not belong to the CA certificate.</source>
@@ -8231,7 +9452,7 @@
     <message>
         <source>The CA key in the keyring is written in a way that paper cannot carry ({length} characters).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der CA-Schlüssel im Schlüsselbund ist so geschrieben, dass er nicht auf Papier geht ({length} Zeichen).</translation>
     </message>
     <message>
         <source>The CA key is there, encrypted; the passphrase opens it.</source>
@@ -8241,7 +9462,7 @@
     <message>
         <source>The CA key on this paper belongs to another household than the rest of it. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der CA-Schlüssel auf diesem Papier gehört zu einem anderen Haushalt als der Rest. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The CA key text came out too long for a keyring.</source>
@@ -8256,72 +9477,72 @@
     <message>
         <source>The CA’s certificate allows no CA below it (path length 0).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA erlaubt keine CA unter ihr (Pfadlänge 0).</translation>
     </message>
     <message>
         <source>The CA’s certificate begins on {begin} only.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA beginnt erst am {begin}.</translation>
     </message>
     <message>
         <source>The CA’s certificate does not allow it to sign certificates ({name}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA erlaubt ihr nicht, Zertifikate zu signieren ({name}).</translation>
     </message>
     <message>
         <source>The CA’s certificate does not allow it to sign revocation lists ({name}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA erlaubt ihr nicht, Sperrlisten zu signieren ({name}).</translation>
     </message>
     <message>
         <source>The CA’s certificate ended on {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA ist am {end} abgelaufen.</translation>
     </message>
     <message>
         <source>The CA’s certificate ends on {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA läuft am {end} ab.</translation>
     </message>
     <message>
         <source>The CA’s certificate has no key identifier.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA hat keine Schlüsselkennung.</translation>
     </message>
     <message>
         <source>The CA’s certificate is signed with {hash}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der CA ist mit {hash} signiert.</translation>
     </message>
     <message>
         <source>The CA’s key is a published test key ({name}): anybody can read it in RFC 9500.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel der CA ist ein veröffentlichter Testschlüssel ({name}): Alle können ihn in RFC 9500 lesen.</translation>
     </message>
     <message>
         <source>The CA’s key is of a kind that is not used here ({type}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel der CA ist von einer Art, die hier nicht benutzt wird ({type}).</translation>
     </message>
     <message>
         <source>The CA’s key is too short ({type}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel der CA ist zu kurz ({type}).</translation>
     </message>
     <message>
         <source>The CA’s private key is not here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der private Schlüssel der CA ist nicht hier.</translation>
     </message>
     <message>
         <source>The CA’s private key is not open.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der private Schlüssel der CA ist nicht aufgeschlossen.</translation>
     </message>
     <message>
         <source>The CA’s private key lies here without a passphrase.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der private Schlüssel der CA liegt hier ohne Passphrase.</translation>
     </message>
     <message>
         <source>The DNS server {subject} lies outside the home and tunnel subnets. Questions about names at home will leave the house.</source>
@@ -8331,7 +9552,7 @@
     <message>
         <source>The Wi-Fi’s password</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Passwort des WLANs</translation>
     </message>
     <message>
         <source>The address {address} could not be used ({seen}).</source>
@@ -8386,7 +9607,7 @@
     <message>
         <source>The bundle that waits for {title} is erased here, and its pass never gets in. The pass that it was to follow stays as it is.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Das Bündel, das wartet, wird hier gelöscht, und sein Pass kommt nie hinein. Der Pass, auf den er folgen sollte, bleibt, wie er ist.</translation>
     </message>
     <message>
         <source>The bundle was written in version {version}, which this app does not know.</source>
@@ -8421,7 +9642,7 @@
     <message>
         <source>The certificate that signed the others does not say that it is a CA ({name}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat, das die anderen signiert hat, sagt nicht, dass es eine CA ist ({name}).</translation>
     </message>
     <message>
         <source>The certificate was not signed by this household’s CA ({seen}). The gateway will not let it in.</source>
@@ -8449,9 +9670,29 @@
         <translation>Die Verbindung zu {where} brach mittendrin ab ({seen}). Das Gateway hat einen ganzen Satz, den alten oder den neuen.</translation>
     </message>
     <message>
+        <source>The copy of {title} from {day} ({what}) is gone, as was said here.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy of {title} from {day} ({what}) is not gone after all.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy of {title} from {day} ({what}) was deleted here.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy of {title} from {day} ({what}) was looked for and is not there any more.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The database names a certificate that is not here, and that has not ended.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datenbank nennt ein Zertifikat, das nicht hier ist und das nicht abgelaufen ist.</translation>
     </message>
     <message>
         <source>The device’s certificate, PEM (RFC 7468 section 5).</source>
@@ -8497,6 +9738,11 @@
         <source>The double rule is the end of the revocation list: behind it nobody gets in without the next one.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Die Doppellinie ist das Ende der Sperrliste: Dahinter kommt ohne die nächste niemand hinein.</translation>
+    </message>
+    <message>
+        <source>The download broke off </source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The download broke off 3 times. The ticket is closed.</source>
@@ -8566,7 +9812,7 @@
     <message>
         <source>The gateway gets a new certificate; until it is delivered, the old one goes on.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway bekommt ein neues Zertifikat; bis das geliefert ist, läuft das alte weiter.</translation>
     </message>
     <message>
         <source>The gateway gets a new key and certificate with the next delivery.</source>
@@ -8577,6 +9823,16 @@
         <source>The gateway goes by it from the next delivery on.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Das Gateway richtet sich ab der nächsten Lieferung danach.</translation>
+    </message>
+    <message>
+        <source>The gateway got a certificate of the new CA until {day}. New passes are the new CA’s.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gateway got a certificate of the old CA again, until {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The gateway got a new certificate for {host} until {day}.</source>
@@ -8621,7 +9877,7 @@
     <message>
         <source>The gateway keeps its certificate.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway behält sein Zertifikat.</translation>
     </message>
     <message>
         <source>The gateway shows the host key {seen}, not {wanted}. Nothing was sent.</source>
@@ -8629,9 +9885,14 @@
         <translation>Das Gateway zeigt den Hostschlüssel {seen}, nicht {wanted}. Es wurde nichts gesendet.</translation>
     </message>
     <message>
+        <source>The gateway trusts the old CA and the new one.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The gateway’s certificate does not carry its name where devices look for it (subject alternative name).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat des Gateways hat dessen Namen nicht dort, wo Geräte danach suchen (subject alternative name).</translation>
     </message>
     <message>
         <source>The gateway’s certificate ends on {day}. After that devices turn away from it.</source>
@@ -8641,7 +9902,7 @@
     <message>
         <source>The gateway’s certificate is meant for another use.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat des Gateways ist für einen anderen Zweck gedacht.</translation>
     </message>
     <message>
         <source>The gateway’s certificate, PEM (RFC 7468 section 5).</source>
@@ -8686,7 +9947,7 @@
     <message>
         <source>The gateway’s list</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste des Gateways</translation>
     </message>
     <message>
         <source>The gateway’s private key, not encrypted, PEM (RFC 7468 section 10).</source>
@@ -8734,6 +9995,16 @@
         <translation>Das CA-Zertifikat des Haushalts, PEM (RFC 7468 section 5).</translation>
     </message>
     <message>
+        <source>The household’s key was put on paper, as {place}.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The household’s key was put on paper, at the printer.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The household’s name, as it stands in its certificates.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Der Name des Haushalts, wie er in seinen Zertifikaten steht.</translation>
@@ -8741,17 +10012,17 @@
     <message>
         <source>The household’s paper was to carry something that is not DER.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf das Papier des Haushalts sollte etwas, das kein DER ist.</translation>
     </message>
     <message>
         <source>The household’s passphrase, if they knew it</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Passphrase des Haushalts, falls die Person sie kannte</translation>
     </message>
     <message>
         <source>The household’s settings are too long for one sheet: {lines} lines, and there is room for {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Einstellungen des Haushalts sind zu lang für ein Blatt: {lines} Zeilen, und Platz ist für {limit}.</translation>
     </message>
     <message>
         <source>The household’s settings were changed meanwhile, so what was looked at holds no longer.</source>
@@ -8861,17 +10132,17 @@
     <message>
         <source>Change it by hand, and deliver that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ändere es von Hand, und liefere das.</translation>
     </message>
     <message>
         <source>Change it by hand, as it should be now.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ändere es von Hand, so wie es jetzt sein soll.</translation>
     </message>
     <message>
         <source>Change the settings by hand; the app then says whose device needs a new bundle.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ändere die Einstellungen von Hand; die App sagt dann, wessen Gerät ein neues Bündel braucht.</translation>
     </message>
     <message>
         <source>Check that this computer is still in the network, then try again.</source>
@@ -8901,7 +10172,7 @@
     <message>
         <source>Compare it with what you remember. The newest sealed copy still has what stood there. If somebody else has used this computer, stop what you do not know.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich es mit dem, woran du dich erinnerst. In der neuesten versiegelten Kopie steht noch, was dort stand. Hat sonst jemand diesen Computer benutzt, sperr, was du nicht kennst.</translation>
     </message>
     <message>
         <source>Comparing what is in it</source>
@@ -8971,12 +10242,12 @@
     <message>
         <source>Files of a copy of {title} were deleted. They do not come back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dateien einer Kopie für {title} wurden gelöscht. Sie kommen nicht zurück.</translation>
     </message>
     <message>
         <source>Forgetting the template {name} was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Vergessen der Vorlage {name} wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>From now on {subject} lives on this computer. If the old one comes back to life, stop using the app there: two of them would contradict each other.</source>
@@ -8986,7 +10257,7 @@
     <message>
         <source>Give the diary a name of its own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib dem Tagebuch einen eigenen Namen.</translation>
     </message>
     <message>
         <source>Give {title} its next pass</source>
@@ -9066,7 +10337,7 @@
     <message>
         <source>Keeping the template {name} was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Behalten der Vorlage {name} wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>Leave that address out. If the gateway does hide devices, say so on its page or with hearthkey gateway.</source>
@@ -9086,7 +10357,7 @@
     <message>
         <source>Let the device back in, or stop it, and deliver that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lass das Gerät wieder ein, oder sperr es, und liefere das.</translation>
     </message>
     <message>
         <source>Let there be at least one and at most {limit}.</source>
@@ -9101,12 +10372,12 @@
     <message>
         <source>Letting {whom} back in was done again after all, with revocation list {number}.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{whom}: Das Wiedereinlassen wurde mit Sperrliste Nr. {number} doch wiederholt.</translation>
     </message>
     <message>
         <source>Letting {whom} back in was taken back with revocation list {number}, before it was in force.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{whom}: Das Wiedereinlassen wurde mit Sperrliste Nr. {number} zurückgenommen, bevor es in Kraft war.</translation>
     </message>
     <message>
         <source>Look at it yourself; once it is gone, say so here.</source>
@@ -9176,7 +10447,7 @@
     <message>
         <source>No entry of the diary names {text}. It names: {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Eintrag im Tagebuch nennt {text}. Genannt sind: {known}.</translation>
     </message>
     <message>
         <source>No kind of device is called {name}.</source>
@@ -9281,62 +10552,62 @@
     <message>
         <source>Redo: a copy of {whom} is gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: Kopie für {whom} ist weg</translation>
     </message>
     <message>
         <source>Redo: a copy of {whom} is not gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: Kopie für {whom} ist nicht weg</translation>
     </message>
     <message>
         <source>Redo: forget the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: Vorlage {name} vergessen</translation>
     </message>
     <message>
         <source>Redo: keep the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: Vorlage {name} behalten</translation>
     </message>
     <message>
         <source>Redo: let {whom} back in</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: {whom} wieder einlassen</translation>
     </message>
     <message>
         <source>Redo: stop {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: {whom} sperren</translation>
     </message>
     <message>
         <source>Redo: the choices for the gateway’s files</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: Auswahl für die Dateien des Gateways</translation>
     </message>
     <message>
         <source>Redo: the household’s settings</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: Einstellungen des Haushalts</translation>
     </message>
     <message>
         <source>Redo: the language of {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: Sprache von {name}</translation>
     </message>
     <message>
         <source>Redo: where the gateway is</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: wo das Gateway ist</translation>
     </message>
     <message>
         <source>Redo: whom to call</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen: wen anrufen</translation>
     </message>
     <message>
         <source>Revoke it to take it back; its key is then erased here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Widerrufe ihn, um ihn zurückzunehmen; sein Schlüssel wird dann hier gelöscht.</translation>
     </message>
     <message>
         <source>Say it in every language: {known}.</source>
@@ -9347,6 +10618,11 @@
         <source>Sealed copies</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Versiegelte Kopien</translation>
+    </message>
+    <message>
+        <source>Search takes several words, with accents or without; an entry is found when all of them occur in it.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>See the list of copies.</source>
@@ -9379,9 +10655,14 @@
         <translation>Kürze die Schritte dieser Geräteart.</translation>
     </message>
     <message>
+        <source>Small triangles under the days stand where something is to be done; F2 lists it.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand oder etwas hat es geändert, nachdem es geschrieben war, oder sein Ende abgeschnitten. Wer hineinkommt, ist davon nicht berührt.</translation>
     </message>
     <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The link is closed.</source>
@@ -9394,8 +10675,18 @@
         <translation>Dort liegt jetzt etwas anderes mit diesem Namen. Es bleibt unberührt; sieh es dir selbst an.</translation>
     </message>
     <message>
+        <source>Spare stop lists lie ready. They stop devices until the new CA is made, and not after.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stop it if it must not get in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sperr es, wenn es nicht hineinkommen darf.</translation>
+    </message>
+    <message>
+        <source>Stop what was stolen first, whichever it was. That takes a minute and needs no succession.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9421,6 +10712,16 @@
     <message>
         <source>Take one of these, or search for a word with --search.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nimm etwas davon, oder such mit --search nach einem Wort.</translation>
+    </message>
+    <message>
+        <source>Take the steps before that one.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the steps before that one; hearthkey succession shows them.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9431,27 +10732,42 @@
     <message>
         <source>That a copy of {whom} is gone was said again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde doch wieder gesagt, dass eine Kopie für {whom} weg ist.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is gone was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dass eine Kopie für {whom} weg ist, wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is not gone was said again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde doch wieder gesagt, dass eine Kopie für {whom} nicht weg ist.</translation>
     </message>
     <message>
         <source>That a copy of {whom} is not gone was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Dass eine Kopie für {whom} nicht weg ist, wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>That {title} was seen to get in stays written down. No proof is taken back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Die CA läuft am {day} ab, und mit ihr die Pässe von allen. Vorher muss jedes Gerät besucht werden.</translation>
+    </message>
+    <message>
+        <source>The CA ends on {end}. Begin with the next one by {last}, so that nobody’s pass has to end early.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA ends on {end}. The last safe day to begin with the next one was {last}: begin now, and visit the devices whose passes run longest first.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The CA key in this copy belongs to another household than the rest of it.</source>
@@ -9476,47 +10792,47 @@
     <message>
         <source>The change of the choices for the gateway’s files was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung der Auswahl für die Dateien des Gateways wurde doch wieder gemacht.</translation>
     </message>
     <message>
         <source>The change of the choices for the gateway’s files was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung der Auswahl für die Dateien des Gateways wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>The change of the household’s settings was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung der Einstellungen des Haushalts wurde doch wieder gemacht.</translation>
     </message>
     <message>
         <source>The change of the household’s settings was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung der Einstellungen des Haushalts wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>The change of where the gateway is was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung, wo das Gateway ist, wurde doch wieder gemacht.</translation>
     </message>
     <message>
         <source>The change of where the gateway is was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung, wo das Gateway ist, wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>The change of whom to call was made again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung, wen man anruft, wurde doch wieder gemacht.</translation>
     </message>
     <message>
         <source>The change of whom to call was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung, wen man anruft, wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>The choice of a language for {name} was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahl einer Sprache für {name} wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>The copy {number} is gone already.</source>
@@ -9531,17 +10847,17 @@
     <message>
         <source>The diary does not fit together from entry {subject} on: somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that. The newest sealed copy still has what stood there: bring it back into an empty folder and read its diary.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tagebuch passt ab Eintrag {subject} nicht mehr zusammen: Jemand oder etwas hat es geändert, nachdem es geschrieben war, oder sein Ende abgeschnitten. Wer hineinkommt, ist davon nicht berührt. In der neuesten versiegelten Kopie steht noch, was dort stand: Hol sie in einen leeren Ordner zurück und lies ihr Tagebuch.</translation>
     </message>
     <message>
         <source>The diary has all of it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im Tagebuch steht alles davon.</translation>
     </message>
     <message>
         <source>The diary has all that was done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im Tagebuch steht alles, was getan wurde.</translation>
     </message>
     <message>
         <source>The gateway hides devices behind its own address at home, so a request through the tunnel may look like one from home. Name that address, and it counts; without it only what comes from {tunnel} does.</source>
@@ -9552,6 +10868,16 @@
         <source>The gateway leaves devices their addresses ({tunnel}), so a request from {address} proves nothing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das Gateway lässt den Geräten ihre Adressen ({tunnel}), also weist eine Anfrage von {address} nichts nach.</translation>
+    </message>
+    <message>
+        <source>The gateway was not seen to hold what the last step made for it. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gateway’s next certificate, under the same name</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
@@ -9624,6 +10950,11 @@
         <translation>Der Schlüsselbund hat seit {seconds} Sekunden nicht geantwortet. Nichts ist verloren, nichts ist halb getan.</translation>
     </message>
     <message>
+        <source>The keyring has only one of the two CA keys, so that lists would be signed by half. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The keyring is closed. Nothing is lost: open it (log in to the desktop, or unlock it).</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Der Schlüsselbund ist verschlossen. Nichts ist verloren: Öffne ihn (melde dich am Desktop an, oder schließ ihn auf).</translation>
@@ -9656,7 +10987,7 @@
     <message>
         <source>The language for {name} was chosen again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Sprache für {name} wurde doch wieder gewählt.</translation>
     </message>
     <message>
         <source>The life line shows its days in order; the yellow tag is today.</source>
@@ -9691,7 +11022,7 @@
     <message>
         <source>The lists have a number that cannot be counted on from here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Listen haben eine Nummer, von der sich hier nicht weiterzählen lässt.</translation>
     </message>
     <message>
         <source>The name or address that devices reach the gateway under; also its identity (RFC 7296 section 3.5).</source>
@@ -9726,12 +11057,12 @@
     <message>
         <source>The new one works. Until it goes, the old one gets in too, at most until {day}.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der neue geht. Solange der alte nicht beendet ist, kommt auch er hinein, höchstens bis {day}.</translation>
     </message>
     <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Der neue Pass würde am {new} ablaufen, vor dem alten ({old}).</translation>
     </message>
     <message>
         <source>The newest revocation list, PEM (RFC 7468 section 6).</source>
@@ -9739,8 +11070,63 @@
         <translation>Die neueste Sperrliste, PEM (RFC 7468 section 6).</translation>
     </message>
     <message>
+        <source>The next CA</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA cannot be taken back while somebody gets in by it: {titles}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA is beside the old one. Everybody gets in as before.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA is there already, beside the old one. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA was made beside the old one, which ends {old}; the new one ends {new}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA was taken back before anybody needed it, and its key was erased.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next list has number {number}, and the one who was withdrawn stays so.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next list has number {number}, and the {count} that were withdrawn stay so.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next list has number {number}; nobody is on it.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The next pass of {title} was seen to get in, so the device has it already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{title}: Der nächste Pass kam nachweislich hinein, also hat ihn das Gerät schon.</translation>
+    </message>
+    <message>
+        <source>The next pass of {title} was taken back before it was handed over, with revocation list {number}. Its key was erased here; the pass before it stays as it is.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next step stands on this page.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9754,14 +11140,69 @@
         <translation>Die Nummer des Schlüsselaustauschs bei der IANA.</translation>
     </message>
     <message>
+        <source>The old CA cannot go yet: the gateway still shows the certificate that it signed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA ends on {day}. Whoever has no new bundle by then stands outside.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA was put away and its key erased; the new one ends {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA’s key is erased and its passes end. There is no way back from here.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA’s passes end. There is no way back from here.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old key is lost.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old key may be in other hands.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old one vouches for it.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old one vouches for the new one, so nobody notices while devices change over, one visit at a time.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old pass of {titles} was superseded with revocation list {number}, for good (superseded): {why}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation>{title}: Der alte Pass kommt nie wieder hinein, sobald das Gateway Liste Nr. {number} hat. Der neue ist nicht betroffen. Das ist endgültig.</translation>
+    </message>
+    <message>
+        <source>The old passes of {titles} were superseded with revocation list {number}, for good (superseded): {why}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Die alten Pässe kommen nie wieder hinein, sobald das Gateway Liste Nr. {number} hat. Die neuen sind nicht betroffen. Das ist endgültig.</translation>
     </message>
     <message>
         <source>The one other device is not affected.</source>
@@ -9772,6 +11213,16 @@
         <source>The page was opened by {address}.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>Die Seite wurde von {address} geöffnet.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} was read whole, and its key opens. The settings have changed since: a new paper saves the work of changing them once more.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The paper of {day} was read whole, its key opens, and the settings on it are those of today.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The parts of the window are not installed here. Nothing was lost, nothing is half done.</source>
@@ -9786,7 +11237,7 @@
     <message>
         <source>The pass of {title} has a number of its own that stays on record, so it is not undone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Der Pass hat eine eigene Nummer, die verzeichnet bleibt, also lässt er sich nicht rückgängig machen.</translation>
     </message>
     <message>
         <source>The pass of {title} is {state}.</source>
@@ -9804,6 +11255,11 @@
         <translation>Der Pass würde die CA überleben, die am {authority_end} abläuft; danach gilt nichts, was sie signiert.</translation>
     </message>
     <message>
+        <source>The pass {serial}, which was made elsewhere, is that of {title}.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The passphrase and what it opens were about to stand together, so nothing was shown.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Die Passphrase und das, was sie öffnet, wären zusammen zu sehen gewesen, also wurde nichts gezeigt.</translation>
@@ -9816,7 +11272,7 @@
     <message>
         <source>The passphrase does not open the CA’s key.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Passphrase öffnet den Schlüssel der CA nicht.</translation>
     </message>
     <message>
         <source>The passphrase is empty.</source>
@@ -9852,6 +11308,11 @@
         <source>The place cannot be reached now. If it is a stick, plug it in.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>Der Ort ist jetzt nicht zu erreichen. Ist es ein Stick, steck ihn ein.</translation>
+    </message>
+    <message>
+        <source>The plan stands on this page.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The printer {name} does not take the page.</source>
@@ -9911,7 +11372,7 @@
     <message>
         <source>The revocation list has no number.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Sperrliste hat keine Nummer.</translation>
     </message>
     <message>
         <source>The revocation list in force is good until {day}. After that the gateway lets nobody in.</source>
@@ -9931,12 +11392,12 @@
     <message>
         <source>The revocation list was good until {end}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Sperrliste war gültig bis {end}.</translation>
     </message>
     <message>
         <source>The router’s password</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Passwort des Routers</translation>
     </message>
     <message>
         <source>The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.</source>
@@ -9966,7 +11427,7 @@
     <message>
         <source>The secret that all devices share</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Geheimnis, das alle Geräte teilen</translation>
     </message>
     <message>
         <source>The sentence under the line says what follows, before anything is made.</source>
@@ -10004,14 +11465,19 @@
         <translation>Die Signatur auf diesem Profil ist nicht die dieses Haushalts, oder das Profil wurde nach dem Signieren geändert.</translation>
     </message>
     <message>
+        <source>The step was taken back that the gateway trusts both CAs; nothing changed there.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The stop of {whom} was done again after all, with revocation list {number}.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{whom}: Das Sperren wurde mit Sperrliste Nr. {number} doch wiederholt.</translation>
     </message>
     <message>
         <source>The stop of {whom} was taken back with revocation list {number}, before it was in force.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{whom}: Das Sperren wurde mit Sperrliste Nr. {number} zurückgenommen, bevor es in Kraft war.</translation>
     </message>
     <message>
         <source>The system refused: {seen} {path}. Nothing was lost, nothing is half done.</source>
@@ -10031,12 +11497,12 @@
     <message>
         <source>The template {name} was forgotten again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorlage {name} wurde doch wieder vergessen.</translation>
     </message>
     <message>
         <source>The template {name} was kept again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorlage {name} wurde doch wieder behalten.</translation>
     </message>
     <message>
         <source>The template {name} was written for the gateway, as {file}.</source>
@@ -10072,6 +11538,11 @@
         <source>The ticket of {title} ended; nobody had picked it up.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>{title}: Der Abholschein ist zu Ende; niemand hatte das Bündel abgeholt.</translation>
+    </message>
+    <message>
+        <source>The ticket of {title} was closed after </source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The ticket of {title} was closed after 20 wrong links, the last from {address}.</source>
@@ -10124,6 +11595,11 @@
         <translation>Der Tunnel kann nicht „{text}“ sein.</translation>
     </message>
     <message>
+        <source>The tunnel split or full</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The tunnel subnet {text} has no room for devices.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das Tunnel-Subnetz {text} hat keinen Platz für Geräte.</translation>
@@ -10132,6 +11608,11 @@
         <source>The two passphrases differ.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die beiden Passphrasen sind verschieden.</translation>
+    </message>
+    <message>
+        <source>The visit on {day} was called off: {person}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The visit to the gateway was ended. The gateway holds one whole set, the old or the new.</source>
@@ -10206,7 +11687,7 @@
     <message>
         <source>There are more files than are looked at.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sind mehr Dateien, als durchgesehen werden.</translation>
     </message>
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
@@ -10221,12 +11702,12 @@
     <message>
         <source>There is a file at {path} already. It was left as it is.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter {path} liegt schon eine Datei. Sie blieb, wie sie war.</translation>
     </message>
     <message>
         <source>There is another CA here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist noch eine andere CA.</translation>
     </message>
     <message>
         <source>There is no bundle in it.</source>
@@ -10236,7 +11717,7 @@
     <message>
         <source>There is no certificate of a CA here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist kein Zertifikat einer CA.</translation>
     </message>
     <message>
         <source>There is no container &quot;{text}&quot;.</source>
@@ -10256,7 +11737,7 @@
     <message>
         <source>There is no folder or file {path}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Ordner und keine Datei {path}.</translation>
     </message>
     <message>
         <source>There is no household in this data folder yet.</source>
@@ -10301,7 +11782,7 @@
     <message>
         <source>There is no revocation list here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist keine Sperrliste.</translation>
     </message>
     <message>
         <source>There is no revocation list to judge by ({seen}).</source>
@@ -10341,7 +11822,7 @@
     <message>
         <source>There is nothing to do again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zu wiederholen.</translation>
     </message>
     <message>
         <source>There is nothing to let back in.</source>
@@ -10351,7 +11832,7 @@
     <message>
         <source>There is nothing to take back. What was done before the app was opened is not kept for that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zurückzunehmen. Was getan wurde, bevor die App geöffnet wurde, ist dafür nicht aufgehoben.</translation>
     </message>
     <message>
         <source>These are no whole set of PEM files: {keys} with a key, {certificates} with certificates.</source>
@@ -10361,7 +11842,7 @@
     <message>
         <source>These lines were typed with a slip: {slips}. Every other line stays right. Lines still wanted: {missing}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In diesen Zeilen steckt ein Tippfehler: {slips}. Alle anderen Zeilen bleiben richtig. Zeilen, die noch fehlen: {missing}.</translation>
     </message>
     <message>
         <source>They are never shown at the same time.</source>
@@ -10386,7 +11867,7 @@
     <message>
         <source>They work. Stopping one stops all of them; only one is taken over as a pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie gehen. Eines zu sperren, sperrt alle; nur eines wird als Pass übernommen.</translation>
     </message>
     <message>
         <source>This cannot be undone, and there is nobody to ask.</source>
@@ -10431,7 +11912,7 @@
     <message>
         <source>This household cannot be taken over: {why}</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Haushalt lässt sich nicht übernehmen: {why}</translation>
     </message>
     <message>
         <source>This household has no secret that all devices share.</source>
@@ -10461,20 +11942,25 @@
     <message>
         <source>This is not taken back any more: a bundle was handed over since.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das lässt sich nicht mehr zurücknehmen: Seitdem wurde ein Bündel übergeben.</translation>
     </message>
     <message>
         <source>This is not taken back any more: it was changed again since.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das lässt sich nicht mehr zurücknehmen: Seitdem wurde es noch einmal geändert.</translation>
     </message>
     <message>
         <source>This is not taken back any more: the gateway has it since the last delivery.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das lässt sich nicht mehr zurücknehmen: Das Gateway hat es seit der letzten Lieferung.</translation>
     </message>
     <message>
         <source>This is not taken back any more: the gateway holds revocation list {number}, so it is in force.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Das lässt sich nicht mehr zurücknehmen: Das Gateway hat Sperrliste Nr. {number}, also ist es in Kraft.</translation>
+    </message>
+    <message>
+        <source>This is the paper of another household ({household}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -10486,7 +11972,7 @@
     <message>
         <source>This paper was made by a newer app ({seen}); this one knows {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Papier stammt von einer neueren App ({seen}); diese kennt {known}.</translation>
     </message>
     <message>
         <source>This profile has its passphrase inside: whoever has the file gets in.</source>
@@ -10576,12 +12062,12 @@
     <message>
         <source>Type the one that was chosen when the CA was made.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tipp die ein, die beim Erstellen der CA gewählt wurde.</translation>
     </message>
     <message>
         <source>Type the passphrase that locks it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tipp die Passphrase ein, die ihn verschließt.</translation>
     </message>
     <message>
         <source>Type the text anew on one line rather than pasting it.</source>
@@ -10596,77 +12082,82 @@
     <message>
         <source>Undo: a copy of {whom} is gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Kopie für {whom} ist weg</translation>
     </message>
     <message>
         <source>Undo: a copy of {whom} is not gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Kopie für {whom} ist nicht weg</translation>
     </message>
     <message>
         <source>Undo: a pass for {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: Pass für {whom}</translation>
+    </message>
+    <message>
+        <source>Undo: a proof of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Undo: delete a copy of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Kopie für {whom} löschen</translation>
     </message>
     <message>
         <source>Undo: forget the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Vorlage {name} vergessen</translation>
     </message>
     <message>
         <source>Undo: hand over {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: {whom} übergeben</translation>
     </message>
     <message>
         <source>Undo: keep the template {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Vorlage {name} behalten</translation>
     </message>
     <message>
         <source>Undo: let {whom} back in</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: {whom} wieder einlassen</translation>
     </message>
     <message>
         <source>Undo: revoke {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: {whom} widerrufen</translation>
     </message>
     <message>
         <source>Undo: stop {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: {whom} sperren</translation>
     </message>
     <message>
         <source>Undo: the choices for the gateway’s files</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Auswahl für die Dateien des Gateways</translation>
     </message>
     <message>
         <source>Undo: the household’s settings</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Einstellungen des Haushalts</translation>
     </message>
     <message>
         <source>Undo: the language of {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Sprache von {name}</translation>
     </message>
     <message>
         <source>Undo: where the gateway is</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: wo das Gateway ist</translation>
     </message>
     <message>
         <source>Undo: whom to call</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: wen anrufen</translation>
     </message>
     <message>
         <source>Unlock before that day; the list is signed anew and delivered. An ending certificate has to be renewed.</source>
@@ -10682,6 +12173,11 @@
         <source>Unlock the household once, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Schließ den Haushalt einmal auf, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Unlock the household, or bring the keys back from a sealed copy.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Unlock the household, so that its list is signed anew</source>
@@ -10799,6 +12295,21 @@
         <translation>Wartet.</translation>
     </message>
     <message>
+        <source>Was the app open and unlocked, or were the words with the computer? Then whoever has it can make a pass for anybody. Begin today, and put the old CA away even if some devices are not through: they stand outside until they have their new bundle.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Was the computer off or locked, and are the words written nowhere near it? Then they guard the key, and guessing seven of them takes longer than the CA lives. Take the succession in the coming weeks, without haste.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Was the computer stolen, or are the words lost? Say so at the top; the page says what to do first.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What begins on line {line} with {seen} does not end.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Was in Zeile {line} mit {seen} beginnt, endet nicht.</translation>
@@ -10826,6 +12337,11 @@
     <message>
         <source>What follows in it was not read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Was danach darin kommt, wurde nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>What is left is to put the old CA away, and that cannot be taken back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10856,7 +12372,7 @@
     <message>
         <source>What it signs can be forged with enough effort. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was damit signiert wird, lässt sich mit genug Aufwand fälschen. Gründe einen neuen Haushalt; jedes Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
         <source>What lies at {place} is not what was written there, so nothing was deleted.</source>
@@ -10871,7 +12387,7 @@
     <message>
         <source>What stands on this paper is whole, but it is not what a household’s paper says.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was auf diesem Papier steht, ist unversehrt, aber es ist nicht das, was auf dem Papier eines Haushalts steht.</translation>
     </message>
     <message>
         <source>What the gateway holds is not known since {since}. It held list no. {number} when it was read {looked}.</source>
@@ -10901,12 +12417,12 @@
     <message>
         <source>What they say is left out. Compare them before you take over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was darin steht, wird weggelassen. Vergleich sie, bevor du übernimmst.</translation>
     </message>
     <message>
         <source>What this CA signs would be turned away ({seen}). Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was diese CA signiert, würde abgewiesen ({seen}). Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>What waits in the tray takes it along when it leaves; a file that was saved of it before has to be saved again.</source>
@@ -10916,7 +12432,7 @@
     <message>
         <source>What was handed over cannot be taken back, only stopped or revoked.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was übergeben wurde, lässt sich nicht zurücknehmen, nur sperren oder widerrufen.</translation>
     </message>
     <message>
         <source>What was only told is kept as told. No proof can be taken back.</source>
@@ -10937,6 +12453,16 @@
         <source>What {subject} writes holds the device’s private key without a passphrase. Whoever gets hold of the file gets in as that device. Carry it by hand and delete it afterwards, or use the slot device_key_sealed, which is under the bundle’s passphrase.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Was {subject} schreibt, enthält den privaten Schlüssel des Geräts ohne Passphrase. Wer an die Datei kommt, kommt als dieses Gerät hinein. Trag sie von Hand und lösche sie danach, oder nimm den Platzhalter device_key_sealed, der unter der Passphrase des Bündels liegt.</translation>
+    </message>
+    <message>
+        <source>When every device is through, put it away.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When every device is through, say so with hearthkey succession finish.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>When the CA ends, UTC (RFC 3339).</source>
@@ -10976,17 +12502,17 @@
     <message>
         <source>Whoever copies the file can make passes for the household. After the take-over, delete it and empty the places where copies of the folder lie.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wer die Datei kopiert, kann Pässe für den Haushalt machen. Lösche sie nach der Übernahme, und leere die Orte, an denen Kopien des Ordners liegen.</translation>
     </message>
     <message>
         <source>Whoever copies the file gets in as that device. Delete it once the device has it.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wer die Datei kopiert, kommt als dieses Gerät hinein. Lösche sie, sobald das Gerät sie hat.</translation>
     </message>
     <message>
         <source>Whoever has it gets in, and this app can neither show nor stop it until the file is added. Its number is never used again.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wer es hat, kommt hinein, und diese App kann es weder zeigen noch sperren, bis die Datei dazukommt. Seine Nummer wird nie wieder benutzt.</translation>
     </message>
     <message>
         <source>Whoever opens the link from inside the tunnel reads “You are in”, and the proof is written down with its time and address.</source>
@@ -11014,9 +12540,19 @@
         <translation>Wem es gehört, wie die Familie es nennt, was es ist, und bis wann: Mehr wird nicht gefragt.</translation>
     </message>
     <message>
-        <source>Write it again from the tray, if it waits there.</source>
+        <source>With a new certificate the gateway would turn away every device that does not have the new CA yet.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it again from the tray, if it waits there.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Schreib es noch einmal aus der Ablage, falls es dort wartet.</translation>
     </message>
     <message>
         <source>Write the passphrase down and keep it where the family’s papers are. Without it and without a sealed copy, nothing can be renewed or stopped. A sealed copy is written to {subject} after every change; keep one away from this computer: hearthkey seal --into DIR.</source>
@@ -11029,23 +12565,43 @@
         <translation>Schreib {wanted}.</translation>
     </message>
     <message>
+        <source>a month, a year, all of it</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>and the access that it lets its maker’s app have.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>und der Zugang, den er der App seines Herstellers gibt.</translation>
     </message>
     <message>
         <source>and whatever else opens the house.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>und was sonst das Haus öffnet.</translation>
     </message>
     <message>
         <source>ask for them; spare lists can only stop devices, never let one in.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation>lass sie dir geben; Reserve-Sperrlisten können Geräte nur sperren, nie eines einlassen.</translation>
+    </message>
+    <message>
+        <source>begin</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>broken</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>kaputt</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done on {day}</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11056,41 +12612,66 @@
     <message>
         <source>good to know</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gut zu wissen</translation>
     </message>
     <message>
         <source>hearthkey list shows everybody.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey list zeigt alle.</translation>
     </message>
     <message>
         <source>hearthkey name-pass SERIAL --person PERSON --device DEVICE says it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey name-pass SERIAL --person PERSON --device DEVICE sagt es.</translation>
     </message>
     <message>
         <source>hearthkey name-pass lists those that wait to be named.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey name-pass zeigt die, die noch zu benennen sind.</translation>
     </message>
     <message>
         <source>hearthkey visit shows those that are.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hearthkey visit zeigt, welche geplant sind.</translation>
     </message>
     <message>
         <source>in the way</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>im Weg</translation>
+    </message>
+    <message>
+        <source>later, by {day}</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>mail, clouds, streaming, cameras; look who is signed in there.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation>E-Mail, Clouds, Streaming, Kameras; sieh dort nach, wer angemeldet ist.</translation>
+    </message>
+    <message>
+        <source>next, by {day}</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pass was in use then</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody on the revocation list</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>nothing is delivered by itself here: carry the new list there, or they still get in.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation>hier wird nichts von selbst geliefert: Trag die neue Liste hin, sonst kommt die Person weiter hinein.</translation>
+    </message>
+    <message>
+        <source>renew the selected device</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11809,6 +13390,16 @@
         <translation>sudo ufw allow from {network} to any port {port} proto tcp; nimm es danach zurück, mit sudo ufw delete und denselben Worten.</translation>
     </message>
     <message>
+        <source>take the last change back</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take the last change back; the diary keeps both</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the desk: all that wait, one after another</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>der Tisch: alle, die warten, eines nach dem anderen</translation>
@@ -11819,14 +13410,49 @@
         <translation>das Zertifikat des Gateways</translation>
     </message>
     <message>
+        <source>the householder said so</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the inside of a tunnel; a phone that is not set up yet cannot reach it</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>das Innere eines Tunnels; ein Handy, das noch nicht eingerichtet ist, erreicht es nicht</translation>
     </message>
     <message>
+        <source>the next entry found, the one before</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the old pass ended</source>
+        <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the old pass ends</source>
+        <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the old pass was handed over</source>
+        <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the one pass that was in use then gets in until it ends</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the revocation list</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>die Sperrliste</translation>
+    </message>
+    <message>
+        <source>the {count} passes that were in use then get in until they end</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>then it ends</source>
@@ -11836,7 +13462,7 @@
     <message>
         <source>they know it; it is made anew, and every other device is told: hearthkey secrets --renew.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Person kennt es; es wird neu erstellt, und jedes andere Gerät erfährt es: hearthkey secrets --renew.</translation>
     </message>
     <message>
         <source>thin and thick final bar, nothing after it</source>
@@ -11891,12 +13517,17 @@
     <message>
         <source>weak</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>schwach</translation>
     </message>
     <message>
         <source>were</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>wurden</translation>
+    </message>
+    <message>
+        <source>what follows was seen to get in</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what is not at home keeps going its own way</source>
@@ -11911,12 +13542,12 @@
     <message>
         <source>what was written for their devices may carry some: {subject}.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>was für die Geräte der Person geschrieben wurde, enthält vielleicht welche: {subject}.</translation>
     </message>
     <message>
         <source>whoever is on the home network needs no pass.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wer im Netz zu Hause ist, braucht keinen Pass.</translation>
     </message>
     <message>
         <source>whoever reads the mail can reset every other password.</source>
@@ -11926,7 +13557,7 @@
     <message>
         <source>with it and a sealed copy, the whole household can be brought back elsewhere.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mit ihr und einer versiegelten Kopie lässt sich der ganze Haushalt woanders zurückholen.</translation>
     </message>
     <message>
         <source>with the serial number or IMEI from its box; insurers ask for it.</source>
@@ -11974,9 +13605,34 @@
         <translation>{address}: {why}</translation>
     </message>
     <message>
+        <source>{change}: no device needs a new bundle.</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{change}: {count} devices need a new bundle.</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{change}: {title} needs a new bundle.</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{count} WLANs sind mehr als {limit}.</translation>
+    </message>
+    <message>
+        <source>{count} are withdrawn.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} are withdrawn; the highest list number is {number}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} bundles that wait have to be made anew: their keys are in no copy.</source>
@@ -11986,17 +13642,37 @@
     <message>
         <source>{count} certificates of devices were found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurden {count} Zertifikate von Geräten gefunden.</translation>
     </message>
     <message>
         <source>{count} certificates of gateways were recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurden {count} Zertifikate von Gateways erkannt.</translation>
     </message>
     <message>
         <source>{count} changed</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>{count} geändert</translation>
+    </message>
+    <message>
+        <source>{count} devices are not through yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices get a new key and a new pass each. Their old passes stay as they are until the new ones were seen to.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices have a new pass. Their bundles wait in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices were not begun and stay ticked.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} entries of the diary came later.</source>
@@ -12024,6 +13700,16 @@
         <translation>{count} nicht mehr nötig</translation>
     </message>
     <message>
+        <source>{count} passes are taken over; they go on as they are, and wait for you to say whose they are.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} passes on the revocation list</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} the same</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>{count} gleich</translation>
@@ -12041,22 +13727,22 @@
     <message>
         <source>{day} is over.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day} ist vorbei.</translation>
     </message>
     <message>
         <source>{files}</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{files}</translation>
     </message>
     <message>
         <source>{files} and one more</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{files} und eine weitere</translation>
     </message>
     <message>
         <source>{files} and {more} more</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{files} und {more} weitere</translation>
     </message>
     <message>
         <source>{file} cannot be opened ({seen}).</source>
@@ -12219,14 +13905,34 @@
         <translation>{household} kommt zurück, wie es am {day} war. Was später getan wurde, ist hier nicht: Wer danach gesperrt wurde, wird bei der ersten Lieferung vom Gateway übernommen.</translation>
     </message>
     <message>
+        <source>{household} comes back with its key and its settings as they were on {day}, and the gateway gets a new certificate. People and devices are not on paper: {living}, and each needs a new one from here. Who was stopped is taken over from the gateway at the first delivery.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{household} goes on under its own CA.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation>{household} läuft unter der eigenen CA weiter.</translation>
+    </message>
+    <message>
+        <source>{household} was brought back from the paper of {day}: the key, the settings, and {withdrawn}.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{household} was brought back from the sealed copy of {day}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation>{household} wurde aus der versiegelten Kopie vom {day} zurückgeholt.</translation>
+    </message>
+    <message>
+        <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, 1 pass and {withdrawn} on the list. Revocation list {number} was signed.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, {count} passes and {withdrawn} on the list. Revocation list {number} was signed.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{key} is missing (looked for from line {line} on).</source>
@@ -12256,7 +13962,7 @@
     <message>
         <source>{name} is neither a picture (PNG or JPEG) nor plain text.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist weder ein Bild (PNG oder JPEG) noch reiner Text.</translation>
     </message>
     <message>
         <source>{name} is not one of your own kinds, so there is nothing to take away.</source>
@@ -12291,7 +13997,7 @@
     <message>
         <source>{new} gets a pass of its own, with a new key. {old} stops getting in once the gateway holds list {number}, and never gets in again once {new} was seen to. Until then it can be let back in.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{new} bekommt einen eigenen Pass, mit einem neuen Schlüssel. {old} kommt nicht mehr hinein, sobald das Gateway Liste Nr. {number} hat, und nie wieder, sobald {new} nachweislich hineinkam. Bis dahin lässt es sich wieder einlassen.</translation>
     </message>
     <message>
         <source>{number} is no port; they go from 1 to 65535.</source>
@@ -12316,7 +14022,7 @@
     <message>
         <source>{path} could not be read ({seen}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{path} ließ sich nicht lesen ({seen}).</translation>
     </message>
     <message>
         <source>{path} holds something that is no tour.</source>
@@ -12351,6 +14057,21 @@
     <message>
         <source>{person} has no pass that gets in, or could again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{person} hat keinen Pass, der hineinkommt oder wieder hineinkommen könnte.</translation>
+    </message>
+    <message>
+        <source>{person} never gets in again with any of these {count} devices once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person} never gets in again with this device once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person} told that {title} gets in, on mobile data.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12401,12 +14122,12 @@
     <message>
         <source>{serial} belongs to {title} already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{serial} gehört schon zu {title}.</translation>
     </message>
     <message>
         <source>{serial} is no pass that was made elsewhere.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{serial} ist kein Pass, der woanders erstellt wurde.</translation>
     </message>
     <message>
         <source>{setting} {after} (before: {before})</source>
@@ -12464,6 +14185,11 @@
         <translation>{text} ist die Webfassade selbst; sie würde sich ewig selbst nach der Seite fragen.</translation>
     </message>
     <message>
+        <source>{titles} cannot be stopped by a list: the pass is the old CA’s, whose key is lost. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} does not get in ({state}), so there is nothing to prove.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} kommt nicht hinein ({state}), also gibt es nichts nachzuweisen.</translation>
@@ -12471,12 +14197,12 @@
     <message>
         <source>{title} gets a new key and a pass until {ends}. Its old pass does not get in any more, so nothing overlaps.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} bekommt einen neuen Schlüssel und einen Pass bis {ends}. Der alte Pass kommt nicht mehr hinein, also überschneidet sich nichts.</translation>
     </message>
     <message>
         <source>{title} gets a new key and a pass until {ends}. The old one stays as it is: both get in until {overlap}, or until the new one was seen to.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} bekommt einen neuen Schlüssel und einen Pass bis {ends}. Der alte bleibt, wie er ist: Beide kommen hinein bis {overlap}, oder bis der neue nachweislich hineinkam.</translation>
     </message>
     <message>
         <source>{title} gets in again once the gateway holds list {number}.</source>
@@ -12494,6 +14220,16 @@
         <translation>{title} hat einen Pass bis {day} bekommen, Seriennummer {serial}. Sein Bündel wartet in der Ablage.</translation>
     </message>
     <message>
+        <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray; the old pass gets in beside it until {overlap}, or until the new one is seen to.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} had a pass that is over.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} hatte einen Pass, der vorbei ist.</translation>
@@ -12501,6 +14237,16 @@
     <message>
         <source>{title} has a bundle in the tray already. A second one would only be taken for the first.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{title} hat schon ein Bündel in der Ablage. Ein zweites würde nur für das erste gehalten.</translation>
+    </message>
+    <message>
+        <source>{title} has a new bundle in the tray.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} has a new pass. Its bundle waits in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12509,14 +14255,34 @@
         <translation>{title} hat schon einen Pass.</translation>
     </message>
     <message>
+        <source>{title} has a pass of the old CA, until {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} has a pass of the old CA, which ends by itself on {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} has its new bundle; nobody has seen it get in yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} is a guest’s and is meant to end.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ist für einen Gast und soll ablaufen.</translation>
     </message>
     <message>
         <source>{title} is asked for twice.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} wird zweimal verlangt.</translation>
+    </message>
+    <message>
+        <source>{title} is in: the link was opened through the gateway, which shows itself as {address}. Which device in the tunnel it was, or the gateway’s own computer, that address cannot say.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} is in: the link was opened through the tunnel, from {address}.</source>
@@ -12536,6 +14302,11 @@
     <message>
         <source>{title} is stopped. Renew it by name, if it is to get in again.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation>{title} ist gesperrt. Nenn es beim Erneuern mit Namen, wenn es wieder hineinkommen soll.</translation>
+    </message>
+    <message>
+        <source>{title} is through.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12569,6 +14340,11 @@
         <translation>{title} kommt nicht mehr hinein. Es braucht keine Passphrase, und es kann wieder eingelassen werden.</translation>
     </message>
     <message>
+        <source>{title} takes the place of {old}. Its pass is good until {ends}, serial {serial}; its bundle waits in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{title} gilt dann ab heute als nachgewiesen, weil {person} es sagt. Das bleibt aufgeschrieben und lässt sich nicht zurücknehmen. Es ist nur etwas wert, wenn das WLAN aus war.</translation>
@@ -12576,7 +14352,7 @@
     <message>
         <source>{title} was handed over, and its key exists on the device alone. That is not undone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} wurde übergeben, und den Schlüssel gibt es nur noch auf dem Gerät. Das lässt sich nicht rückgängig machen.</translation>
     </message>
     <message>
         <source>{title} was handed over. Its key and passphrase were erased here.</source>
@@ -12594,9 +14370,14 @@
         <translation>{title} wurde mit Sperrliste Nr. {number} wieder eingelassen.</translation>
     </message>
     <message>
-        <source>{title} was not begun.</source>
+        <source>{title} was not begun and stays ticked.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} was not begun.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation>{title} wurde nicht begonnen.</translation>
     </message>
     <message>
         <source>{title} was revoked already.</source>
@@ -12611,17 +14392,27 @@
     <message>
         <source>{title} was revoked for good. A new pass: hearthkey add --replace.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} wurde endgültig widerrufen. Ein neuer Pass: hearthkey add --replace.</translation>
     </message>
     <message>
         <source>{title} was revoked for good. That is never undone.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} wurde endgültig widerrufen. Das lässt sich nie rückgängig machen.</translation>
     </message>
     <message>
         <source>{title} was revoked, and that is final.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} wurde widerrufen, und das ist endgültig.</translation>
+    </message>
+    <message>
+        <source>{title} was seen to get in: its link was opened through the gateway, from {address}.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} was seen to get in: its link was opened through the tunnel, from {address}.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} was stopped with revocation list {number}.</source>
@@ -12656,17 +14447,17 @@
     <message>
         <source>{title} would be left without a pass that is known to work. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hätte dann keinen Pass mehr, der nachweislich geht. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>{title}: its next bundle is in the tray already.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Das nächste Bündel liegt schon in der Ablage.</translation>
     </message>
     <message>
         <source>{title}: {why}</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: {why}</translation>
     </message>
     <message>
         <source>{weeks} weeks left</source>

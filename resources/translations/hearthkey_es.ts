@@ -84,6 +84,11 @@
         <translation>Rehacer</translation>
     </message>
     <message>
+        <source>Renew</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sealed copies</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation>Copias selladas</translation>
@@ -115,11 +120,190 @@
     </message>
 </context>
 <context>
+    <name>AdoptSide</name>
+    <message>
+        <source>Choose a folder…</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder in which the CA lies, or drop it here. Nothing in it is changed.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found a new one instead</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is used once, to read the key. From then on the household’s own passphrase counts.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It opens the CA’s key.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This passphrase does not open the CA’s key.</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is the passphrase of the CA’s key in this folder?</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is there</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does the CA lie?</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none chosen yet</source>
+        <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>AdoptTurn</name>
+    <message>
+        <source>Found the household</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has a pass yet. Start with the house, about 5 minutes.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet named</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written before the last button, and nothing in the folder is ever changed.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The house goes on under the CA that it has.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a CA with nothing in its way</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder of the CA</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the passphrase of the CA’s key</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Aftercare</name>
     <message>
         <source>What else to do now, in this order</source>
         <extracomment>What else to do after a loss, outside this program: a list with ticks that are remembered.</extracomment>
         <translation>Qué más hacer ahora, en este orden</translation>
+    </message>
+</context>
+<context>
+    <name>AnotherPage</name>
+    <message>
+        <source>Another device in its place</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Computers</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the place of {title}</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not get in any more.</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stops getting in at once, and for good as soon as the new one was seen to get in.</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phones and tablets</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is the new one called?</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is the new one?</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new {device}</source>
+        <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -543,6 +727,14 @@
     </message>
 </context>
 <context>
+    <name>CommitFoot</name>
+    <message>
+        <source>Put aside</source>
+        <extracomment>The last row of a page that does one thing: what is in the way, the passphrase where it is needed, the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CopiesList</name>
     <message>
         <source>Copies by device, the newest first</source>
@@ -706,19 +898,14 @@
         <translation>Renovar</translation>
     </message>
     <message>
-        <source>Replace it</source>
+        <source>The next CA</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>Sustituir</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sign it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Firmar</translation>
-    </message>
-    <message>
-        <source>The household</source>
-        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>El hogar</translation>
     </message>
     <message>
         <source>What can wait</source>
@@ -1209,9 +1396,14 @@
         <translation>Comprobar</translation>
     </message>
     <message>
-        <source>Replace…</source>
+        <source>Renew…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation>Sustituir…</translation>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace this device…</source>
+        <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -1442,6 +1634,24 @@
         <source>Drawer</source>
         <extracomment>The drawer at the right: one page at a time, straight in and straight out.</extracomment>
         <translation>Panel lateral</translation>
+    </message>
+</context>
+<context>
+    <name>DropPlace</name>
+    <message>
+        <source>&amp;Choose files…</source>
+        <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sealed copy, or the scans of a paper</source>
+        <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop the file that ends in .sealed.tar here, or scans and photographs of a paper (PNG, JPEG).</source>
+        <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1756,21 +1966,6 @@
         <source>Ctrl+Enter</source>
         <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
         <translation>Ctrl+Intro</translation>
-    </message>
-    <message>
-        <source>Found the household</source>
-        <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
-        <translation>Fundar el hogar</translation>
-    </message>
-    <message>
-        <source>Nobody has a pass yet. Start with the house, about 5 minutes.</source>
-        <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
-        <translation>Nadie tiene un pase todavía. Empieza por la casa, unos 5 minutos.</translation>
-    </message>
-    <message>
-        <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
-        <extracomment>The first evening, on one page: the household is named, its passphrase is confirmed, and it is founded.</extracomment>
-        <translation>No se escribe nada hasta el último botón. El nombre de la casa figura en cada paquete: elige uno que dure.</translation>
     </message>
     <message>
         <source>One line above wants another look.</source>
@@ -2443,6 +2638,11 @@
         <translation>El hogar</translation>
     </message>
     <message>
+        <source>The next CA</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is a way back: give the house its old name again, with the passphrase.</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Hay vuelta atrás: devuelve a la casa su nombre anterior, con la frase de contraseña.</translation>
@@ -2461,6 +2661,192 @@
         <source>revocation list</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>lista de revocación</translation>
+    </message>
+</context>
+<context>
+    <name>InsideSheet</name>
+    <message>
+        <source>&amp;Bring it back</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the gateway. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen.</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Newest list number</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once it is open, what is in it stands here: the household, the day, the newest list number, the devices. Nothing is written before you say so.</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say where the gateway is, then deliver. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen. Then enrol everybody anew.</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped or revoked</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the &amp;board</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the &amp;gateway</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is inside</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not on paper</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{day}, {time} UTC</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{names} and {count} more</source>
+        <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KeyPaperPage</name>
+    <message>
+        <source>&amp;Print…</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1: codes</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2: letters</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both pages are at the printer.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of whoever reads it</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as {file}. Print both pages, then delete the file.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown here</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA key as it lies in the keyring, encrypted under the household’s passphrase, with the settings and the newest list number. It outlives every stick. People and devices are not on it: sealed copies have those.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The household’s key on paper.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key on paper</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passphrase is never on it. Keep the two apart, both where they will be found.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to save the paper</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2484,6 +2870,24 @@
         <source>(your own file, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
         <translation>(archivo tuyo, sin probar en un dispositivo)</translation>
+    </message>
+</context>
+<context>
+    <name>LeavePage</name>
+    <message>
+        <source>Also change</source>
+        <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revoke them all for good</source>
+        <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person} leaves</source>
+        <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3270,6 +3674,112 @@
     </message>
 </context>
 <context>
+    <name>RenewPage</name>
+    <message>
+        <source>A new key; to the gateway the device stays the same. The old pass goes once the new one was seen to get in, and not before.</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days that both get in, at most</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand them over at the desk</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never beyond the old one’s end.</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is ticked.</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put aside</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renew</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renew it</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renew {count}</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop after this one</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what ends soon</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits…</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}, {done} of {count}</source>
+        <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RenewRows</name>
+    <message>
+        <source>One more ends later.</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which devices?</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ends {day}</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ends {day}, you meet on {visit}</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped, would end {day}</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} more end later.</source>
+        <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>RestCard</name>
     <message>
         <source>Each way is rehearsed first: the very bytes are opened with the passphrase and tried at the gateway’s certificate and the revocation list. What would not get in does not leave.</source>
@@ -3280,6 +3790,79 @@
         <source>Your own texts are written as they are: whether one is right, only the program knows that reads it.</source>
         <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
         <translation>Tus propios textos se escriben tal cual: si uno es correcto, solo lo sabe el programa que lo lee.</translation>
+    </message>
+</context>
+<context>
+    <name>RestorePage</name>
+    <message>
+        <source>&amp;Open it</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Passphrase of the household</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sealed copy. Its passphrase is wanted now.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring a household back</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring a household back, from a sealed copy or from its paper.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is open. What is inside stands beside.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look inside first. Nothing is written before the last button.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No code of a paper was found there. Scan it again, straight, or type its lines.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the &amp;copies</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copies have a passphrase of their own</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The paper has been read. Its passphrase is wanted now.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the lines of a paper</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{household} is back.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3317,6 +3900,11 @@
 </context>
 <context>
     <name>SealedPage</name>
+    <message>
+        <source>&amp;On paper…</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>&amp;Try it</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
@@ -3491,6 +4079,11 @@
         <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
         <translation>Todos estos dispositivos</translation>
     </message>
+    <message>
+        <source>What would touch whom?</source>
+        <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SettlingForm</name>
@@ -3602,29 +4195,67 @@
 <context>
     <name>SoFar</name>
     <message>
+        <source>A CA that was made by hand is looked over, and taken over with all its passes.</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A household that you had comes back from its sealed copy, or from its key on paper.</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a sealed copy …</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I have a CA already …</source>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look around in a practice household</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>Echar un vistazo en un hogar de práctica</translation>
     </message>
     <message>
         <source>Not sure yet?</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>¿Aún con dudas?</translation>
     </message>
     <message>
         <source>Quince Cottage is a practice household. Nothing in it is real, and nothing can be broken.</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>Quince Cottage es un hogar de práctica. Nada de lo que hay en él es real y nada se puede romper.</translation>
     </message>
     <message>
         <source>The sheet so far</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>La hoja hasta ahora</translation>
     </message>
     <message>
         <source>changes as you type</source>
-        <extracomment>The right half of the founding page: the sheet so far, and a way to look around first.</extracomment>
+        <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
         <translation>cambia mientras escribes</translation>
+    </message>
+</context>
+<context>
+    <name>StepList</name>
+    <message>
+        <source>Hand over</source>
+        <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New bundle</source>
+        <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prove it</source>
+        <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3714,6 +4345,137 @@
         <source>Lock</source>
         <extracomment>The strip under the headline: the gateway and the household&apos;s own key, each a sign and a word.</extracomment>
         <translation>Cerrar el hogar</translation>
+    </message>
+</context>
+<context>
+    <name>Succession</name>
+    <message>
+        <source>Both its passes get in, the old one until {day}. Look on the device that the new one is chosen, then prove it; the old one goes for good.</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it go for good</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the old pass go…</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the renewal back…</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new pass was seen to get in, so the old one goes now, or at the next unlock.</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pass that the device has gets in until {day}. The next one waits in the tray.</source>
+        <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SuccessionPage</name>
+    <message>
+        <source>&amp;Deliver to the gateway</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Give it the new certificate</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Make the next CA</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Put the old CA away</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Yes, put it away for good</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody is through. There is no way back from here.</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In good time</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One device is not through and stands outside afterwards. There is no way back.</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step &amp;back</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the household</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perhaps stolen</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The &amp;gateway has both</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices are not through and stand outside afterwards. There is no way back.</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4054,6 +4816,39 @@
     </message>
 </context>
 <context>
+    <name>TypedLines</name>
+    <message>
+        <source>&amp;Lines of the paper, each with its number</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A slip in line {slips}: compare it letter by letter. Still wanted: {missing}.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All {count} lines of the paper have been read.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {last} is not whole yet: a number and nine groups.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of the paper</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines read so far: {count}. Still wanted: {missing}.</source>
+        <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>UnlockRow</name>
     <message>
         <source>Hide</source>
@@ -4137,6 +4932,54 @@
         <source>a year</source>
         <extracomment>Until when a pass is good: a date to be typed, and the lengths that are mostly wanted.</extracomment>
         <translation>un año</translation>
+    </message>
+</context>
+<context>
+    <name>Visits</name>
+    <message>
+        <source>Call off</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call the visit off: {person}, {day}</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the day</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit is planned.</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick the devices of {person}</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick theirs</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom do you meet?</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person}, {day}</source>
+        <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4448,6 +5291,29 @@
     </message>
 </context>
 <context>
+    <name>WhereKept</name>
+    <message>
+        <source>Or keep the key in a file.</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where is the CA key kept?</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in a key file</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the keyring</source>
+        <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Whose</name>
     <message>
         <source>Name</source>
@@ -4585,6 +5451,16 @@
         <source>Prove it…</source>
         <extracomment>All actions of a row.</extracomment>
         <translation>Comprobar…</translation>
+    </message>
+    <message>
+        <source>Renew…</source>
+        <extracomment>All actions of a row.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace this device…</source>
+        <extracomment>All actions of a row.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -5010,6 +5886,11 @@
         <source>{day}: {deed}</source>
         <extracomment>Where on the axis something is to be done: a shape for each place, and what it says.</extracomment>
         <translation>{day}: {deed}</translation>
+    </message>
+    <message>
+        <source>{person} leaves the household…</source>
+        <extracomment>All actions of a row.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{place} of {count}: {row}</source>
@@ -5509,6 +6390,31 @@
         <translation> El secreto que comparten todos los dispositivos estaba en él: habrá que darles uno nuevo a {count} dispositivos.</translation>
     </message>
     <message>
+        <source> downloads that broke off.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> times. The ticket is closed.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wrong links, the last from {address}.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wrong links, the last time from {address}. The link is closed.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wrong links, the last time from {address}. The ticket is closed.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&quot;{host}&quot; is not a name that DNS can look up: &quot;{label}&quot; does not fit.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>«{host}» no es un nombre que DNS pueda encontrar: «{label}» no vale.</translation>
@@ -5567,6 +6473,16 @@
         <source>1 day left</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>Queda 1 día</translation>
+    </message>
+    <message>
+        <source>1 pass on the revocation list</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A CA ends one day, and every pass with it. The next one is made beside it, years before.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A CA key of type {seen} was found; a household’s is {wanted}.</source>
@@ -5677,6 +6593,11 @@
         <source>A device that belongs to an employer is administered by the employer. Ask there first.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Un dispositivo que es de una empresa lo administra la empresa. Pregunta allí primero.</translation>
+    </message>
+    <message>
+        <source>A device that has no new bundle by then turns away from the gateway.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
@@ -5849,6 +6770,16 @@
         <translation>Una propuesta para {protocol} no cifraría nada.</translation>
     </message>
     <message>
+        <source>A renewal can be taken back on the device’s page as long as its bundle is in the tray.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A renewed device keeps its identity and gets a new key. Its old pass stays as it is.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A revocation list cannot be read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Una lista de revocación no se puede leer.</translation>
@@ -5862,6 +6793,16 @@
         <source>A revocation list was not signed by this CA.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Una lista de revocación no está firmada por esta CA.</translation>
+    </message>
+    <message>
+        <source>A round can be stopped between two devices. What was made stays; the rest stays ticked.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sealed copy knows where the diary ended then, so an end that was cut off shows too.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A sealed copy was written to {place} as {name}.</source>
@@ -5892,6 +6833,11 @@
         <source>A trial connection had nothing to judge by.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Una conexión de ensayo no tenía con qué juzgar.</translation>
+    </message>
+    <message>
+        <source>A visit is planned: {person}, on {day}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A waiting pass has no key.</source>
@@ -5944,6 +6890,11 @@
         <translation>Todo va bien hasta el {day}.</translation>
     </message>
     <message>
+        <source>Alt+1, 2, 3</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>An archive was to hold a file that does not belong there.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Un archivo comprimido iba a contener un archivo que no debe estar ahí.</translation>
@@ -5957,6 +6908,11 @@
         <source>An overlap of {text} days is none that can be kept.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Un solapamiento de {text} días no es posible.</translation>
+    </message>
+    <message>
+        <source>Another CA</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Another copy of the app has the household open, or its folder cannot be written to. Nothing is lost.</source>
@@ -5979,9 +6935,29 @@
         <translation>Otra copia de la aplicación estaba leyendo justo ahora. La clave de {subject} está borrada; lo que el archivo auxiliar del registro aún guarda de ella, bajo su frase de contraseña, desaparece al cerrar la aplicación.</translation>
     </message>
     <message>
+        <source>Another device in the place of one stops the old one at once. Until the new one works it can be let in.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another host name of the gateway</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another identity suffix</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Another name for the house needs a new gateway certificate, and so the passphrase. Everything else can be changed back with one click.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Otro nombre para la casa necesita un certificado nuevo de la pasarela y, por tanto, la frase de contraseña. Todo lo demás se deshace con un clic.</translation>
+    </message>
+    <message>
+        <source>Another tunnel subnet</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Anybody can make passes for this household and get in. Found a new household, today if you can.</source>
@@ -6032,6 +7008,16 @@
         <source>Bring back this household’s own key text.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Recupera el texto de la clave de este mismo hogar.</translation>
+    </message>
+    <message>
+        <source>Bring it the gateway pack and try one device, then go on.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring it the gateway pack and try one device; then go on and say so with --told.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Bring the key text back from a copy of the keyring. Founded anew, every device would need a new bundle.</source>
@@ -6219,6 +7205,11 @@
         <translation>Elige la carpeta que contiene solo la CA.</translation>
     </message>
     <message>
+        <source>Choose the one of this household.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Close it first. Looking works meanwhile.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Ciérrala primero. Mientras tanto se puede mirar.</translation>
@@ -6314,6 +7305,11 @@
         <translation>Ctrl+N</translation>
     </message>
     <message>
+        <source>Ctrl+R</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ctrl+Shift+G</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Ctrl+Mayús+G</translation>
@@ -6324,9 +7320,19 @@
         <translation>Ctrl+T</translation>
     </message>
     <message>
+        <source>Ctrl+Z</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Current gateways turn it away. The device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Las pasarelas actuales lo rechazan. El dispositivo necesita un pase nuevo.</translation>
+    </message>
+    <message>
+        <source>Days on which you meet somebody are kept under Visits. The last one before an end is the day to act.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Deliver again when it suits; it goes on from what is there.</source>
@@ -6342,6 +7348,16 @@
         <source>Deliver again; it goes on from what is there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Haz otro envío; continúa con lo que ya está allí.</translation>
+    </message>
+    <message>
+        <source>Deliver the files of the gateway. Nobody notices.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deliver to the gateway, then go on.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Devices are told no DNS server at home any more; where it was typed in by hand, it stays.</source>
@@ -6362,6 +7378,11 @@
         <source>Devices that know it go on. New passes cannot be signed with it by this app.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Los dispositivos que la conocen siguen funcionando. Esta aplicación no puede firmar con ella pases nuevos.</translation>
+    </message>
+    <message>
+        <source>Devices that know only the old CA get in as before, for it vouches for the new one.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Devices trust the one above. Look in the folder where that one lies.</source>
@@ -6387,6 +7408,11 @@
         <source>Each entry seals the one before it, so an entry that was altered or taken out shows.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Cada entrada sella la anterior, así que se nota si una se ha alterado o quitado.</translation>
+    </message>
+    <message>
+        <source>Each step can be taken back, but the last: when the old CA is put away, its key is gone.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Each way out says who can open it. Choose one that the device knows.</source>
@@ -6437,6 +7463,16 @@
         <source>Everybody gets in as before. The first list is signed at the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Todo el mundo entra como antes. La primera lista se firma al adoptar el hogar.</translation>
+    </message>
+    <message>
+        <source>Everybody gets in as before: until {list} by the revocation list in force, until {gateway} by the gateway’s certificate, and each device until its own pass ends. No new pass can be made.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody is through. The old CA can go.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Everyone who could get in still can. Nothing new can be signed until the key text is back.</source>
@@ -6514,6 +7550,11 @@
         <translation>Todo se quedaría como está.</translation>
     </message>
     <message>
+        <source>F3, Shift+F3</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>F6</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>F6</translation>
@@ -6522,6 +7563,11 @@
         <source>Files get to a gateway by {known}, not by {text}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Los archivos llegan a una pasarela por {known}, no por {text}.</translation>
+    </message>
+    <message>
+        <source>First look for a sealed copy or the key on paper, and for the words: with either, nothing is lost.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>For a new key in the same device add --replace; for another device give it a name of its own.</source>
@@ -6567,6 +7613,11 @@
         <source>Founding makes the household’s own CA: what it signs gets in, nothing else does.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Al fundar se crea la CA propia del hogar: lo que ella firma entra, y nada más.</translation>
+    </message>
+    <message>
+        <source>From here there is no step back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>From the next delivery on, whoever has the old bundle turns away from the gateway.</source>
@@ -6639,6 +7690,16 @@
         <translation>Indica una dirección, por ejemplo 198.51.100.1.</translation>
     </message>
     <message>
+        <source>Give each device its new bundle</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give each its new bundle and see it get in, or wait until its old pass has ended.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give it a new pass.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Dale un pase nuevo.</translation>
@@ -6694,6 +7755,16 @@
         <translation>Da al dispositivo un pase nuevo.</translation>
     </message>
     <message>
+        <source>Give the devices their new bundles first; the gateway’s certificate follows in the succession.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the gateway a certificate of the new CA</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give the gateway its next certificate</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Dar a la pasarela su próximo certificado</translation>
@@ -6729,6 +7800,11 @@
         <translation>Indica el nombre con el que se llega a la casa desde fuera. Queda escrito en cada paquete.</translation>
     </message>
     <message>
+        <source>Give the others their new bundles and put the old CA away; that ends all of its passes at once.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give the pages of one paper only, the one with the newest day.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indica solo las páginas de una misma copia en papel, la del día más reciente.</translation>
@@ -6757,6 +7833,21 @@
         <source>Give this one a name of its own, or replace the pass of the other.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Da a este un nombre propio, o sustituye el pase del otro.</translation>
+    </message>
+    <message>
+        <source>Go on with it: hearthkey succession shows what comes next, and for whom.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with the next step.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on; hearthkey succession shows the next step.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Guest.</source>
@@ -6827,6 +7918,11 @@
         <source>If the whole subnet is meant, write {meant}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Si te refieres a toda la subred, escribe {meant}.</translation>
+    </message>
+    <message>
+        <source>If you cannot tell, act as in the second case. It costs visits and nothing else.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>In force is said only of what was read back from the gateway. When it cannot be reached, what it holds is not known, and that is said too, with the time.</source>
@@ -7039,6 +8135,11 @@
         <translation>Antes de esa fecha su dispositivo no entra.</translation>
     </message>
     <message>
+        <source>Its last passes ended: {titles}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Su frase de contraseña se puede adivinar deprisa. Aquí se puede leer; borra el archivo después de adoptar el hogar.</translation>
@@ -7102,6 +8203,11 @@
         <source>Let it back in, or revoke it for good.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Déjalo entrar de nuevo, o revócalo para siempre.</translation>
+    </message>
+    <message>
+        <source>Let the gateway trust both</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Let the old pass of {title} go</source>
@@ -7304,6 +8410,11 @@
         <translation>Revisa los bucles y los filtros replace e indent.</translation>
     </message>
     <message>
+        <source>Look at the plan with hearthkey succession; it says by which day to begin.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look at them again, then change what still has to be changed. Nothing was done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Vuelve a mirarlos y cambia después lo que aún haya que cambiar. No se ha hecho nada.</translation>
@@ -7352,6 +8463,11 @@
         <source>Make room, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Haz sitio y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Make the next CA beside this one</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Making one key</source>
@@ -7454,6 +8570,11 @@
         <translation>Los dispositivos nuevos se identifican con un código en {suffix}; los que ya están conservan el suyo.</translation>
     </message>
     <message>
+        <source>No CA follows another at the moment, so there is no step to take.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No CA was found in {count} files.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>No se encontró ninguna CA en {count} archivos.</translation>
@@ -7477,6 +8598,11 @@
         <source>No device is called &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Ningún dispositivo se llama «{text}».</translation>
+    </message>
+    <message>
+        <source>No device is taken over.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No device’s certificate was found.</source>
@@ -7505,7 +8631,7 @@
     </message>
     <message>
         <source>No other device gets in at present.</source>
-        <extracomment>What is about to happen, the effect on people first.</extracomment>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>De momento no entra ningún otro dispositivo.</translation>
     </message>
     <message>
@@ -7529,13 +8655,18 @@
         <translation>Nadie con el nombre {text} tiene aquí un dispositivo.</translation>
     </message>
     <message>
+        <source>Nobody can be stopped: no spare stop list lies ready.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody could be stopped, as a gateway ignores such a list. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>No se podría bloquear a nadie, porque una pasarela no hace caso a una lista así. Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
         <source>Nobody else is affected.</source>
-        <extracomment>What is about to happen, the effect on people first.</extracomment>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>No afecta a nadie más.</translation>
     </message>
     <message>
@@ -7579,9 +8710,34 @@
         <translation>Aún no se ha indicado dónde está la pasarela.</translation>
     </message>
     <message>
+        <source>Nobody here can look at the gateway, so the app cannot know whether it has the files of the last step.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is withdrawn.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is withdrawn; the highest list number is {number}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody knows the address of {where} ({seen}). The gateway goes on with what it had before.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nadie conoce la dirección de {where} ({seen}). La pasarela sigue con lo que tenía.</translation>
+    </message>
+    <message>
+        <source>Nobody notices. From now on bundles carry both CAs, and each list is signed by both.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody notices. The old CA cannot vouch for the new one, so the devices go first.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nobody’s pass has to be renewed by then.</source>
@@ -7599,6 +8755,11 @@
         <translation>Aún no está en vigor: {whom}.</translation>
     </message>
     <message>
+        <source>Not through yet: {titles}. They would stand outside.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing can be written to {path}. Nothing was lost, nothing is half done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No se puede escribir nada en {path}. No se ha perdido nada y nada ha quedado a medias.</translation>
@@ -7612,6 +8773,11 @@
         <source>Nothing has arrived yet. Is the phone in the same Wi-Fi, and not in the one for guests? A firewall on this computer may be closed too.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>Aún no ha llegado nada. ¿Está el móvil en la misma wifi, y no en la de invitados? También puede que el cortafuegos de este ordenador esté cerrado.</translation>
+    </message>
+    <message>
+        <source>Nothing has begun yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing has to be withdrawn.</source>
@@ -7669,6 +8835,11 @@
         <translation>En la línea {line} se detuvo la plantilla: tardaría demasiado (el máximo es de {limit} pasos).</translation>
     </message>
     <message>
+        <source>Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say which of the two a device used: look on the device that the new one is chosen.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation>Un paquete en espera hay que crearlo de nuevo: su clave no está en ninguna copia.</translation>
@@ -7677,6 +8848,16 @@
         <source>One certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Se reconoció un certificado de pasarela.</translation>
+    </message>
+    <message>
+        <source>One device is not through yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One device is taken over; its pass goes on as it is, and it waits for you to say whose it is.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One device’s certificate was found.</source>
@@ -7689,9 +8870,29 @@
         <translation>Una entrada del diario es posterior.</translation>
     </message>
     <message>
+        <source>One is withdrawn.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One is withdrawn; the highest list number is {number}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One random secret that gateway and devices share, base64.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Un secreto al azar que comparten la pasarela y los dispositivos, base64.</translation>
+    </message>
+    <message>
+        <source>One visit each, at any time until then. The old pass works on meanwhile.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One visit each. The old pass works on until the gateway’s certificate changes.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Only a practice household may be forgotten.</source>
@@ -7759,6 +8960,11 @@
         <translation>Abriendo el paquete de {title}</translation>
     </message>
     <message>
+        <source>Other home subnets</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Outside this app: lock or find the device from afar, block its SIM, change the mail password.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Fuera de esta aplicación: bloquea o busca el dispositivo a distancia, haz que bloqueen su SIM, cambia la contraseña del correo.</translation>
@@ -7814,6 +9020,11 @@
         <translation>Pon la línea entre if y endif con la condición «is defined», o indica otro texto con el filtro default.</translation>
     </message>
     <message>
+        <source>Put the old CA away</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Put {mark} into the file name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Pon {mark} en el nombre de archivo.</translation>
@@ -7859,6 +9070,11 @@
         <translation>Renuévalo primero, o revócalo si nadie lo necesita.</translation>
     </message>
     <message>
+        <source>Renewing</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Renewing {title} ({done} of {count})</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Renovando {title} ({done} de {count})</translation>
@@ -7887,6 +9103,11 @@
         <source>Revoke for good cannot be taken back. The device then needs a new pass.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Revocar para siempre no se puede deshacer. El dispositivo necesita después un pase nuevo.</translation>
+    </message>
+    <message>
+        <source>Revoke those passes first, or go on.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Running the gateway’s command</source>
@@ -7984,11 +9205,6 @@
         <translation>Sellado: {done} de {count}</translation>
     </message>
     <message>
-        <source>Search takes several words; an entry is found when all of them occur in it.</source>
-        <extracomment>What help says about each spot of the window.</extracomment>
-        <translation>La búsqueda admite varias palabras; se encuentra una entrada cuando aparecen todas en ella.</translation>
-    </message>
-    <message>
         <source>Secrets are hidden on the screen and written into the file.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Los secretos se ocultan en la pantalla y se escriben en el archivo.</translation>
@@ -8077,6 +9293,11 @@
         <source>Sign the next one: hearthkey lists --sign, and bring it to the gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Firma la siguiente con hearthkey lists --sign y llévala a la pasarela.</translation>
+    </message>
+    <message>
+        <source>Somebody tried </source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The ticket is closed.</source>
@@ -8449,6 +9670,26 @@
         <translation>La conexión con {where} se cortó a la mitad ({seen}). La pasarela tiene un juego completo, el antiguo o el nuevo.</translation>
     </message>
     <message>
+        <source>The copy of {title} from {day} ({what}) is gone, as was said here.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy of {title} from {day} ({what}) is not gone after all.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy of {title} from {day} ({what}) was deleted here.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy of {title} from {day} ({what}) was looked for and is not there any more.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The database names a certificate that is not here, and that has not ended.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>La base de datos nombra un certificado que no está aquí y que no ha caducado.</translation>
@@ -8497,6 +9738,11 @@
         <source>The double rule is the end of the revocation list: behind it nobody gets in without the next one.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>La raya doble es el final de la lista de revocación: más allá no entra nadie sin la siguiente.</translation>
+    </message>
+    <message>
+        <source>The download broke off </source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The download broke off 3 times. The ticket is closed.</source>
@@ -8579,6 +9825,16 @@
         <translation>La pasarela se guía por ello a partir del próximo envío.</translation>
     </message>
     <message>
+        <source>The gateway got a certificate of the new CA until {day}. New passes are the new CA’s.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gateway got a certificate of the old CA again, until {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The gateway got a new certificate for {host} until {day}.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>La pasarela recibió un certificado nuevo para {host} hasta el {day}.</translation>
@@ -8627,6 +9883,11 @@
         <source>The gateway shows the host key {seen}, not {wanted}. Nothing was sent.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La pasarela muestra la clave del host {seen}, no {wanted}. No se ha enviado nada.</translation>
+    </message>
+    <message>
+        <source>The gateway trusts the old CA and the new one.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The gateway’s certificate does not carry its name where devices look for it (subject alternative name).</source>
@@ -8732,6 +9993,16 @@
         <source>The household’s CA certificate, PEM (RFC 7468 section 5).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>El certificado de la CA del hogar, PEM (RFC 7468, sección 5).</translation>
+    </message>
+    <message>
+        <source>The household’s key was put on paper, as {place}.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The household’s key was put on paper, at the printer.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The household’s name, as it stands in its certificates.</source>
@@ -9349,6 +10620,11 @@
         <translation>Copias selladas</translation>
     </message>
     <message>
+        <source>Search takes several words, with accents or without; an entry is found when all of them occur in it.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>See the list of copies.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Consulta la lista de copias.</translation>
@@ -9379,6 +10655,11 @@
         <translation>Acorta los pasos de este tipo de dispositivo.</translation>
     </message>
     <message>
+        <source>Small triangles under the days stand where something is to be done; F2 lists it.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Alguien o algo lo cambió después de escribirse, o le cortó el final. Eso no afecta a quién entra.</translation>
@@ -9394,9 +10675,19 @@
         <translation>Ahora hay ahí otra cosa con ese nombre. Se deja como está; mírala tú.</translation>
     </message>
     <message>
+        <source>Spare stop lists lie ready. They stop devices until the new CA is made, and not after.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stop it if it must not get in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Bloquéalo si no debe entrar.</translation>
+    </message>
+    <message>
+        <source>Stop what was stolen first, whichever it was. That takes a minute and needs no succession.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take a file of one device kind. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
@@ -9424,6 +10715,16 @@
         <translation>Usa uno de estos, o busca una palabra con --search.</translation>
     </message>
     <message>
+        <source>Take the steps before that one.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the steps before that one; hearthkey succession shows them.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tell whoever looks after the app what you were doing.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Cuéntale a quien se ocupa de la aplicación qué estabas haciendo.</translation>
@@ -9449,9 +10750,24 @@
         <translation>Se deshizo la indicación de que una copia de {whom} sigue existiendo.</translation>
     </message>
     <message>
+        <source>That {title} was seen to get in stays written down. No proof is taken back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>La CA caduca el {day}, y con ella los pases de todos. Antes hay que pasar por cada dispositivo.</translation>
+    </message>
+    <message>
+        <source>The CA ends on {end}. Begin with the next one by {last}, so that nobody’s pass has to end early.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The CA ends on {end}. The last safe day to begin with the next one was {last}: begin now, and visit the devices whose passes run longest first.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The CA key in this copy belongs to another household than the rest of it.</source>
@@ -9554,6 +10870,16 @@
         <translation>La pasarela deja a los dispositivos sus direcciones ({tunnel}), así que una petición desde {address} no demuestra nada.</translation>
     </message>
     <message>
+        <source>The gateway was not seen to hold what the last step made for it. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gateway’s next certificate, under the same name</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>El secreto compartido del hogar se creó de nuevo; hay que comunicárselo a un dispositivo.</translation>
@@ -9622,6 +10948,11 @@
         <source>The keyring has not answered for {seconds} seconds. Nothing was lost, nothing is half done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>El llavero no responde desde hace {seconds} segundos. No se ha perdido nada y nada ha quedado a medias.</translation>
+    </message>
+    <message>
+        <source>The keyring has only one of the two CA keys, so that lists would be signed by half. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The keyring is closed. Nothing is lost: open it (log in to the desktop, or unlock it).</source>
@@ -9739,9 +11070,64 @@
         <translation>La lista de revocación más reciente, PEM (RFC 7468, sección 6).</translation>
     </message>
     <message>
+        <source>The next CA</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA cannot be taken back while somebody gets in by it: {titles}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA is beside the old one. Everybody gets in as before.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA is there already, beside the old one. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA was made beside the old one, which ends {old}; the new one ends {new}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next CA was taken back before anybody needed it, and its key was erased.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next list has number {number}, and the one who was withdrawn stays so.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next list has number {number}, and the {count} that were withdrawn stay so.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next list has number {number}; nobody is on it.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The next pass of {title} was seen to get in, so the device has it already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Ya se vio que el pase siguiente de {title} entra, así que el dispositivo ya lo tiene.</translation>
+    </message>
+    <message>
+        <source>The next pass of {title} was taken back before it was handed over, with revocation list {number}. Its key was erased here; the pass before it stays as it is.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next step stands on this page.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The number of that list (CRLNumber, RFC 5280 section 5.2.3).</source>
@@ -9754,9 +11140,64 @@
         <translation>El número del método de intercambio de claves en la IANA.</translation>
     </message>
     <message>
+        <source>The old CA cannot go yet: the gateway still shows the certificate that it signed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA ends on {day}. Whoever has no new bundle by then stands outside.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA was put away and its key erased; the new one ends {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA’s key is erased and its passes end. There is no way back from here.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old CA’s passes end. There is no way back from here.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old key is lost.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old key may be in other hands.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old one vouches for it.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old one vouches for the new one, so nobody notices while devices change over, one visit at a time.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old pass of {titles} was superseded with revocation list {number}, for good (superseded): {why}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>El pase anterior de {title} deja de entrar para siempre en cuanto la pasarela tenga la lista n.º {number}. Al nuevo no le afecta. Esto es definitivo.</translation>
+    </message>
+    <message>
+        <source>The old passes of {titles} were superseded with revocation list {number}, for good (superseded): {why}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
@@ -9772,6 +11213,16 @@
         <source>The page was opened by {address}.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>{address} abrió la página.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} was read whole, and its key opens. The settings have changed since: a new paper saves the work of changing them once more.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The paper of {day} was read whole, its key opens, and the settings on it are those of today.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The parts of the window are not installed here. Nothing was lost, nothing is half done.</source>
@@ -9802,6 +11253,11 @@
         <source>The pass would outlive the CA, which ends on {authority_end}; after that nothing it signed counts.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>El pase duraría más que la CA, que caduca el {authority_end}; después no vale nada de lo que firmó.</translation>
+    </message>
+    <message>
+        <source>The pass {serial}, which was made elsewhere, is that of {title}.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The passphrase and what it opens were about to stand together, so nothing was shown.</source>
@@ -9852,6 +11308,11 @@
         <source>The place cannot be reached now. If it is a stick, plug it in.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>Ahora no se puede llegar al lugar. Si es una memoria USB, conéctala.</translation>
+    </message>
+    <message>
+        <source>The plan stands on this page.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The printer {name} does not take the page.</source>
@@ -10004,6 +11465,11 @@
         <translation>La firma de este perfil no es de este hogar, o el perfil se cambió después de firmarlo.</translation>
     </message>
     <message>
+        <source>The step was taken back that the gateway trusts both CAs; nothing changed there.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The stop of {whom} was done again after all, with revocation list {number}.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Al final se bloqueó de nuevo {whom}, con la lista de revocación n.º {number}.</translation>
@@ -10074,6 +11540,11 @@
         <translation>El vale de recogida de {title} caducó sin que nadie recogiera el paquete.</translation>
     </message>
     <message>
+        <source>The ticket of {title} was closed after </source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The ticket of {title} was closed after 20 wrong links, the last from {address}.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>El vale de recogida de {title} se cerró tras 20 enlaces equivocados, el último desde {address}.</translation>
@@ -10124,6 +11595,11 @@
         <translation>El túnel no puede ser «{text}».</translation>
     </message>
     <message>
+        <source>The tunnel split or full</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The tunnel subnet {text} has no room for devices.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>En la subred del túnel {text} no caben dispositivos.</translation>
@@ -10132,6 +11608,11 @@
         <source>The two passphrases differ.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Las dos frases de contraseña son distintas.</translation>
+    </message>
+    <message>
+        <source>The visit on {day} was called off: {person}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The visit to the gateway was ended. The gateway holds one whole set, the old or the new.</source>
@@ -10479,6 +11960,11 @@
         <translation>Esto ya no se puede deshacer: la pasarela tiene la lista de revocación n.º {number}, así que está en vigor.</translation>
     </message>
     <message>
+        <source>This is the paper of another household ({household}).</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This is the practice household. Nothing of it is ever delivered to a gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Este es el hogar de práctica. Nada de él se envía nunca a una pasarela.</translation>
@@ -10609,6 +12095,11 @@
         <translation>Deshacer: un pase para {whom}</translation>
     </message>
     <message>
+        <source>Undo: a proof of {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Undo: delete a copy of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: borrar una copia de {whom}</translation>
@@ -10682,6 +12173,11 @@
         <source>Unlock the household once, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Abre el hogar una vez y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Unlock the household, or bring the keys back from a sealed copy.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Unlock the household, so that its list is signed anew</source>
@@ -10799,6 +12295,21 @@
         <translation>En espera.</translation>
     </message>
     <message>
+        <source>Was the app open and unlocked, or were the words with the computer? Then whoever has it can make a pass for anybody. Begin today, and put the old CA away even if some devices are not through: they stand outside until they have their new bundle.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Was the computer off or locked, and are the words written nowhere near it? Then they guard the key, and guessing seven of them takes longer than the CA lives. Take the succession in the coming weeks, without haste.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Was the computer stolen, or are the words lost? Say so at the top; the page says what to do first.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What begins on line {line} with {seen} does not end.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Lo que empieza en la línea {line} con {seen} no termina.</translation>
@@ -10827,6 +12338,11 @@
         <source>What follows in it was not read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Lo que sigue en él no se ha leído.</translation>
+    </message>
+    <message>
+        <source>What is left is to put the old CA away, and that cannot be taken back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What is made waits in the tray. Nobody has it until you hand it over.</source>
@@ -10939,6 +12455,16 @@
         <translation>Lo que escribe {subject} contiene la clave privada del dispositivo sin frase de contraseña. Quien consiga el archivo entra como ese dispositivo. Llévalo en mano y bórralo después, o usa el hueco device_key_sealed, que va bajo la frase de contraseña del paquete.</translation>
     </message>
     <message>
+        <source>When every device is through, put it away.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When every device is through, say so with hearthkey succession finish.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>When the CA ends, UTC (RFC 3339).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Cuándo caduca la CA, UTC (RFC 3339).</translation>
@@ -11014,6 +12540,16 @@
         <translation>De quién es, cómo lo llama la familia, qué es y hasta cuándo: no se pregunta nada más.</translation>
     </message>
     <message>
+        <source>With a new certificate the gateway would turn away every device that does not have the new CA yet.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write it again from the tray, if it waits there.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Vuelve a escribirlo desde la bandeja, si espera allí.</translation>
@@ -11027,6 +12563,11 @@
         <source>Write {wanted}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Escribe {wanted}.</translation>
+    </message>
+    <message>
+        <source>a month, a year, all of it</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>and the access that it lets its maker’s app have.</source>
@@ -11044,9 +12585,24 @@
         <translation>pídelas; las listas de reserva solo pueden bloquear dispositivos, nunca dejar entrar ninguno.</translation>
     </message>
     <message>
+        <source>begin</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>broken</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>roto</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done on {day}</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>gone since {day}</source>
@@ -11084,14 +12640,39 @@
         <translation>impide seguir</translation>
     </message>
     <message>
+        <source>later, by {day}</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>mail, clouds, streaming, cameras; look who is signed in there.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>correo, nubes, streaming, cámaras; mira quién tiene allí la sesión abierta.</translation>
     </message>
     <message>
+        <source>next, by {day}</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pass was in use then</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody on the revocation list</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nothing is delivered by itself here: carry the new list there, or they still get in.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>aquí no se envía nada por sí solo: lleva allí la lista nueva, o seguirá entrando.</translation>
+    </message>
+    <message>
+        <source>renew the selected device</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>said to get in, on mobile data</source>
@@ -11809,6 +13390,16 @@
         <translation>sudo ufw allow from {network} to any port {port} proto tcp; después se retira con sudo ufw delete y las mismas palabras.</translation>
     </message>
     <message>
+        <source>take the last change back</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take the last change back; the diary keeps both</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the desk: all that wait, one after another</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>la mesa: todos los que esperan, uno tras otro</translation>
@@ -11819,14 +13410,49 @@
         <translation>el certificado de la pasarela</translation>
     </message>
     <message>
+        <source>the householder said so</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the inside of a tunnel; a phone that is not set up yet cannot reach it</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>el interior de un túnel; un móvil que aún no está configurado no llega ahí</translation>
     </message>
     <message>
+        <source>the next entry found, the one before</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the old pass ended</source>
+        <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the old pass ends</source>
+        <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the old pass was handed over</source>
+        <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the one pass that was in use then gets in until it ends</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the revocation list</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>la lista de revocación</translation>
+    </message>
+    <message>
+        <source>the {count} passes that were in use then get in until they end</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>then it ends</source>
@@ -11897,6 +13523,11 @@
         <source>were</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>fueron</translation>
+    </message>
+    <message>
+        <source>what follows was seen to get in</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what is not at home keeps going its own way</source>
@@ -11974,9 +13605,34 @@
         <translation>{address}: {why}</translation>
     </message>
     <message>
+        <source>{change}: no device needs a new bundle.</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{change}: {count} devices need a new bundle.</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{change}: {title} needs a new bundle.</source>
+        <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{count} redes wifi son más de {limit}.</translation>
+    </message>
+    <message>
+        <source>{count} are withdrawn.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} are withdrawn; the highest list number is {number}.</source>
+        <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} bundles that wait have to be made anew: their keys are in no copy.</source>
@@ -11997,6 +13653,26 @@
         <source>{count} changed</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>con cambios: {count}</translation>
+    </message>
+    <message>
+        <source>{count} devices are not through yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices get a new key and a new pass each. Their old passes stay as they are until the new ones were seen to.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices have a new pass. Their bundles wait in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} devices were not begun and stay ticked.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} entries of the diary came later.</source>
@@ -12022,6 +13698,16 @@
         <source>{count} no longer needed</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>ya innecesarios: {count}</translation>
+    </message>
+    <message>
+        <source>{count} passes are taken over; they go on as they are, and wait for you to say whose they are.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} passes on the revocation list</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} the same</source>
@@ -12219,14 +13905,34 @@
         <translation>{household} vuelve tal como estaba el {day}. Lo que se hizo después no está aquí: lo que se bloqueó desde entonces se toma de la pasarela en el primer envío.</translation>
     </message>
     <message>
+        <source>{household} comes back with its key and its settings as they were on {day}, and the gateway gets a new certificate. People and devices are not on paper: {living}, and each needs a new one from here. Who was stopped is taken over from the gateway at the first delivery.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{household} goes on under its own CA.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
         <translation>{household} continúa con su propia CA.</translation>
     </message>
     <message>
+        <source>{household} was brought back from the paper of {day}: the key, the settings, and {withdrawn}.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{household} was brought back from the sealed copy of {day}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation>{household} se recuperó de la copia sellada del {day}.</translation>
+    </message>
+    <message>
+        <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, 1 pass and {withdrawn} on the list. Revocation list {number} was signed.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, {count} passes and {withdrawn} on the list. Revocation list {number} was signed.</source>
+        <extracomment>What is said about taking over a household that was made by hand.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{key} is missing (looked for from line {line} on).</source>
@@ -12354,6 +14060,21 @@
         <translation>{person} no tiene ningún pase que entre o que pueda volver a entrar.</translation>
     </message>
     <message>
+        <source>{person} never gets in again with any of these {count} devices once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person} never gets in again with this device once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
+        <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{person} told that {title} gets in, on mobile data.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{person} will get in with this {device} {end}. Nobody else has this pass.{again}</source>
         <extracomment>What is about to happen, the effect on people first.</extracomment>
         <translation>{person} podrá entrar con este dispositivo ({device}) {end}. Nadie más tiene este pase.{again}</translation>
@@ -12464,6 +14185,11 @@
         <translation>{text} es la propia fachada web, que se pediría la página a sí misma sin fin.</translation>
     </message>
     <message>
+        <source>{titles} cannot be stopped by a list: the pass is the old CA’s, whose key is lost. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} does not get in ({state}), so there is nothing to prove.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} no entra ({state}), así que no hay nada que comprobar.</translation>
@@ -12494,6 +14220,16 @@
         <translation>{title} recibió un pase hasta el {day}, número de serie {serial}. Su paquete espera en la bandeja.</translation>
     </message>
     <message>
+        <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray; the old pass gets in beside it until {overlap}, or until the new one is seen to.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} had a pass that is over.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} tenía un pase que ya terminó.</translation>
@@ -12504,9 +14240,34 @@
         <translation>{title} ya tiene un paquete en la bandeja. Un segundo solo se confundiría con el primero.</translation>
     </message>
     <message>
+        <source>{title} has a new bundle in the tray.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} has a new pass. Its bundle waits in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} has a pass already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title} ya tiene un pase.</translation>
+    </message>
+    <message>
+        <source>{title} has a pass of the old CA, until {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} has a pass of the old CA, which ends by itself on {day}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} has its new bundle; nobody has seen it get in yet.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} is a guest’s and is meant to end.</source>
@@ -12517,6 +14278,11 @@
         <source>{title} is asked for twice.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Se pide dos veces {title}.</translation>
+    </message>
+    <message>
+        <source>{title} is in: the link was opened through the gateway, which shows itself as {address}. Which device in the tunnel it was, or the gateway’s own computer, that address cannot say.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} is in: the link was opened through the tunnel, from {address}.</source>
@@ -12537,6 +14303,11 @@
         <source>{title} is stopped. Renew it by name, if it is to get in again.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>{title} tiene un bloqueo. Renuévalo por su nombre, si ha de volver a entrar.</translation>
+    </message>
+    <message>
+        <source>{title} is through.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} keeps its key; here it is erased, with its passphrase. If the bundle is lost after that, it is replaced, never sent again.</source>
@@ -12569,6 +14340,11 @@
         <translation>{title} deja de entrar. No hace falta frase de contraseña, y se puede dejar entrar de nuevo.</translation>
     </message>
     <message>
+        <source>{title} takes the place of {old}. Its pass is good until {ends}, serial {serial}; its bundle waits in the tray.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{title} cuenta entonces como comprobado hoy, porque lo dice {person}. Eso queda anotado y no se puede deshacer. Solo vale algo si la wifi estaba apagada.</translation>
@@ -12592,6 +14368,11 @@
         <source>{title} was let back in with revocation list {number}.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>Se dejó entrar de nuevo a {title} con la lista de revocación n.º {number}.</translation>
+    </message>
+    <message>
+        <source>{title} was not begun and stays ticked.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} was not begun.</source>
@@ -12622,6 +14403,16 @@
         <source>{title} was revoked, and that is final.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>El pase de {title} se revocó, y eso es definitivo.</translation>
+    </message>
+    <message>
+        <source>{title} was seen to get in: its link was opened through the gateway, from {address}.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} was seen to get in: its link was opened through the tunnel, from {address}.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title} was stopped with revocation list {number}.</source>

@@ -152,7 +152,7 @@ def literals(found: list[Module]) -> list[Message]:
 
 
 def templates(found: list[Module]) -> list[Message]:
-    """All templates of sentences and phrases that stand in calls, or in a name of the same function."""
+    """All templates of sentences and phrases that stand in calls, or in a name of the same function or module."""
     return [
         Message("sentences", source, module.note)
         for module in found
@@ -161,7 +161,7 @@ def templates(found: list[Module]) -> list[Message]:
         if isinstance(function, ast.FunctionDef | ast.Module)
         for call in _own(function)
         if isinstance(call, ast.Call) and called(call) in SENTENCES and call.args
-        for source in _of_template(call.args[0], function)
+        for source in _of_template(call.args[0], function, module)
         if source
     ]
 
@@ -177,14 +177,33 @@ def _own(function: ast.AST) -> Iterator[ast.AST]:
             yield from _own(child)
 
 
-def _of_template(node: ast.AST, function: ast.AST) -> tuple[str, ...]:
+def _of_template(node: ast.AST, function: ast.AST, module: Module) -> tuple[str, ...]:
+    """The literals that a template may be: written there, or in what its names stand for."""
+    if isinstance(node, ast.IfExp):
+        return _of_template(node.body, function, module) + _of_template(node.orelse, function, module)
+    while isinstance(node, ast.Subscript):
+        node = node.value
     if not isinstance(node, ast.Name):
         return choices(node)
     found: list[str] = []
-    for one in _own(function):
-        if isinstance(one, ast.Assign) and node.id in {
-            name.id for target in one.targets for name in ast.walk(target) if isinstance(name, ast.Name)
-        }:
-            found += [text for part in ast.walk(one.value) if (text := literal(part)) is not None and " " in text]
-            found += [text for text in choices(one.value) if text not in found]
+    for place in (function, module.tree):
+        for value in [value for one in _own(place) if (value := _given(one, node.id)) is not None]:
+            if isinstance(value, ast.Name | ast.IfExp | ast.Subscript):
+                found += _of_template(value, function, module)
+            found += [text for part in ast.walk(value) if (text := literal(part)) is not None and " " in text]
+            found += [text for text in choices(value) if text not in found]
+        if found:
+            break
     return tuple(found)
+
+
+def _given(node: ast.AST, name: str) -> ast.AST | None:
+    """What a node gives a name: by assigning it, or by going through it in a loop."""
+    if isinstance(node, ast.Assign) and name in {
+        one.id for target in node.targets for one in ast.walk(target) if isinstance(one, ast.Name)
+    }:
+        return node.value
+    if isinstance(node, ast.AnnAssign | ast.comprehension) and isinstance(node.target, ast.Name):
+        given = node.value if isinstance(node, ast.AnnAssign) else node.iter
+        return given if node.target.id == name else None
+    return None

@@ -35,7 +35,7 @@ TRANSLATES = {METHOD, "_tr", "translate", "said", "spoken", "caution", "mended",
 
 NO_WORDS = {
     "Esc", "Hearthkey", "RSA-3072", "broad", "compact", "suite-384", "act", "ink", "ink2", "rule", "raised",
-    "home.quince.example", "198.51.100.0/24", "198.51.100.1", "quince.example",
+    "home.quince.example", "198.51.100.0/24", "198.51.100.1", "quince.example", "01 ABCDE FGHIJ …",
 }  # fmt: skip
 """Names that are the same everywhere, colours of the tokens, samples of what is typed."""
 

@@ -18,6 +18,8 @@ TAKE_TURNS = (
     {"It is &gone", "Not &gone after all"},
     {"&Cover the code, show the words", "&Cover the words, show the code", "&Cover the words"},
     {"&Show the words", "&Show the words again"},
+    {"&Bring it back", "To the &board"},
+    {"&Give it the new certificate", "&Go on", "The &gateway has both"},
 )
 """Buttons at one place of which only one is ever there."""
 

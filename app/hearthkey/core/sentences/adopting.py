@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from hearthkey.core.adopt_plan import AdoptPlan
 from hearthkey.core.household import Authority
+from hearthkey.core.phrases import Phrase
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
 
@@ -39,17 +40,30 @@ def _withdrawn(about: AdoptPlan) -> Sentence:
     return Sentence(words[min(count, 2)], {"count": count, "number": about.list_number})
 
 
-def adopted(about: AdoptPlan, authority: Authority) -> str:
+def adopted(about: AdoptPlan, authority: Authority) -> Phrase:
     """It was taken over, for the diary."""
-    count, withdrawn = len(about.passes), len(about.entries)
-    passes = "1 pass" if count == 1 else f"{count} passes"
-    return (
-        f"{about.household.certified_name} was taken over as it was made elsewhere: its CA, which ends "
-        f"{day(authority.not_after)}, {passes} and {withdrawn} on the list. Revocation list {about.list_number} was "
-        "signed."
+    facts = {
+        "household": about.household.certified_name,
+        "ends": day(authority.not_after),
+        "count": len(about.passes),
+        "withdrawn": len(about.entries),
+        "number": about.list_number,
+    }
+    if len(about.passes) == 1:
+        return Phrase(
+            "{household} was taken over as it was made elsewhere: its CA, which ends {ends}, 1 pass and {withdrawn} on "
+            "the list. Revocation list {number} was signed.",
+            facts,
+        )
+    return Phrase(
+        "{household} was taken over as it was made elsewhere: its CA, which ends {ends}, {count} passes and "
+        "{withdrawn} on the list. Revocation list {number} was signed.",
+        facts,
     )
 
 
-def named(serial: str, title: str) -> str:
+def named(serial: str, title: str) -> Phrase:
     """Somebody said whose a pass is, for the diary."""
-    return f"The pass {serial}, which was made elsewhere, is that of {title}."
+    return Phrase(
+        "The pass {serial}, which was made elsewhere, is that of {title}.", {"serial": serial, "title": title}
+    )

@@ -95,23 +95,23 @@ def on_flash(one: Copy) -> Sentence:
     return FLASH_OPEN if one.form.startswith(_TEMPLATE) else FLASH
 
 
-def _which(template: str, one: Told) -> Phrase:
+def _which(one: Told) -> dict[str, object]:
     what = described(one, Phrase(*form(one.copy)))
-    return Phrase(template, {"title": one.of.title, "day": day(one.copy.made), "what": Phrase(*what)})
+    return {"title": one.of.title, "day": day(one.copy.made), "what": Phrase(*what)}
 
 
 def said_gone(one: Told) -> Phrase:
     """For the diary: the householder says so."""
-    return _which("The copy of {title} from {day} ({what}) is gone, as was said here.", one)
+    return Phrase("The copy of {title} from {day} ({what}) is gone, as was said here.", _which(one))
 
 
 def deleted(one: Told, count: int) -> Phrase:
     """For the diary: the app deleted it, or found it gone."""
     if count:
-        return _which("The copy of {title} from {day} ({what}) was deleted here.", one)
-    return _which("The copy of {title} from {day} ({what}) was looked for and is not there any more.", one)
+        return Phrase("The copy of {title} from {day} ({what}) was deleted here.", _which(one))
+    return Phrase("The copy of {title} from {day} ({what}) was looked for and is not there any more.", _which(one))
 
 
 def not_gone(one: Told) -> Phrase:
     """For the diary: it was taken back."""
-    return _which("The copy of {title} from {day} ({what}) is not gone after all.", one)
+    return Phrase("The copy of {title} from {day} ({what}) is not gone after all.", _which(one))

@@ -273,6 +273,9 @@ _GATEWAYS = (
 )
 
 
+_WITHDRAWN = ("Nobody is withdrawn.", "One is withdrawn.", "{count} are withdrawn.")
+
+
 def _counted(count: int, words: tuple[str, str, str]) -> Sentence:
     return Sentence(words[min(count, 2)], {"count": count})
 
@@ -288,9 +291,7 @@ def _list(home: FoundHome) -> Sentence:
     withdrawn = len(home.withdrawn)
     facts = {"count": withdrawn, "number": home.highest_list}
     if not home.highest_list:
-        return _counted(withdrawn, ("Nobody is withdrawn.", "One is withdrawn.", "{count} are withdrawn."))._replace(
-            facts=facts
-        )
+        return _counted(withdrawn, _WITHDRAWN)
     words = (
         "Nobody is withdrawn; the highest list number is {number}.",
         "One is withdrawn; the highest list number is {number}.",

@@ -7,7 +7,8 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from hearthkey.core.passes import Pass
-from hearthkey.core.sentences.diary import day, titles, was
+from hearthkey.core.phrases import Phrase
+from hearthkey.core.sentences.diary import day, titles
 from hearthkey.core.sentences.sentence import Sentence
 
 if TYPE_CHECKING:  # who only lists dates needs none of them
@@ -30,19 +31,24 @@ def plan(planned: RenewPlan) -> Sentence:
     )
 
 
-def renewed(made: Pass, overlap_ends: datetime | None) -> str:
+def renewed(made: Pass, overlap_ends: datetime | None) -> Phrase:
     """A pass was renewed."""
-    said = f"{made.title} got its next pass until {day(made.not_after)}, serial {made.serial}. Its bundle waits in the"
+    facts = {"title": made.title, "ends": day(made.not_after), "serial": made.serial}
     if overlap_ends is None:
-        return f"{said} tray."
-    return f"{said} tray; the old pass gets in beside it until {day(overlap_ends)}, or until the new one is seen to."
+        return Phrase("{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray.", facts)
+    return Phrase(
+        "{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray; the old pass gets in "
+        "beside it until {overlap}, or until the new one is seen to.",
+        {**facts, "overlap": day(overlap_ends)},
+    )
 
 
-def replaced(made: Pass, old: Sequence[Pass]) -> str:
+def replaced(made: Pass, old: Sequence[Pass]) -> Phrase:
     """A device took the place of another."""
-    return (
-        f"{made.title} takes the place of {titles(tuple(old))}. Its pass is good until {day(made.not_after)}, serial "
-        f"{made.serial}; its bundle waits in the tray."
+    return Phrase(
+        "{title} takes the place of {old}. Its pass is good until {ends}, serial {serial}; its bundle waits in the "
+        "tray.",
+        {"title": made.title, "old": titles(tuple(old)), "ends": day(made.not_after), "serial": made.serial},
     )
 
 
@@ -68,14 +74,21 @@ def supersede(planned: SupersedePlan) -> Sentence:
     )
 
 
-def superseded(chosen: tuple[Pass, ...], number: int, *, proved: bool) -> str:
+def superseded(chosen: tuple[Pass, ...], number: int, *, proved: bool) -> Phrase:
     """Old passes went for good."""
-    old = "old pass" if len(chosen) == 1 else "old passes"
-    why = "what follows was seen to get in" if proved else "the householder said so"
-    return (
-        f"The {old} of {titles(chosen)} {was(chosen)} superseded with revocation list {number}, for good "
-        f"(superseded): {why}."
+    facts = {"titles": titles(chosen), "number": number, "why": Phrase(PROVED if proved else SAID_SO)}
+    if len(chosen) == 1:
+        return Phrase(
+            "The old pass of {titles} was superseded with revocation list {number}, for good (superseded): {why}.",
+            facts,
+        )
+    return Phrase(
+        "The old passes of {titles} were superseded with revocation list {number}, for good (superseded): {why}.", facts
     )
+
+
+PROVED = "what follows was seen to get in"
+SAID_SO = "the householder said so"
 
 
 def take_back(planned: TakeBackPlan) -> Sentence:
@@ -87,22 +100,23 @@ def take_back(planned: TakeBackPlan) -> Sentence:
     )
 
 
-def taken_back(chosen: Pass, number: int) -> str:
+def taken_back(chosen: Pass, number: int) -> Phrase:
     """A renewal was taken back."""
-    return (
-        f"The next pass of {chosen.title} was taken back before it was handed over, with revocation list {number}. Its "
-        f"key was erased here; the pass before it stays as it is."
+    return Phrase(
+        "The next pass of {title} was taken back before it was handed over, with revocation list {number}. Its key was "
+        "erased here; the pass before it stays as it is.",
+        {"title": chosen.title, "number": number},
     )
 
 
-def visit_planned(person: str, on: datetime) -> str:
+def visit_planned(person: str, on: datetime) -> Phrase:
     """A visit was planned."""
-    return f"A visit is planned: {person}, on {day(on)}."
+    return Phrase("A visit is planned: {person}, on {day}.", {"person": person, "day": day(on)})
 
 
-def visit_dropped(person: str, on: datetime) -> str:
+def visit_dropped(person: str, on: datetime) -> Phrase:
     """A visit was called off."""
-    return f"The visit on {day(on)} was called off: {person}."
+    return Phrase("The visit on {day} was called off: {person}.", {"person": person, "day": day(on)})
 
 
 WHY_LEFT = {

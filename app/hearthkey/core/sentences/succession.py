@@ -7,6 +7,7 @@ from datetime import datetime
 
 from hearthkey.core.household import Authority, Gateway
 from hearthkey.core.passes import Pass
+from hearthkey.core.phrases import Listing, Phrase, sentences
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.succession import Carries, Cause, DeviceStep, Plan, PlannedStep, Standing, Step, Succession
@@ -136,47 +137,53 @@ _SPARES = (
 )
 
 
-def begun(old: Authority, new: Authority, cause: Cause) -> str:
+VOUCHES = "The old one vouches for it."
+WHY_BEGUN = {Cause.STOLEN: "The old key may be in other hands.", Cause.LOST: "The old key is lost."}
+
+
+def begun(old: Authority, new: Authority, cause: Cause) -> Listing:
     """The next CA was made."""
-    vouches = "" if cause is Cause.LOST else " The old one vouches for it."
-    reason = {
-        Cause.PLANNED: "",
-        Cause.STOLEN: " The old key may be in other hands.",
-        Cause.LOST: " The old key is lost.",
-    }[cause]
-    return (
-        f"The next CA was made beside the old one, which ends {day(old.not_after)}; the new one ends "
-        f"{day(new.not_after)}.{vouches}{reason}"
+    made = Phrase(
+        "The next CA was made beside the old one, which ends {old}; the new one ends {new}.",
+        {"old": day(old.not_after), "new": day(new.not_after)},
+    )
+    vouches = [] if cause is Cause.LOST else [Phrase(VOUCHES)]
+    why = [Phrase(WHY_BEGUN[cause])] if cause in WHY_BEGUN else []
+    return sentences([made, *vouches, *why])
+
+
+def trusted(_: Succession) -> Phrase:
+    """The gateway trusts both."""
+    return Phrase("The gateway trusts the old CA and the new one.")
+
+
+def not_trusted(_: Succession) -> Phrase:
+    """That step was taken back."""
+    return Phrase("The step was taken back that the gateway trusts both CAs; nothing changed there.")
+
+
+def gateway_follows(made: Gateway) -> Phrase:
+    """The gateway got a certificate of the new CA."""
+    return Phrase(
+        "The gateway got a certificate of the new CA until {day}. New passes are the new CA’s.",
+        {"day": day(made.not_after)},
     )
 
 
-def trusted(_: Succession) -> str:
-    """The gateway trusts both."""
-    return "The gateway trusts the old CA and the new one."
-
-
-def not_trusted(_: Succession) -> str:
-    """That step was taken back."""
-    return "The step was taken back that the gateway trusts both CAs; nothing changed there."
-
-
-def gateway_follows(made: Gateway) -> str:
-    """The gateway got a certificate of the new CA."""
-    return f"The gateway got a certificate of the new CA until {day(made.not_after)}. New passes are the new CA’s."
-
-
-def gateway_back(made: Gateway) -> str:
+def gateway_back(made: Gateway) -> Phrase:
     """It got one of the old CA again."""
-    return f"The gateway got a certificate of the old CA again, until {day(made.not_after)}."
+    return Phrase("The gateway got a certificate of the old CA again, until {day}.", {"day": day(made.not_after)})
 
 
-def taken_back(_: Succession) -> str:
+def taken_back(_: Succession) -> Phrase:
     """The next CA was taken back."""
-    return "The next CA was taken back before anybody needed it, and its key was erased."
+    return Phrase("The next CA was taken back before anybody needed it, and its key was erased.")
 
 
-def finished(found: Succession, ended: tuple[Pass, ...]) -> str:
+def finished(found: Succession, ended: tuple[Pass, ...]) -> Listing:
     """The old CA was put away."""
-    titles = tuple(dict.fromkeys(one.title for one in ended))
-    whose = f" Its last passes ended: {', '.join(titles)}." if titles else ""
-    return f"The old CA was put away and its key erased; the new one ends {day(found.new.not_after)}.{whose}"
+    away = Phrase(
+        "The old CA was put away and its key erased; the new one ends {day}.", {"day": day(found.new.not_after)}
+    )
+    titles = Listing(dict.fromkeys(one.title for one in ended))
+    return sentences([away, *([Phrase("Its last passes ended: {titles}.", {"titles": titles})] if titles else [])])

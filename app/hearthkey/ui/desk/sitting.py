@@ -17,7 +17,7 @@ from hearthkey.ui.drives import Sticks
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.leaving import Leaving
 from hearthkey.ui.pages.two_channels import Side
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 
 
 class Sitting(QObject):
@@ -151,7 +151,7 @@ class Sitting(QObject):
         self.leaving.leave()
 
         def done(changes: Changes) -> None:
-            self.said.emit(changes.sentence)
+            self.said.emit(spoken(changes.sentence))
             self.erasing = False
             if self.turns is not None and self.turns.current.one.serial == serial:
                 self.put_off()

@@ -20,7 +20,7 @@ from hearthkey.ui.drawer.commit_foot import CommitFoot
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.kind_words import words
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended, said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -72,7 +72,7 @@ class AnotherPage(Page):
             self._identity = identity
             self.label.setText(self.tr("new {device}").format(device=found[-1].device)[:64])
             self.kind.take(seen.kinds.of(found[-1].kind).name)
-        self.entitle(self.tr("In the place of {title}").format(title=found[-1].title))
+        self.entitle(self.tr("In the place of {title}").format(title=spoken(found[-1].title)))
         alive = any(one.state(seen.at) in LIVING for one in found)
         self.about.speak(
             self.tr("It stops getting in at once, and for good as soon as the new one was seen to get in.")

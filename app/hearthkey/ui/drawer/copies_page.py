@@ -200,7 +200,7 @@ class CopiesPage(Page):
             errand(self._chosen, self, self._done, self._failed)
 
     def _done(self, changes: Changes) -> None:
-        self._say(changes.sentence)
+        self._say(spoken(changes.sentence))
         self.list.setFocus()
 
     def _failed(self, error: HearthkeyError) -> None:

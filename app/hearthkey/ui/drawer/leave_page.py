@@ -17,7 +17,7 @@ from hearthkey.ui.controls.tick import Tick
 from hearthkey.ui.drawer.commit_foot import CommitFoot
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.errands import Errands
-from hearthkey.ui.text import said
+from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -76,7 +76,7 @@ class LeavePage(Page):
         if plan.person != self._person:
             return
         self._plan = plan
-        self.devices.speak("\n".join(dict.fromkeys(one.title for one in plan.chosen)))
+        self.devices.speak("\n".join(dict.fromkeys(spoken(one.title) for one in plan.chosen)))
         self.voice.speak(said(words.plan(plan.person, plan.revoke)))
         while (item := self._chores.takeAt(0)) is not None:
             widget = item.widget()
@@ -97,6 +97,6 @@ class LeavePage(Page):
     def _done(self, changes: Changes) -> None:
         self.tail.forget()
         self.tail.hide()
-        self.voice.speak(changes.sentence)
-        announce(self.voice, changes.sentence)
+        self.voice.speak(spoken(changes.sentence))
+        announce(self.voice, spoken(changes.sentence))
         (self.ticks[0] if self.ticks else self.close_button).setFocus()

@@ -24,7 +24,7 @@ from hearthkey.ui.drawer.unlock import UnlockRow
 from hearthkey.ui.drawer.visits import Visits
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.fold import Fold
-from hearthkey.ui.text import mended, said
+from hearthkey.ui.text import mended, said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -232,7 +232,7 @@ class RenewPage(Page):
             return
         done, count = len(self._made) + 1, len(self._made) + len(self._ahead)
         told = self.tr("{title}, {done} of {count}")
-        self.step.speak(told.format(title=self._ahead[0].old.title, done=done, count=count))
+        self.step.speak(told.format(title=spoken(self._ahead[0].old.title), done=done, count=count))
         announce(self.step, self.step.text())
         self._look_over()
         self._errands.renew(self._ahead[0], self, self._one, self._failed)
@@ -257,7 +257,7 @@ class RenewPage(Page):
         self._running = False
         seen = self._errands.last
         made = set(self._made)
-        titles = [] if seen is None else [one.title for one in seen.passes if one.serial in made]
+        titles = [] if seen is None else [spoken(one.title) for one in seen.passes if one.serial in made]
         self.step.speak("")
         if seen is not None:
             self.rows.show_snapshot(seen)

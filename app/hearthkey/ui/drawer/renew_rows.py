@@ -12,11 +12,12 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from hearthkey.core import renewal
 from hearthkey.core.duties import SLOWEST_VISIT
 from hearthkey.core.passes import LIVING, Pass, State
-from hearthkey.core.sentences.board import short_day
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.labels import Label
 from hearthkey.ui.controls.tick import Tick
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.drawer.page import inset
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -88,7 +89,7 @@ class RenewRows(QWidget):
         self._shown = found
         self._clear()
         for one in found[:MOST]:
-            tick = Tick(self._theme, one.chosen.title, self._under(one, snapshot.at), steps_back=False)
+            tick = Tick(self._theme, spoken(one.chosen.title), self._under(one, snapshot.at), steps_back=False)
             tick.setChecked(one.chosen.identity in ticked)
             tick.toggled.connect(lambda _on: self.changed.emit())
             self._column.addWidget(tick)

@@ -22,7 +22,7 @@ from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -155,7 +155,7 @@ class SealedPage(Page):
             self.outcome.speak(f"{step} …")
 
     def _done(self, changes: Changes) -> None:
-        self._say(changes.sentence, "ink")
+        self._say(spoken(changes.sentence), "ink")
 
     def _failed(self, error: HearthkeyError) -> None:
         self._say(mended(error), "act")

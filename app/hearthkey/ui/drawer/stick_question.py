@@ -150,7 +150,7 @@ class StickQuestion(QWidget):
 
     def _done(self, changes: Changes) -> None:
         self._asked, self._busy = None, False
-        self._offer(self.undo, told=changes.sentence)
+        self._offer(self.undo, told=spoken(changes.sentence))
         self.question.hide()
 
     def _delete(self) -> None:

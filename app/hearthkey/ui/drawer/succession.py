@@ -9,11 +9,11 @@ from hearthkey.core import renewal
 from hearthkey.core.passes import LIVING, Pass
 from hearthkey.core.plans import Changes, SupersedePlan, TakeBackPlan
 from hearthkey.core.sentences import renewal as sentences
-from hearthkey.core.sentences.board import short_day
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Prose, Voice
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.drawer.commit_foot import CommitFoot
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Errands

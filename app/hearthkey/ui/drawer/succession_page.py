@@ -23,7 +23,7 @@ from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.drawer.succession_steps import StepList
 from hearthkey.ui.drawer.unlock import UnlockRow
 from hearthkey.ui.errands import Errands
-from hearthkey.ui.text import caution, mended, said
+from hearthkey.ui.text import caution, mended, said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -232,7 +232,7 @@ class SuccessionPage(Page):
 
     def _done(self, changes: Changes) -> None:
         self._busy = self._sure = False
-        self._say(" ".join([changes.sentence, *(caution(one) for one in changes.cautions)]))
+        self._say(" ".join([spoken(changes.sentence), *(caution(one) for one in changes.cautions)]))
         self._judge()
 
     def _failed(self, error: HearthkeyError) -> None:

@@ -14,7 +14,7 @@ from hearthkey.core.sentences import succession as words
 from hearthkey.core.succession import Carries, DeviceStep, Plan, PlannedStep, Standing, Step
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Prose
-from hearthkey.ui.text import said
+from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -126,7 +126,7 @@ class StepList(QWidget):
         if deed is not None:
             text, act = deed
             button = Button(self._theme, text, height=26)
-            button.setAccessibleName(f"{text}: {one.title}")
+            button.setAccessibleName(f"{text}: {spoken(one.title)}")
             button.setEnabled(able)
             button.clicked.connect(act)
             row.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)

@@ -11,11 +11,11 @@ from hearthkey.core.certificates import end_of_day
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.plans import Changes
 from hearthkey.core.renewal import Visit
-from hearthkey.core.sentences.board import short_day
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.fields import Labelled
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.dates import short_day
 from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.drawer.until import DateField

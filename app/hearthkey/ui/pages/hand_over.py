@@ -229,8 +229,8 @@ class HandOver(QWidget):
         self.leaving.leave()
 
         def done(changes: Changes) -> None:
-            self.told.emit(changes.sentence)
-            self._aloud(changes.sentence)
+            self.told.emit(spoken(changes.sentence))
+            self._aloud(spoken(changes.sentence))
             if self.isVisible():
                 self._ways.back.emit()
 

@@ -23,6 +23,7 @@ from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Line
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.languages import NAMES
 from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
 from hearthkey.ui.pages.question import Question
@@ -32,9 +33,6 @@ from hearthkey.ui.printing.preview import Preview
 from hearthkey.ui.text import mended
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
-
-_TONGUES = ((Language.ENGLISH, "English"), (Language.GERMAN, "Deutsch"), (Language.SPANISH, "Español"))
-"""Languages by their own names, whatever the desktop's is."""
 
 
 class KeyPaperPage(QWidget):
@@ -66,8 +64,9 @@ class KeyPaperPage(QWidget):
         self.sheets: tuple[tuple[Mark, ...], ...] = ()
         self.painter = PaperPainter(theme.fonts)
         self.head = PageHead(theme, self.tr("Back to the board"))
-        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in _TONGUES])
-        self.page_size = Choice(theme, self.tr("Paper"), [("A4", "A4"), ("LETTER", "Letter")])
+        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in NAMES.items()])
+        sizes = [(Paper.A4.name, Paper.A4.name), (Paper.LETTER.name, self.tr("Letter"))]
+        self.page_size = Choice(theme, self.tr("Paper"), sizes)
         self.number = Choice(theme, self.tr("Page"), [("0", self.tr("1: codes")), ("1", self.tr("2: letters"))])
         self.preview = Preview(theme, self.painter)
         self.print_button = Button(theme, self.tr("&Print…"), kind=Kind.COMMIT, hint=self.tr("Ctrl+P"), height=34)

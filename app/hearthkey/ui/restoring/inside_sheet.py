@@ -7,11 +7,11 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.network import Caution
-from hearthkey.core.sentences.diary import day
 from hearthkey.services.restoring_inside import Inside
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Label, Prose, Rule, Voice
-from hearthkey.ui.text import caution
+from hearthkey.ui.dates import day
+from hearthkey.ui.text import caution, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -92,7 +92,7 @@ class InsideSheet(QWidget):
         self.inside = inside
         self.title.setText(inside.household)
         self.facts.tell(self._rows(inside))
-        self.voice.speak(inside.sentence)
+        self.voice.speak(spoken(inside.sentence))
         self.caution.speak(caution(Caution("one-computer", inside.household)))
         self._show(opened=True, done=False)
 

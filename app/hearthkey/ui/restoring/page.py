@@ -31,6 +31,7 @@ from hearthkey.ui.restoring.drop_place import DropPlace, PickFiles, pick_files
 from hearthkey.ui.restoring.inside_sheet import InsideSheet
 from hearthkey.ui.restoring.typed_lines import TypedLines
 from hearthkey.ui.restoring.where_kept import WhereKept
+from hearthkey.ui.text import spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -244,9 +245,9 @@ class RestorePage(QWidget):
         self.form.hide()
         name = "" if self.sheet.inside is None else self.sheet.inside.household
         self.head.say(self.tr("{household} is back.").format(household=name), "")
-        self.sheet.show_done(changes.sentence)
+        self.sheet.show_done(spoken(changes.sentence))
         self._say("")
-        announce(self, changes.sentence)
+        announce(self, spoken(changes.sentence))
 
     def _to_gateway(self) -> None:
         self.gateway_wanted.emit(self.sheet.inside is not None and self.sheet.inside.on_paper)
