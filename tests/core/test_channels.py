@@ -20,6 +20,15 @@ def test_bundle_and_words_never_come_on_one_page() -> None:
     assert composed([Piece("a", Carries.BUNDLE), Piece("b")]) == ("a", "b")
 
 
+def test_the_key_on_paper_and_its_passphrase_never_come_on_one_page() -> None:
+    """If this failed, whoever finds the paper would have the household."""
+    with pytest.raises(Bug, match="both-channels"):
+        composed([Piece("OBQWG", Carries.KEY), Piece("plum", Carries.WORDS)])
+    with pytest.raises(Bug, match="both-channels"):
+        composed([Piece("OBQWG", Carries.KEY), Piece("Quince Cottage: plum kettle")], words=WORDS)
+    assert composed([Piece("OBQWG", Carries.KEY), Piece("b")], words=WORDS) == ("OBQWG", "b")
+
+
 @pytest.mark.parametrize(
     "text",
     ["Say: plum kettle", "1 plum, 2 kettle", "PLUM\nKETTLE", "ivory-lantern.zip", "otter…quilt", "gravel  otter"],

@@ -101,7 +101,7 @@ def test_a_wrong_passphrase_and_a_broken_file_are_told_on_the_page(blank: Blank,
     assert not blank.founded()
 
 
-@pytest.mark.parametrize("trouble", ["keyring-locked", "keyring-silent", "keyring-absent"])
+@pytest.mark.parametrize("trouble", ["keyring-locked", "keyring-absent"])
 def test_a_keyring_that_does_not_answer_is_told_at_once_and_a_key_file_does(
     blank: Blank, kept: Kept, trouble: str
 ) -> None:

@@ -134,7 +134,8 @@ HELP = {
             "A copy holds everything that this computer knows, so that another one can take over.",
             "It is made after every change, and lies in the data folder. Carry one away: a stick at a friend’s house.",
             "Trying one opens it as a new computer would. Do it once or twice a year.",
-            "On a computer without a household: hearthkey restore, and the file.",
+            "The key on paper outlives every stick: two pages, for a scanner and for hands. Scan it once to be sure.",
+            "On a computer without a household, the first page has the way: “From a sealed copy …”.",
         ),
     ),
     "succession": Help(
