@@ -9,7 +9,7 @@ from hearthkey.cli.teller import Teller
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import succession as words
-from hearthkey.core.succession import Cause, Plan
+from hearthkey.core.succession import Cause, Plan, Standing
 from hearthkey.services.house import House
 
 _MARKS = {"done": "[x]", "now": "[>]", "later": "[ ]"}
@@ -28,7 +28,7 @@ def succession_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         house.sparing.renew()
     plan = house.succeeding.look()
     deliver = house.register.target() is not None and arguments.act != "take-back"
-    after = ["Next: hearthkey deliver"] if deliver else []
+    after = ["Next: hearthkey deliver, then hearthkey succession"] if deliver else []
     teller.result([changes.sentence, *_lines(house, plan), *after], {"done": changes.sentence, **_data(plan, ())})
 
 
@@ -81,7 +81,8 @@ def _lines(house: House, plan: Plan) -> list[str]:
     lines = [str(words.headline(plan, house.clock.now()))]
     for one in plan.steps:
         lines.append(f"{_MARKS[one.standing.value]} {words.step(one)}: {words.when(one)}")
-        lines.append(f"    {words.means(one, plan.cause)}")
+        if one.standing is not Standing.DONE:
+            lines.append(f"    {words.means(one, plan.cause)}")
     return lines + [f"  - {words.device(one)}" for one in plan.devices]
 
 

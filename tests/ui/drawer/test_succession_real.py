@@ -35,6 +35,11 @@ def errands(qtbot: QtBot, tmp_path: Path) -> Iterator[Errands]:
     made.close()
 
 
+def wait_for(qtbot: QtBot, page: SuccessionPage, step: Step) -> None:
+    """Wait until a step is the next one."""
+    qtbot.waitUntil(lambda: page.plan is not None and page.plan.next is step, timeout=PATIENCE)
+
+
 def test_begun_gone_on_with_and_taken_back(qtbot: QtBot, theme: Theme, errands: Errands) -> None:
     """Broken: the page asks for a step and nothing happens, or it shows another state than the household is in."""
     page = SuccessionPage(theme, errands, Ways())
@@ -44,10 +49,7 @@ def test_begun_gone_on_with_and_taken_back(qtbot: QtBot, theme: Theme, errands: 
     page.line.setText(PASSPHRASE.reveal())
     page.commit.click()
     for step in (Step.TRUST, Step.GATEWAY, Step.DEVICES):
-        qtbot.waitUntil(
-            lambda step=step: page.plan is not None and page.plan.next is step,  # type: ignore[misc]
-            timeout=PATIENCE,
-        )
+        wait_for(qtbot, page, step)
         if step is not Step.DEVICES:
             qtbot.waitUntil(page.commit.isEnabled, timeout=PATIENCE)
             page.commit.click()

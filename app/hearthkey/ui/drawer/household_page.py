@@ -133,6 +133,10 @@ class HouseholdPage(Page):
             place = self.tr("(key in the keyring)") if authority.key_place == "keyring" else self.tr("(key in a file)")
             tell("authority", self.tr("CA"), day(authority.not_after), place)
             tell("sha", self.tr("CA, SHA-256"), in_groups(authority.fingerprint))
+        found = snapshot.succession
+        if found is not None and found.underway:
+            other = found.old if found.new_issues else found.new
+            tell("other", self.tr("the other CA"), day(other.not_after), self.tr("(trusted beside it)"))
 
     def _judge(self) -> None:
         """Offer what can be done now."""
