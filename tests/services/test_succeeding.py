@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
@@ -11,6 +13,7 @@ from cryptography import x509
 
 from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Refused
+from hearthkey.core.kinds import OLD
 from hearthkey.core.passes import State
 from hearthkey.core.proofs import Proof, Way
 from hearthkey.core.secret import Secret
@@ -115,6 +118,15 @@ def test_the_pack_has_both_and_what_was_there_keeps_its_name(home: Home) -> None
     assert turned["ca-certificate.pem"] == with_two["ca-certificate.pem"]
 
 
+def profile_names(home: Home, text: str) -> set[bytes]:
+    """By what a system knows the profile of a device again."""
+    bundle = replace(home.house.bundling.open(home.newest(text)), container=OLD)
+    (written,) = home.house.bundling.write(bundle, Form.PROFILE)
+    found = set(re.findall(rb"invalid\.hearthkey\.[0-9a-z.-]+identity", written.data))
+    assert found
+    return found
+
+
 def test_to_the_end(home: Home) -> None:
     """If this fails, a household does not get from one CA to the next, or keeps what should be gone."""
     old = home.house.register.authority()
@@ -124,7 +136,9 @@ def test_to_the_end(home: Home) -> None:
     assert set(steps.values()) == {Carries.OLD}
     with pytest.raises(Refused, match="succession-devices-left"):
         home.house.succeeding.finish(told=True)
+    before = profile_names(home, "Tomasz laptop")
     home.add(RENEWED)
+    assert profile_names(home, "Tomasz laptop") == before
     assert home.house.succeeding.look().devices[1].carries is Carries.MADE
     prove(home, "Tomasz laptop")
     assert home.house.succeeding.look().devices[1].carries is Carries.DONE

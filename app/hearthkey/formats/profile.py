@@ -71,6 +71,7 @@ def write(
     *,
     issuer: str,
     container_name: str,
+    mark: str = "",
 ) -> bytes:
     """Write a profile as an XML property list.
 
@@ -80,8 +81,10 @@ def write(
         issuer: common name of the CA that issued the gateway's certificate; the schema wants it where the type of the
             certificate is declared.
         container_name: file name of the PKCS#12.
+        mark: 16 hex digits of the household's first CA, so that a profile of the next CA replaces the one before;
+            empty while there was only one.
     """
-    own = _names_of(settings)
+    own = _names_of(settings, mark)
     identity = {
         **_head(own, "identity", _IDENTITY, settings.device),
         "PayloadCertificateFileName": container_name,
@@ -110,9 +113,9 @@ def write(
     return plistlib.dumps(whole, fmt=plistlib.FMT_XML, sort_keys=True)
 
 
-def _names_of(settings: Settings) -> str:
+def _names_of(settings: Settings, mark: str) -> str:
     """The identifier by which a system knows that a renewed profile replaces the old one: household and device."""
-    return f"invalid.hearthkey.{settings.authority_fingerprint[:16]}.{settings.identity}"
+    return f"invalid.hearthkey.{mark or settings.authority_fingerprint[:16]}.{settings.identity}"
 
 
 def _uuid(name: str) -> str:

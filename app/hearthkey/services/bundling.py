@@ -144,6 +144,7 @@ class Bundling:
                 self._register.connect_choices(),
                 issuer=read.common_name(bundle.authorities[0]),
                 container_name=container_name,
+                mark=the_authority(self._register).short,
             )
             return {profile.file_name(settings): self._sign_profile(written)}
         script = connect_script.write(
