@@ -115,6 +115,7 @@ def test_a_proof_lets_the_old_pass_go(home: Cottage, *, at_once: bool) -> None:
         assert home.unlocked("supersede", "--proved", "--yes").code == 0
     shown = home.run("show", "Ines phone", "--json").told["passes"]
     assert [one["state"] for one in shown] == ["revoked", "in use"]
+    assert [one["follows"] for one in shown] == [[], [shown[0]["serial"]]]
 
 
 def test_the_householder_lets_an_old_pass_go(home: Cottage) -> None:

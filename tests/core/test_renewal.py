@@ -208,3 +208,20 @@ def test_ten_thousand_renewals_are_looked_through_one_by_one() -> None:
     renewal.over_once_proved(passes, follows, NOW)
     renewal.due_by(passes, follows, NOW + 900 * DAY, NOW)
     assert Counted.reads < 10 * len(follows)
+
+
+def test_what_replaces_an_old_device_is_proved_before_the_old_one_is_asked_about() -> None:
+    """Broken if it fails: the day list asks to give up an old phone for one that nobody has seen work."""
+    stopped = replace(OLD, reason=Reason.CERTIFICATE_HOLD, since=NOW)
+    follows = [replace(FOLLOW, way=Way.REPLACED, overlap_ends=NOW - DAY)]
+    for new, asked in ((IN_USE, []), (PROVED, [stopped])):
+        passes = [stopped, replace(new, identity="other.quince.example")]
+        found = forecast(HOUSE, passes, {"0b"}, NOW, follows=follows)
+        assert [one.chosen for one in found if one.act is Act.SUPERSEDE] == asked
+
+
+def test_an_old_device_that_was_let_in_again_is_renewed_like_any_other() -> None:
+    """Broken if it fails: whoever goes on with the old phone loses it at its end, in spite of every round."""
+    follows = [replace(FOLLOW, way=Way.REPLACED)]
+    passes = [OLD, replace(WAITING, identity="other.quince.example")]
+    assert renewal.due_by(passes, follows, NOW + 60 * DAY, NOW) == [OLD]

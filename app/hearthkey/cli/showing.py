@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from argparse import Namespace
+from collections.abc import Sequence
 
 from hearthkey.cli.board import pass_data
 from hearthkey.cli.teller import Teller
 from hearthkey.core.errors import Refused
 from hearthkey.core.network import Caution
-from hearthkey.core.passes import State
+from hearthkey.core.passes import Pass, State
+from hearthkey.core.renewal import Follow
 from hearthkey.core.sentences import doors
 from hearthkey.core.sentences import proofs as sentences
 from hearthkey.core.sentences.diary import day
@@ -34,7 +36,7 @@ def show_verb(house: House, arguments: Namespace, teller: Teller) -> None:
 
 def _device(house: House, arguments: Namespace, teller: Teller) -> None:
     found = looking.find(house.register.passes(), arguments.device)
-    now = house.clock.now()
+    now, follows = house.clock.now(), house.register.follows()
     lines: list[str] = []
     data: list[dict[str, object]] = []
     for one in found:
@@ -55,6 +57,7 @@ def _device(house: House, arguments: Namespace, teller: Teller) -> None:
         ]
         if one.handed_over is not None:
             lines.append(f"  handed over    {day(one.handed_over)}; its key exists on the device alone")
+        lines += [f"  follows        {old.old}, both until {day(old.overlap_ends)}" for old in _before(one, follows)]
         lines += [f"  proved         {day(proof.at)}, {sentences.way(proof)}" for proof in one.proofs[-1:]]
         if one.reason is not None and one.since is not None:
             lines.append(f"  on the list    since {day(one.since)}, {one.reason.rfc_name}")
@@ -63,6 +66,7 @@ def _device(house: House, arguments: Namespace, teller: Teller) -> None:
             "fingerprint": facts.fingerprint,
             "subject": facts.subject,
             "issuer": facts.issuer,
+            "follows": [old.old for old in _before(one, follows)],
         }
         if arguments.pem:
             text = pem.encode("CERTIFICATE", house.register.certificate(one.serial))
@@ -72,13 +76,17 @@ def _device(house: House, arguments: Namespace, teller: Teller) -> None:
     teller.result(lines, {"passes": data})
 
 
+def _before(one: Pass, follows: Sequence[Follow]) -> list[Follow]:
+    return [follow for follow in follows if follow.new == one.serial]
+
+
 def _next(state: State, title: str) -> str:
     return {
         State.WAITING: "export it, then hand it over",
-        State.IN_USE: f"nothing; if {title} is lost, stop it",
+        State.IN_USE: f"nothing; if {title} is lost, stop it; before it ends, renew it",
         State.STOPPED: "let it back in, or revoke it",
         State.REVOKED: "nothing: it never gets in again",
-        State.ENDED: "a new pass (add with --replace)",
+        State.ENDED: "a new pass (renew)",
     }[state]
 
 

@@ -9,7 +9,7 @@ from enum import StrEnum
 
 from hearthkey.core.outlook import DUE, HOUSE_DUE
 from hearthkey.core.passes import LIVING, Pass
-from hearthkey.core.renewal import Follow, Visit, last_visit, renewals, without_bridged, works
+from hearthkey.core.renewal import Follow, Visit, Way, last_visit, renewals, without_bridged, works
 
 LAST_CALL = timedelta(days=30)
 """How long before everybody would be refused the same duty is said once more."""
@@ -185,6 +185,7 @@ def _of_old(living: Sequence[Pass], follows: Sequence[Follow], now: datetime) ->
         old, new = known.get(follow.old), known.get(follow.new)
         if old is None or new is None or not works(new, now):
             continue
-        by = new.proved or max(follow.overlap_ends, follow.made)
-        found[old.serial] = Duty(f"supersede-{old.serial}", by, Act.SUPERSEDE, old.not_after, old)
+        by = follow.overlap_ends if new.proved is None and follow.way is Way.RENEWED else new.proved
+        if by is not None:
+            found[old.serial] = Duty(f"supersede-{old.serial}", by, Act.SUPERSEDE, old.not_after, old)
     return list(found.values())

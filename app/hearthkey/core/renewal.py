@@ -193,7 +193,7 @@ def due_by(passes: Sequence[Pass], follows: Sequence[Follow], until: datetime, n
     for one in without_bridged([one for one in passes if one.state(now) in LIVING], now):
         if one.guest or one.not_after > until or one.state(now) is State.STOPPED:
             continue
-        if one.handed_over is None or one.serial in renewed:
-            continue
-        found.append(one)
+        after = renewed.get(one.serial)
+        if one.handed_over is not None and (after is None or after.identity != one.identity):
+            found.append(one)
     return found

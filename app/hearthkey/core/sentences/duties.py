@@ -23,7 +23,7 @@ _WHY = {
     Act.RENEW_GATEWAY: "The gateway’s certificate ends on {day}. After that devices turn away from it.",
     Act.RENEW_PASS: "It gets in until {day}, and not a day longer.",
     Act.HAND_OVER: "It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.",
-    Act.SUPERSEDE: "The new one works. Until it goes, the old one gets in too, at most until {day}.",
+    Act.SUPERSEDE: "Another one has taken its place. By itself the old one ends on {day}.",
     Act.GUEST_LEAVES: "It is a guest’s and ends on {day} by itself.",
     Act.PROVE: "It was handed over on {day}, and nobody has seen it get in from outside.",
     Act.TRY_COPY: "No sealed copy was opened for real since {day}. If this computer dies, that is what is left.",

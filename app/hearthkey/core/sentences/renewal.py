@@ -79,11 +79,11 @@ def superseded(chosen: tuple[Pass, ...], number: int, *, proved: bool) -> Phrase
     facts = {"titles": titles(chosen), "number": number, "why": Phrase(PROVED if proved else SAID_SO)}
     if len(chosen) == 1:
         return Phrase(
-            "The old pass of {titles} was superseded with revocation list {number}, for good (superseded): {why}.",
+            "The old pass of {titles} was withdrawn for good with revocation list {number} (superseded): {why}.",
             facts,
         )
     return Phrase(
-        "The old passes of {titles} were superseded with revocation list {number}, for good (superseded): {why}.", facts
+        "The old passes of {titles} were withdrawn for good with revocation list {number} (superseded): {why}.", facts
     )
 
 
