@@ -17,7 +17,7 @@ from hearthkey.core.network import Caution
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Entry
 
-UNNAMED = "Not yet named"
+UNNAMED = "Somebody"
 """Whose passes are until somebody says it; a shell may put it in its own words."""
 
 _KEY_SETS = {P_256: COMPACT, P_384: SUITE_384}

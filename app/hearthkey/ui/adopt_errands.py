@@ -68,3 +68,9 @@ class AdoptErrands(ProofErrands):
             then(changes)
 
         self._change(work, context, over, failed)
+
+    def name_pass(
+        self, serial: str, person: str, device: str, context: QObject, then: Then[Changes], failed: Failed
+    ) -> None:
+        """Say whose a pass is that was made elsewhere."""
+        self._change(lambda: self._here().naming.name(serial, person, device), context, then, failed)

@@ -24,6 +24,7 @@ from hearthkey.ui.drawer.deed import Deed, Verb
 from hearthkey.ui.drawer.device_words import DeviceWords, Step, device_words
 from hearthkey.ui.drawer.figures import Facts, in_groups
 from hearthkey.ui.drawer.life_line import LifeLine
+from hearthkey.ui.drawer.naming_card import NamingCard
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.stick_question import StickQuestion
 from hearthkey.ui.drawer.stops import Stop, stops
@@ -63,6 +64,7 @@ class DevicePage(Page):
         self.facts = Facts(theme)
         self.certificate = CertificateView(theme, errands)
         self.stick = StickQuestion(theme, errands)
+        self.naming = NamingCard(theme, errands)
         self.copies_button = Button(theme, self.tr("Copies that left…"), kind=Kind.WORD)
         self.succession = Succession(theme, errands)
         self.another_button = Button(theme, self.tr("Replace this device…"), kind=Kind.WORD)
@@ -71,7 +73,8 @@ class DevicePage(Page):
         self._build_foot()
         self.copies_button.clicked.connect(lambda: ways.copies.emit(self._identity))
         self.another_button.clicked.connect(lambda: ways.another.emit(self._identity))
-        self.stick.settled.connect(lambda: self.first().setFocus())
+        for answered in (self.stick.settled, self.naming.named):
+            answered.connect(lambda: self.first().setFocus())
         self.follow(errands.seen, self.show_snapshot)
         self.deed.opened.connect(self._row.hide)
         self.deed.done.connect(self._done)
@@ -106,6 +109,7 @@ class DevicePage(Page):
         self.body.setSpacing(10)
         self.put(self.sentence, self.note)
         self.body.addWidget(self.stick)
+        self.body.addWidget(self.naming)
         self.body.addWidget(self.deed)
         self.body.addWidget(self._row)
         self.body.addWidget(self.succession)
@@ -165,6 +169,7 @@ class DevicePage(Page):
         newest = self._passes[-1]
         words = device_words(newest, now)
         self.entitle(spoken(newest.title), words.sign)
+        self.naming.about(newest, read_only=snapshot.read_only)
         self.sentence.speak(said(words.rest), stressed=said(words.state))
         self.life.show_stops(self._stops(newest, snapshot), words.sign)
         self.life.setAccessibleDescription(f"{said(words.state)} {said(words.rest)}")

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
+from hearthkey.core.adopt_plan import UNNAMED
 from hearthkey.core.found_findings import all_findings
 from hearthkey.core.found_home import FoundHome
 from hearthkey.core.found_household import (
@@ -109,3 +111,15 @@ def looked(*, locked: bool) -> Callable[[Window], None]:
         turn.turned.emit(turn.side.lock if locked else turn.side.choose)
 
     return begin
+
+
+def unnamed(window: Window) -> None:
+    """A pass that was taken over, of which nobody has said yet whose it is."""
+    seen = window.outside.errands.last
+    if seen is None:
+        return
+    chosen = next(one for one in seen.passes if (one.person, one.device) == ("Ines", "phone"))
+    adopted = replace(chosen, person=UNNAMED, device="ines-phone", kind="other", handed_over=chosen.not_before)
+    passes = tuple(adopted if one.serial == chosen.serial else one for one in seen.passes)
+    window.ways.device.emit(chosen.identity)
+    window.outside.errands.seen.emit(replace(seen, passes=passes))

@@ -242,6 +242,7 @@ HOUSEHOLD = (
     Scene("proof-proved", proof_states.proved, PLAIN + SPECIAL[:1]),
     Scene("device-proved", proof_states.device, PLAIN + SPECIAL[:1]),
     *(Scene(name, begin, PLAIN[: 1 + lamp]) for name, (begin, lamp) in renewal_states.STATES.items()),
+    Scene("device-unnamed", adopt_states.unnamed, PLAIN[:2]),
     Scene("nobody-yet", _nobody, PLAIN[:2]),
     Scene("keyring-locked", _keyring_locked),
     Scene("keyring-silent", _keyring_silent, PLAIN[:2]),

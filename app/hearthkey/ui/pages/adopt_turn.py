@@ -137,7 +137,7 @@ class AdoptTurn(QObject):
             dns_servers=request.dns_servers,
             tunnel=request.tunnel,
             gateway_key_set=request.gateway_key_set,
-            unnamed=self.tr("Not yet named"),
+            unnamed=self.tr("Somebody"),
         )
 
     def _planned(self, asked: AdoptRequest, prepared: Prepared) -> None:
