@@ -181,17 +181,11 @@ def _rsa() -> rsa.RSAPrivateKey:
     return rsa.generate_private_key(public_exponent=65537, key_size=2048)
 
 
-def _constraints(length: int) -> x509.BasicConstraints:
-    return x509.BasicConstraints(ca=True, path_length=length)
-
-
 SHAPES: dict[str, Callable[[Path], ByHand]] = {
     "RSA-2048": lambda folder: family(folder, key=_rsa()),
     "P-521": lambda folder: family(folder, key=ec.generate_private_key(ec.SECP521R1())),
     "no identifier": lambda folder: family(folder, shape=Shape(identifier=False)),
     "no key usage": lambda folder: family(folder, shape=Shape(key_usage=False)),
-    "path length 0": lambda folder: family(folder, shape=Shape(constraints=_constraints(0))),
-    "ends soon": lambda folder: family(folder, shape=Shape(ends=90 * DAY)),
 }
 
 

@@ -74,7 +74,7 @@ class Evening:
             line.clear()
             QTest.keyClicks(line, text)
         self.until(lambda: words._offered is not None)  # noqa: SLF001  # drawn on the lane
-        offered = words._offered  # noqa: SLF001
+        offered = words._offered  # noqa: SLF001  # as above
         assert offered is not None
         QTest.keyClicks(words.again, offered.reveal())
 
