@@ -195,17 +195,17 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not yet named</source>
-        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nothing is written before the last button, and nothing in the folder is ever changed.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -2583,6 +2583,11 @@
         <translation>(Nr. {number})</translation>
     </message>
     <message>
+        <source>(trusted beside it)</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>As it was</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Wie es war</translation>
@@ -2661,6 +2666,11 @@
         <source>revocation list</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Sperrliste</translation>
+    </message>
+    <message>
+        <source>the other CA</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2987,6 +2997,34 @@
         <source>{number} of {count}</source>
         <extracomment>The devices that were found, as ruled rows with the typed letters underlined.</extracomment>
         <translation>{number} von {count}</translation>
+    </message>
+</context>
+<context>
+    <name>NamingCard</name>
+    <message>
+        <source>It was made elsewhere. Whose is it?</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name it</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is it called?</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose device is it?</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6955,6 +6993,11 @@
         <translation>Ein anderer Name für das Haus braucht ein neues Gateway-Zertifikat und damit die Passphrase. Alles andere lässt sich mit einem Klick zurücknehmen.</translation>
     </message>
     <message>
+        <source>Another one has taken its place. By itself the old one ends on {day}.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Another tunnel subnet</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation type="unfinished"></translation>
@@ -8825,6 +8868,11 @@
         <translation>Von {count} Codes fehlt {missing}.</translation>
     </message>
     <message>
+        <source>On a computer without a household, the first page has the way: “From a sealed copy …”.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On line {line} the result grows past {limit} octets, more than any program’s settings.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>In Zeile {line} wächst das Ergebnis über {limit} Byte, mehr als die Einstellungen irgendeines Programms.</translation>
@@ -10510,11 +10558,6 @@
         <translation>Noch ist nichts nachgewiesen. {address} ist eine Adresse zu Hause: Entweder ist das Gerät im WLAN zu Hause, oder das Gateway verbirgt es hinter seiner eigenen Adresse. Ist {address} die des Gateways, sag es, dann zählt es.</translation>
     </message>
     <message>
-        <source>On a computer without a household: hearthkey restore, and the file.</source>
-        <extracomment>What help says about each spot of the window.</extracomment>
-        <translation>Auf einem Computer ohne Haushalt: hearthkey restore und die Datei.</translation>
-    </message>
-    <message>
         <source>One file went to {where} and was read back. Revocation list {number} is in force.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{where}: Eine Datei ging dorthin und wurde zurückgelesen. Sperrliste Nr. {number} ist in Kraft.</translation>
@@ -11055,11 +11098,6 @@
         <translation>Die neue Liste liegt auf dem Gateway, doch der Befehl danach endete mit {status} und sagte: {said}.</translation>
     </message>
     <message>
-        <source>The new one works. Until it goes, the old one gets in too, at most until {day}.</source>
-        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation>Der neue geht. Solange der alte nicht beendet ist, kommt auch er hinein, höchstens bis {day}.</translation>
-    </message>
-    <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title}: Der neue Pass würde am {new} ablaufen, vor dem alten ({old}).</translation>
@@ -11185,19 +11223,9 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The old pass of {titles} was superseded with revocation list {number}, for good (superseded): {why}.</source>
-        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>{title}: Der alte Pass kommt nie wieder hinein, sobald das Gateway Liste Nr. {number} hat. Der neue ist nicht betroffen. Das ist endgültig.</translation>
-    </message>
-    <message>
-        <source>The old passes of {titles} were superseded with revocation list {number}, for good (superseded): {why}.</source>
-        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
@@ -12703,6 +12731,21 @@
         <source>Windows cannot open a file named &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Windows kann keine Datei namens „{text}“ öffnen.</translation>
+    </message>
+    <message>
+        <source>The key on paper outlives every stick: two pages, for a scanner and for hands. Scan it once to be sure.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old pass of {titles} was withdrawn for good with revocation list {number} (superseded): {why}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old passes of {titles} were withdrawn for good with revocation list {number} (superseded): {why}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Without the words nothing can be renewed or stopped; nobody can make new ones for you.</source>

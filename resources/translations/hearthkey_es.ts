@@ -195,17 +195,17 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not yet named</source>
-        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nothing is written before the last button, and nothing in the folder is ever changed.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
+        <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -2583,6 +2583,11 @@
         <translation>(n.º {number})</translation>
     </message>
     <message>
+        <source>(trusted beside it)</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>As it was</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Como estaba</translation>
@@ -2661,6 +2666,11 @@
         <source>revocation list</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>lista de revocación</translation>
+    </message>
+    <message>
+        <source>the other CA</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2987,6 +2997,34 @@
         <source>{number} of {count}</source>
         <extracomment>The devices that were found, as ruled rows with the typed letters underlined.</extracomment>
         <translation>{number} de {count}</translation>
+    </message>
+</context>
+<context>
+    <name>NamingCard</name>
+    <message>
+        <source>It was made elsewhere. Whose is it?</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name it</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is it called?</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose device is it?</source>
+        <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6955,6 +6993,11 @@
         <translation>Otro nombre para la casa necesita un certificado nuevo de la pasarela y, por tanto, la frase de contraseña. Todo lo demás se deshace con un clic.</translation>
     </message>
     <message>
+        <source>Another one has taken its place. By itself the old one ends on {day}.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Another tunnel subnet</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation type="unfinished"></translation>
@@ -8825,6 +8868,11 @@
         <translation>De {count} códigos, falta el {missing}.</translation>
     </message>
     <message>
+        <source>On a computer without a household, the first page has the way: “From a sealed copy …”.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On line {line} the result grows past {limit} octets, more than any program’s settings.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>En la línea {line}, el resultado pasa de {limit} bytes, más que los ajustes de cualquier programa.</translation>
@@ -10510,11 +10558,6 @@
         <translation>Aún no hay nada comprobado. {address} es una dirección de casa: o el dispositivo está en la wifi de casa, o la pasarela lo oculta tras su propia dirección. Si {address} es la de la pasarela, indícalo, y cuenta.</translation>
     </message>
     <message>
-        <source>On a computer without a household: hearthkey restore, and the file.</source>
-        <extracomment>What help says about each spot of the window.</extracomment>
-        <translation>En un ordenador sin hogar: hearthkey restore, y el archivo.</translation>
-    </message>
-    <message>
         <source>One file went to {where} and was read back. Revocation list {number} is in force.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>Un archivo se envió a {where} y se releyó. La lista de revocación n.º {number} está en vigor.</translation>
@@ -11055,11 +11098,6 @@
         <translation>La lista nueva está en la pasarela, pero el comando posterior terminó con {status} y dijo: {said}.</translation>
     </message>
     <message>
-        <source>The new one works. Until it goes, the old one gets in too, at most until {day}.</source>
-        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation>El nuevo funciona. Hasta que se retire, también entra el anterior, como mucho hasta el {day}.</translation>
-    </message>
-    <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>El pase nuevo de {title} caducaría el {new}, antes que el anterior ({old}).</translation>
@@ -11185,19 +11223,9 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The old pass of {titles} was superseded with revocation list {number}, for good (superseded): {why}.</source>
-        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>El pase anterior de {title} deja de entrar para siempre en cuanto la pasarela tenga la lista n.º {number}. Al nuevo no le afecta. Esto es definitivo.</translation>
-    </message>
-    <message>
-        <source>The old passes of {titles} were superseded with revocation list {number}, for good (superseded): {why}.</source>
-        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
@@ -12703,6 +12731,21 @@
         <source>Windows cannot open a file named &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Windows no puede abrir un archivo llamado «{text}».</translation>
+    </message>
+    <message>
+        <source>The key on paper outlives every stick: two pages, for a scanner and for hands. Scan it once to be sure.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old pass of {titles} was withdrawn for good with revocation list {number} (superseded): {why}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old passes of {titles} were withdrawn for good with revocation list {number} (superseded): {why}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Without the words nothing can be renewed or stopped; nobody can make new ones for you.</source>

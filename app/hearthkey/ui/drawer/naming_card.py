@@ -60,10 +60,13 @@ class NamingCard(QWidget):
             self.device.setText(one.device)
         self.person.setEnabled(not read_only)
         self.device.setEnabled(not read_only)
-        self._typed()
+        self._judge()
 
     def _typed(self) -> None:
         self.whose.trouble("")
+        self._judge()
+
+    def _judge(self) -> None:
         self.commit.setEnabled(
             self.person.isEnabled() and bool(self.person.text().strip()) and bool(self.device.text().strip())
         )
@@ -79,5 +82,5 @@ class NamingCard(QWidget):
         self.named.emit()
 
     def _refused(self, error: HearthkeyError) -> None:
-        self._typed()
+        self._judge()
         self.whose.trouble(mended(error))
