@@ -18,6 +18,7 @@ from hearthkey.bootstrap.gateway import GatewayRooms
 from hearthkey.bootstrap.kinds import KindRoom
 from hearthkey.bootstrap.makers import MakersRoom
 from hearthkey.bootstrap.paper import PaperRoom
+from hearthkey.bootstrap.reach import ReachRoom
 from hearthkey.bootstrap.renewal import RenewalRoom
 from hearthkey.bootstrap.sealed import SealedRoom
 from hearthkey.bootstrap.sheets import SheetRoom
@@ -49,6 +50,7 @@ class House(
     CopyRoom,
     KindRoom,
     PaperRoom,
+    ReachRoom,
     SealedRoom,
     SheetRoom,
     TicketRoom,

@@ -58,6 +58,7 @@ _MODULES = {
     "paper": "paper",
     "succession": "succession",
     "tour": "tour",
+    "reach": "reach",
 }
 WINDOW = "window"
 

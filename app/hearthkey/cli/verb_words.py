@@ -8,6 +8,7 @@ from pathlib import Path
 
 from hearthkey.cli.verb_words_adopting import ADOPTING
 from hearthkey.cli.verb_words_keeping import KEEPING
+from hearthkey.cli.verb_words_reach import REACHING
 from hearthkey.core.bundle import Form
 from hearthkey.core.connect_choices import SIGNERS
 from hearthkey.core.keysets import KEY_SETS
@@ -266,6 +267,7 @@ def _diary(verb: argparse.ArgumentParser) -> None:
 WORDS: dict[str, Callable[[argparse.ArgumentParser], None]] = (
     ADOPTING
     | KEEPING
+    | REACHING
     | {
         "window": _window,
         "found": _found,

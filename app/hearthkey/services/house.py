@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from hearthkey.services.looking_over import LookingOver
     from hearthkey.services.losing import Losing
     from hearthkey.services.naming import Naming
+    from hearthkey.services.network_planning import NetworkPlanning
     from hearthkey.services.opening import Keyholder
     from hearthkey.services.packing import Packing
     from hearthkey.services.papering import Papering
@@ -171,6 +172,10 @@ class House(Protocol):
     @property
     def tidying(self) -> Tidying:
         """The verb "copies"."""
+
+    @property
+    def network_planning(self) -> NetworkPlanning:
+        """The verb "reach" where it only works things out."""
 
     @property
     def notices(self) -> Notices:

@@ -18,6 +18,7 @@ from hearthkey.core.sentences import (
     errors_kinds,
     errors_paper,
     errors_proofs,
+    errors_reach,
     errors_renewal,
     errors_sealed,
     errors_settings,
@@ -46,6 +47,7 @@ REFUSED = (
     | errors_paper.REFUSED
     | errors_proofs.REFUSED
     | errors_renewal.REFUSED
+    | errors_reach.REFUSED
     | errors_sealed.REFUSED
     | errors_settling.REFUSED
     | errors_sheets.REFUSED

@@ -1,0 +1,47 @@
+"""The room of a household where the way in is worked out."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
+
+if TYPE_CHECKING:
+    from hearthkey.adapters.register import SqliteRegister
+    from hearthkey.core.reach.clashes import CommonRange
+    from hearthkey.services.network_planning import NetworkPlanning
+    from hearthkey.services.ports import Clock, Dice
+
+
+class Rooms(Protocol):
+    """The rooms that this one stands on."""
+
+    @property
+    def clock(self) -> Clock:
+        """The computer's clock."""
+
+    @property
+    def dice(self) -> Dice:
+        """The random source."""
+
+    @property
+    def register(self) -> SqliteRegister:
+        """The register."""
+
+
+def common_networks() -> tuple[CommonRange, ...]:
+    """The subnets that devices meet away from home, from the file that came with the app."""
+    from hearthkey.adapters.places import resources
+    from hearthkey.formats import common_networks
+
+    return common_networks.read((resources() / "networks" / "common.toml").read_bytes())
+
+
+class ReachRoom(Rooms):
+    """The network plan's part of a house."""
+
+    @cached_property
+    def network_planning(self) -> NetworkPlanning:
+        """The verb "reach" where it only works things out."""
+        from hearthkey.services.network_planning import NetworkPlanning
+
+        return NetworkPlanning(self.register, self.clock, self.dice, common_networks)

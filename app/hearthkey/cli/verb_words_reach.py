@@ -1,0 +1,21 @@
+"""The words of the verbs about the way in from outside."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable
+
+
+def _reach(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--plan", action="store_true", required=True, help="work out what can be, and ask nobody")
+    verb.add_argument(
+        "--home-subnet", action="append", metavar="SUBNET", help="as if this were at home; repeatable, nothing changes"
+    )
+    verb.add_argument("--tunnel-subnet", metavar="SUBNET", help="as if inner addresses were these; nothing changes")
+    verb.add_argument("--outer-mtu", type=int, metavar="N", help="as if the way out had N octets; nothing changes")
+    verb.add_argument("--router", metavar="ADDRESS", help="the internet address that the router’s own pages show")
+    verb.add_argument("--upload", type=int, metavar="KBITS", help="what the line sends, in kbit/s")
+    verb.add_argument("--board", type=int, metavar="KBITS", help="what the gateway encrypts, in kbit/s")
+
+
+REACHING: dict[str, Callable[[argparse.ArgumentParser], None]] = {"reach": _reach}
