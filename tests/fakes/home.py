@@ -32,6 +32,7 @@ from hearthkey.services.picking_up import PickingUp
 from hearthkey.services.ports import Files, Workshop
 from tests.fakes.clock import FakeClock
 from tests.fakes.copy_locks import QuickLocks
+from tests.fakes.deputy_locks import QuickDeputyLocks
 from tests.fakes.dice import SeededDice
 from tests.fakes.gateway import FakeGateway
 from tests.fakes.locksmith import QuickLocksmith
@@ -91,6 +92,7 @@ class PracticeHouse(House):
         self.__dict__.update(clock=world.clock, dice=world.dice, workshop=world.workshop, files=world.files)
         self.__dict__["gateway_door"] = world.gate
         self.__dict__["copy_locks"] = world.locks
+        self.__dict__["deputy_locks"] = QuickDeputyLocks()
         self.__dict__["notices"] = WrittenNotices(world.notices)
         if world.locksmith is not None:
             self.__dict__["locksmith"] = world.locksmith

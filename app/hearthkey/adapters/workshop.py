@@ -15,8 +15,9 @@ from hearthkey.core.errors import Unavailable
 from hearthkey.core.keysets import RSA_3072
 from hearthkey.core.kinds import STRONG
 from hearthkey.core.secret import Secret
-from hearthkey.pki import copy_lock, guard, keys, pkcs12
+from hearthkey.pki import copy_lock, deputy_lock, guard, keys, pkcs12
 from hearthkey.pki.copy_lock import Lock, Opened
+from hearthkey.pki.deputy_lock import Passphrases
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services.ports import SealJob
 
@@ -133,6 +134,23 @@ class CrewCopyLocks:
         return Opened(Secret(private), Secret(mark_key))
 
 
+class CrewDeputyLocks:
+    """The port `services.sealed_ports.DeputyLocks`, by a crew."""
+
+    def __init__(self, crew: Crew) -> None:
+        self._crew = crew
+
+    def lock(self, opens: Passphrases, secret: Secret[bytes]) -> str:
+        """See the port."""
+        own = None if opens.own is None else opens.own.reveal()
+        return next(self._crew.each(_lock_passphrases, [(opens.household.reveal(), own, secret.reveal())]))
+
+    def unlock(self, text: str, secret: Secret[bytes]) -> Passphrases:
+        """See the port."""
+        household, own = next(self._crew.each(_unlock_passphrases, [(text, secret.reveal())]))
+        return Passphrases(Secret(household), None if own is None else Secret(own))
+
+
 def _pool() -> ProcessPoolExecutor:
     # Not forked: a fork would copy the CA key and the register's open file into every child.
     return ProcessPoolExecutor(
@@ -179,3 +197,14 @@ def _unlock(plain: tuple[str, str]) -> tuple[str, str]:
     locked, passphrase = plain
     opened = copy_lock.unlock(locked, Secret(passphrase))
     return opened.private.reveal(), opened.mark_key.reveal()
+
+
+def _lock_passphrases(plain: tuple[str, str | None, bytes]) -> str:
+    household, own, secret = plain
+    return deputy_lock.lock(Passphrases(Secret(household), None if own is None else Secret(own)), Secret(secret))
+
+
+def _unlock_passphrases(plain: tuple[str, bytes]) -> tuple[str, str | None]:
+    text, secret = plain
+    opened = deputy_lock.unlock(text, Secret(secret))
+    return opened.household.reveal(), None if opened.own is None else opened.own.reveal()

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from hearthkey.bootstrap.adopting import AdoptRoom
 from hearthkey.bootstrap.copies import CopyRoom
+from hearthkey.bootstrap.deputy import DeputyRoom
 from hearthkey.bootstrap.gateway import GatewayRooms
 from hearthkey.bootstrap.kinds import KindRoom
 from hearthkey.bootstrap.makers import MakersRoom
@@ -48,6 +49,7 @@ class House(
     MakersRoom,
     GatewayRooms,
     CopyRoom,
+    DeputyRoom,
     KindRoom,
     PaperRoom,
     ReachRoom,

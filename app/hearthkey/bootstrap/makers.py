@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from hearthkey.adapters.workshop import Crew
     from hearthkey.services.ports import Locksmith, Workshop
-    from hearthkey.services.sealed_ports import CopyLocks
+    from hearthkey.services.sealed_ports import CopyLocks, DeputyLocks
 
 
 class MakersRoom:
@@ -50,3 +50,14 @@ class MakersRoom:
         from hearthkey.adapters.workshop import CrewCopyLocks
 
         return CrewCopyLocks(self._crew)
+
+    @cached_property
+    def deputy_locks(self) -> DeputyLocks:
+        """Locks and opens what a deputy's parts stand for."""
+        if self._crew is None:
+            from hearthkey.pki import deputy_lock
+
+            return deputy_lock
+        from hearthkey.adapters.workshop import CrewDeputyLocks
+
+        return CrewDeputyLocks(self._crew)

@@ -55,6 +55,7 @@ VERBS = {
     "restore": "Bring a household back from a sealed copy, or from its paper.",
     "paper": "Put the household’s encrypted key on paper: codes for a scanner, lines for hands.",
     "succession": "Let the next CA follow this one: the plan with its days, and each step.",
+    "deputy": "Get ready for somebody to take over: parts, a letter, a stop set; try a part, or open a copy with two.",
     "tour": "Walk the whole job on the practice household Quince Cottage.",
 }
 _BARE = frozenset({"list"})

@@ -8,11 +8,13 @@ from pathlib import Path
 from hearthkey.cli import asking
 from hearthkey.cli.paper import from_paper, try_paper
 from hearthkey.cli.teller import Teller
+from hearthkey.core import deputy
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.network import Caution
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.secret import Secret
 from hearthkey.formats import sealed_tar
+from hearthkey.pki.deputy_lock import Passphrases
 from hearthkey.services import passphrases
 from hearthkey.services.house import House
 
@@ -29,6 +31,8 @@ def seal_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         house.sealing.make_ready(own, anew=True)
     elif not house.sealing.ready:
         asking.unlock(house, arguments, teller)
+    if arguments.into is not None and arguments.into.is_dir():
+        deputy.check_no_parts(one.name for one in arguments.into.iterdir())
     made, changes = house.sealing.seal(arguments.into, progress=teller.progress)
     lines = [changes.sentence, f"Next, to be sure of it: hearthkey try {changes.files[0]}"]
     teller.result(lines, {"copy": _data(made), "files": list(changes.files)})
@@ -53,7 +57,12 @@ def restore_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         return
     data = house.files.read(arguments.file, sealed_tar.LARGEST)
     secret = asking.passphrase(arguments, "Household passphrase")
-    with house.restoring.preview(data, secret, _own(arguments), progress=teller.progress) as plan:
+    bring_back(house, arguments, teller, data, Passphrases(secret, _own(arguments)))
+
+
+def bring_back(house: House, arguments: Namespace, teller: Teller, data: bytes, opens: Passphrases) -> None:
+    """Bring a household back with what opens its copy."""
+    with house.restoring.preview(data, opens.household, opens.own, progress=teller.progress) as plan:
         if arguments.plan:
             teller.result([plan.sentence], {"plan": plan.sentence})
             return

@@ -102,6 +102,27 @@ def _succession(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--yes", action="store_true", help="do it without asking")
 
 
+def _deputy(verb: argparse.ArgumentParser) -> None:
+    acts = ("show", "make", "try", "restore", "stop-set")
+    verb.add_argument("act", nargs="?", default="show", choices=acts, metavar="ACT", help=f"{', '.join(acts)} (show)")
+    verb.add_argument("file", nargs="?", type=Path, metavar="FILE", help="restore: a sealed copy")
+    verb.add_argument("--into", type=Path, metavar="DIR", help="make, stop-set: where the papers or files go")
+    verb.add_argument(
+        "--part",
+        type=Path,
+        action="append",
+        default=[],
+        metavar="FILE",
+        help="try, restore: a text with the words, or a picture of the code; repeatable (default: asked for)",
+    )
+    verb.add_argument("--language", default="en", metavar="CODE", help="en (default), de or es")
+    verb.add_argument("--paper", default="a4", metavar="PAPER", help="a4 (default) or letter")
+    verb.add_argument("--key-file", action="store_true", help="keep secrets as files, where there is no keyring")
+    _own_words(verb)
+    verb.add_argument("--yes", action="store_true", help="do it without asking")
+    verb.add_argument("--plan", action="store_true", help="restore: say what would happen, and do nothing")
+
+
 KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = RENEWAL | {
     "copies": _copies,
     "sheet": _sheet,
@@ -110,4 +131,5 @@ KEEPING: dict[str, Callable[[argparse.ArgumentParser], None]] = RENEWAL | {
     "restore": _restore,
     "paper": _paper,
     "succession": _succession,
+    "deputy": _deputy,
 }

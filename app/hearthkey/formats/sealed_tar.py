@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import io
 import json
+import re
 import tarfile
 from collections.abc import Mapping
 from datetime import UTC, datetime
@@ -14,6 +15,8 @@ from hearthkey.core.sealed import Contents
 
 IDENTITY, SEALED, HOW = "identity.age", "household.tar.age", "how-to-open.txt"
 """The three files of the outer archive."""
+
+_DEPUTY = re.compile(r"deputy-([0-9A-F]{4})\.age")
 
 MANIFEST, MARK = "manifest.json", "manifest.mark"
 REGISTER, CA_KEY, SECRETS = "register.db", "ca-key.age", "secrets.json"
@@ -122,6 +125,23 @@ def check(files: Mapping[str, bytes], contents: Contents) -> None:
         if name not in seen or seen[name] != told.get(name):
             raise Refused("copy-damaged", part=name)
 
+
+def deputy_file(set_name: str) -> str:
+    """The name of the file that a deputy's parts of that set open."""
+    return f"deputy-{set_name}.age"
+
+
+def set_of(name: str) -> str | None:
+    """The set of which parts open a file of the outer archive, or None for any other file."""
+    found = _DEPUTY.fullmatch(name)
+    return None if found is None else found[1]
+
+
+HOW_WITH_PARTS = """
+With two parts of the deputy's set instead of the passphrase:
+                     hearthkey deputy restore FILE --part FILE --part FILE
+"""
+"""Follows in copies that parts open."""
 
 HOW_TO_OPEN = """\
 This is a sealed copy of a household: its register, its CA key and its secrets.

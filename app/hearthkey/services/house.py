@@ -14,6 +14,8 @@ if TYPE_CHECKING:
     from hearthkey.services.adopting import Adopting
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
+    from hearthkey.services.deputies import Deputies
+    from hearthkey.services.deputy_papers import DeputyPapers
     from hearthkey.services.enrolling import Enrolling
     from hearthkey.services.exporting import Exporting
     from hearthkey.services.extra_secrets import ExtraSecrets
@@ -248,6 +250,14 @@ class House(Protocol):
     @property
     def succeeding(self) -> Succeeding:
         """The verb "succession"."""
+
+    @property
+    def deputies(self) -> Deputies:
+        """The verbs "deputy make", "deputy try" and "deputy restore"."""
+
+    @property
+    def deputy_papers(self) -> DeputyPapers:
+        """The papers of "deputy make", and the verb "deputy stop-set"."""
 
     def visit(self) -> AbstractContextManager[Delivering]:
         """The verb "deliver" with a connection to the register of its own, for a thread of its own."""

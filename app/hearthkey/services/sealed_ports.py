@@ -7,9 +7,11 @@ from datetime import datetime
 from pathlib import Path
 from typing import Protocol
 
+from hearthkey.core.deputy import SetNote
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.secret import Secret
 from hearthkey.pki.copy_lock import Lock, Opened
+from hearthkey.pki.deputy_lock import Passphrases
 from hearthkey.services.gateway_ports import GatewayChange, GatewayRegister
 
 
@@ -28,6 +30,12 @@ class SealedChange(GatewayChange, Protocol):
     def copy_tried(self, sha256: str, now: datetime) -> None:
         """Note that a copy was opened and found whole; one that is not noted here changes nothing."""
 
+    def keep_deputy_set(self, made: SetNote) -> None:
+        """Keep a set of parts; from now on it is the newest."""
+
+    def deputy_part_tried(self, mark: str, now: datetime) -> None:
+        """Note that a part was seen to be right."""
+
 
 class SealedRegister(GatewayRegister, Protocol):
     """The household's file, sealed copies with it."""
@@ -37,6 +45,12 @@ class SealedRegister(GatewayRegister, Protocol):
 
     def sealed_copies(self) -> list[CopyNote]:
         """Every copy that was noted, oldest first."""
+
+    def deputy_set(self) -> SetNote | None:
+        """The newest set of parts for a deputy, or None."""
+
+    def deputy_sets(self) -> list[str]:
+        """The names of all sets that were ever made, oldest first."""
 
     def schema_version(self) -> int:
         """The version of the file's schema."""
@@ -78,4 +92,18 @@ class CopyLocks(Protocol):
 
         Raises:
             Refused: wrong-passphrase, copy-damaged, guard-too-heavy.
+        """
+
+
+class DeputyLocks(Protocol):
+    """Locks and opens what the deputy's parts stand for; slow on purpose. `pki.deputy_lock` is one."""
+
+    def lock(self, opens: Passphrases, secret: Secret[bytes]) -> str:
+        """Lock passphrases under what was split."""
+
+    def unlock(self, text: str, secret: Secret[bytes]) -> Passphrases:
+        """Open them.
+
+        Raises:
+            Refused: deputy-lock-damaged, guard-too-heavy.
         """

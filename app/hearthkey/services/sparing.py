@@ -23,7 +23,7 @@ from hearthkey.services.writing_diary import note
 class Sparing:
     """The verb "stop" without a passphrase.
 
-    Spare lists lie in the register and leave it in one way only: by being used.
+    Spare lists lie in the register and leave it in two ways only: by being used, and in a deputy's stop set.
     """
 
     def __init__(self, register: GatewayRegister, keyholder: Keyholder, clock: Clock, listing: Listing) -> None:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from hearthkey.adapters.register.adopted_rows import AdoptWrites
 from hearthkey.adapters.register.choice_rows import ChoiceWrites
 from hearthkey.adapters.register.copy_rows import CopyWrites
+from hearthkey.adapters.register.deputy_rows import DeputyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
 from hearthkey.adapters.register.renewal_rows import RenewalWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
@@ -49,7 +50,15 @@ def _settings(household: Household) -> tuple[str, ...]:
 
 
 class SqliteChange(
-    AdoptWrites, GatewayWrites, ChoiceWrites, CopyWrites, SealedWrites, SheetWrites, RenewalWrites, SuccessionWrites
+    AdoptWrites,
+    GatewayWrites,
+    ChoiceWrites,
+    CopyWrites,
+    SealedWrites,
+    SheetWrites,
+    RenewalWrites,
+    SuccessionWrites,
+    DeputyWrites,
 ):
     """The port `services.renewal_ports.RenewalChange`; begun and ended by the register."""
 

@@ -14,6 +14,7 @@ from hearthkey.adapters.register.adopted_rows import AdoptReads
 from hearthkey.adapters.register.change import SqliteChange
 from hearthkey.adapters.register.choice_rows import ChoiceReads
 from hearthkey.adapters.register.copy_rows import CopyReads
+from hearthkey.adapters.register.deputy_rows import DeputyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
 from hearthkey.adapters.register.proof_rows import KnownProofs
@@ -46,7 +47,15 @@ _CODES = {
 
 
 class SqliteRegister(
-    AdoptReads, GatewayReads, ChoiceReads, CopyReads, SealedReads, SheetReads, RenewalReads, SuccessionReads
+    AdoptReads,
+    GatewayReads,
+    ChoiceReads,
+    CopyReads,
+    SealedReads,
+    SheetReads,
+    RenewalReads,
+    SuccessionReads,
+    DeputyReads,
 ):
     """The port `services.renewal_ports.RenewalRegister` over SQLite.
 

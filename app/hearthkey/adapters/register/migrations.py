@@ -9,6 +9,7 @@ from pathlib import Path
 
 from hearthkey.adapters.register import (  # noqa: F401 - their steps are registered by being read
     schema_adopted,
+    schema_deputy,
     schema_gateway,
     schema_hand_over,
     schema_renewal,

@@ -10,6 +10,7 @@ from hearthkey.core.sentences import (
     errors_bundles,
     errors_copies,
     errors_delivery,
+    errors_deputy,
     errors_diary,
     errors_forms,
     errors_gateway,
@@ -41,6 +42,7 @@ REFUSED = (
     | errors_copies.REFUSED
     | errors_delivery.REFUSED
     | errors_diary.REFUSED
+    | errors_deputy.REFUSED
     | errors_forms.REFUSED
     | errors_gateway.REFUSED
     | errors_kinds.REFUSED

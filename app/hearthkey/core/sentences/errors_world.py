@@ -74,6 +74,8 @@ BUG: dict[str, tuple[str, str]] = {
     "bundle-unwritable": ("A bundle was to be written with a value that does not fit ({key}).", ""),
     "paper-not-der": ("The household’s paper was to carry something that is not DER.", ""),
     "common-networks": ("The table of common subnets that came with the app cannot be read ({seen}).", ""),
+    "deputy-parts-open-nothing": ("The parts that were drawn do not bring back what they were made of.", ""),
+    "sharing-odd": ("A secret was to be shared in a way that brings nothing back.", ""),
     "frame-unfit": ("A code was to be drawn that does not fit.", ""),
     "gallery-stuck": ("The window did not come to rest in the scene {scene}.", ""),
     "guard-too-long": ("The CA key text came out too long for a keyring.", ""),
