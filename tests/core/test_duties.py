@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -119,3 +120,12 @@ def test_every_duty_has_words_and_minutes(act: Act) -> None:
     for sentence in (words.title(duty), words.reason(duty)):
         assert "{" not in str(sentence)
     assert "13 May 2026" in str(words.reason(duty))
+
+
+def test_a_deputy_s_part_comes_due_only_where_there_are_parts() -> None:
+    """If this failed, papers would fade for years, or a family without any would be nagged about them."""
+    assert all(one.act is not Act.TRY_PART for one in forecast(HOUSE, [], frozenset(), NOW))
+    house = replace(HOUSE, part_due=NOW + 40 * DAY)
+    (duty,) = [one for one in forecast(house, [], frozenset(), NOW) if one.act is Act.TRY_PART]
+    assert (duty.act_on, duty.key) == (NOW + 40 * DAY, "try-part")
+    assert str(words.reason(duty)).startswith("One of the parts was not tried for a year on 21 June 2026.")

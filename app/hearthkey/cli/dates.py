@@ -44,12 +44,14 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
     if household is None or newest is None or gateway is None:
         raise Refused("no-household")
     list_end, gateway_end = house_ends(house.register.gateway_note(), newest, gateway.not_after)
+    parts = house.register.deputy_set()
     dates = duties.House(
         list_end,
         gateway_end,
         house.register.authorities()[0].not_after,
         sealed.due(house.register.sealed_copies(), house.register.diary()[0].at),
         succession_due(house.register.succession()),
+        None if parts is None else parts.due,
     )
     passes = house.register.passes()
     return household, duties.forecast(

@@ -36,6 +36,7 @@ class Act(StrEnum):
     GUEST_LEAVES = "guest-leaves"
     PROVE = "prove"
     TRY_COPY = "try-copy"
+    TRY_PART = "try-part"
     BEGIN_SUCCESSION = "begin-succession"
     FINISH_SUCCESSION = "finish-succession"
 
@@ -49,6 +50,7 @@ MINUTES = {
     Act.GUEST_LEAVES: 1,
     Act.PROVE: 2,
     Act.TRY_COPY: 3,
+    Act.TRY_PART: 5,
     Act.BEGIN_SUCCESSION: 60,
     Act.FINISH_SUCCESSION: 10,
 }
@@ -88,6 +90,7 @@ class House:
         authority_end: notAfter of the CA certificate.
         copy_due: by when a sealed copy has to be made and tried.
         succession_due: by when a succession that is underway should be through; None where there is none.
+        part_due: by when a deputy's part is to be tried; None where no parts were made.
     """
 
     list_end: datetime
@@ -95,6 +98,7 @@ class House:
     authority_end: datetime
     copy_due: datetime
     succession_due: datetime | None = None
+    part_due: datetime | None = None
 
 
 def forecast(
@@ -146,6 +150,8 @@ def house_duties(house: House, living: Iterable[Pass]) -> tuple[Duty, ...]:
         ]
     )
     found.append(Duty(Act.TRY_COPY.value, house.copy_due, Act.TRY_COPY, house.copy_due))
+    if house.part_due is not None:
+        found.append(Duty(Act.TRY_PART.value, house.part_due, Act.TRY_PART, house.part_due))
     return tuple(sorted(found, key=lambda duty: duty.act_on))
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
+from hearthkey.core.deputy import SetNote
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import Authority, Gateway, Household
@@ -55,6 +56,8 @@ class Snapshot:
         succession: how one CA follows another, None where none does or did.
         follows: which pass was made to follow which.
         visits: days on which people are met, those that are over with them.
+        deputy_set: the newest set of parts for a deputy, or None.
+        parts_fresh: whether it opens the copies that are made now.
     """
 
     at: datetime
@@ -79,6 +82,8 @@ class Snapshot:
     succession: Succession | None = None
     follows: tuple[Follow, ...] = ()
     visits: tuple[Visit, ...] = ()
+    deputy_set: SetNote | None = None
+    parts_fresh: bool = False
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -100,6 +105,7 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         except Unavailable as error:
             door, said = Door.KEYRING_ABSENT, error.code
     copies = register.sealed_copies()
+    lock, parts = register.copy_lock(), register.deputy_set()
     entries, misfit = read(register, copies)
     passes = tuple(register.passes())
     return Snapshot(
@@ -120,7 +126,9 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         stoppable_locked=house.sparing.fresh(passes),
         pack_options=register.pack_options(),
         sealed_copies=tuple(copies),
-        copy_ready=register.copy_lock() is not None,
+        copy_ready=lock is not None,
+        deputy_set=parts,
+        parts_fresh=parts is not None and lock is not None and parts.lock == lock[0],
         offer=house.undoing.offer,
         succession=register.succession(),
         follows=tuple(register.follows()),

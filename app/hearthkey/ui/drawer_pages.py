@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal
 
 from hearthkey.ui.drawer.copies_page import CopiesPage
 from hearthkey.ui.drawer.days_page import DaysPage
+from hearthkey.ui.drawer.deputy_page import DeputyPage
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
@@ -46,6 +47,7 @@ class DrawerPages(QObject):
         self.enrol = EnrolPage(theme, errands, ways)
         self.copies = CopiesPage(theme, errands)
         self.days = DaysPage(theme, errands, ways)
+        self.deputy = DeputyPage(theme, errands, ways, home)
         self.diary = DiaryPage(theme, errands, home)
         self.household = HouseholdPage(theme, errands, ways)
         self.proof = ProofPage(theme, errands)
@@ -61,6 +63,7 @@ class DrawerPages(QObject):
         self.diary.copies.connect(ways.sealed)
         for way, page in (
             (ways.days, self.days),
+            (ways.deputy, self.deputy),
             (ways.diary, self.diary),
             (ways.gateway, self.gateway),
             (ways.gateway_place, self.gateway_place),
@@ -79,6 +82,7 @@ class DrawerPages(QObject):
             self.enrol: "enrolling",
             self.copies: "copies",
             self.days: "days",
+            self.deputy: "deputy",
             self.diary: "diary",
             self.settings: "settings",
             self.household: "household",

@@ -34,8 +34,9 @@ def duties_of(snapshot: Snapshot) -> tuple[Duty, ...] | None:
     list_end, gateway_end = house_ends(snapshot.gateway_state.note, newest, gateway.not_after)
     found = snapshot.succession
     authority_end = found.old.not_after if found is not None and found.underway else authority.not_after
+    part_due = None if snapshot.deputy_set is None else snapshot.deputy_set.due
     copy_due = sealed.due(snapshot.sealed_copies, snapshot.diary[0].at)
-    house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found))
+    house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found), part_due)
     proved = {one.serial for one in snapshot.passes if one.proved is not None}
     return duties.forecast(
         house, snapshot.passes, proved, snapshot.at, follows=snapshot.follows, visits=snapshot.visits

@@ -6,14 +6,15 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
+from hearthkey.core import deputy
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.formats import sealed_tar
-from hearthkey.ui.choice_errands import ChoiceErrands
+from hearthkey.ui.deputy_errands import DeputyErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
-class SealedErrands(ChoiceErrands):
+class SealedErrands(DeputyErrands):
     """The sealed copies' part of the errands; see `Lane` for the shape of each."""
 
     def open_copies(self, passphrase: Secret[str]) -> None:
@@ -24,7 +25,13 @@ class SealedErrands(ChoiceErrands):
 
     def seal(self, folder: Path, context: QObject, then: Then[Changes], failed: Failed) -> None:
         """Write a copy to a folder or a stick."""
-        self._change(lambda: self._here().sealing.seal(folder, progress=self._progress)[1], context, then, failed)
+
+        def work() -> Changes:
+            if folder.is_dir():
+                deputy.check_no_parts(one.name for one in folder.iterdir())
+            return self._here().sealing.seal(folder, progress=self._progress)[1]
+
+        self._change(work, context, then, failed)
 
     def try_copy(
         self, file: Path, passphrase: Secret[str], context: QObject, then: Then[Changes], failed: Failed

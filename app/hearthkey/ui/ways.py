@@ -31,6 +31,7 @@ class Ways(QObject):
         days: open the list of what is to be done.
         sealed: open the page of the sealed copies.
         restore: open the page that brings a household back.
+        deputy: open the page for whoever takes over.
         household: open the household's own page.
         succession: open the page of the CA that follows this one.
         copies: open the list of copies that left, of a device by its identity, or with none of the household.
@@ -63,6 +64,7 @@ class Ways(QObject):
     days = Signal()
     sealed = Signal()
     restore = Signal()
+    deputy = Signal()
     household = Signal()
     succession = Signal()
     copies = Signal(str)

@@ -10,6 +10,7 @@ from typing import cast
 
 from pytestqt.qtbot import QtBot
 
+from hearthkey.core.deputy import PartNote, SetNote
 from hearthkey.core.errors import Refused
 from hearthkey.core.network import Caution
 from hearthkey.core.pack_options import PackOptions
@@ -18,6 +19,7 @@ from hearthkey.core.sealed import CopyNote
 from hearthkey.core.succession import Step
 from hearthkey.core.templates import DEVICE, DEVICE_MARK, Template
 from hearthkey.ui.drawer.days_page import DaysPage
+from hearthkey.ui.drawer.deputy_page import DeputyPage
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
@@ -185,6 +187,14 @@ def succession(*steps: Step) -> Make:
     return make
 
 
+def _deputy(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
+    assert errands.last is not None
+    notes = (PartNote(1, "1" * 64, errands.last.at), PartNote(2, "2" * 64, None), PartNote(3, "3" * 64, None))
+    about = SetNote("A7F3", errands.last.at - timedelta(days=300), 2, "age1", "locked", notes)
+    errands.show(replace(errands.last, deputy_set=about, parts_fresh=True))
+    return DeputyPage(theme, errands, ways, Path("/home/ines"), pick=_no_folder)
+
+
 def _settings(theme: Theme, _errands: FakeErrands, _ways: Ways) -> Page:
     return SettingsPage(theme, Preferences(), Path("/home/ines/.local/share/hearthkey"), lambda _chosen: None)
 
@@ -316,6 +326,7 @@ PAGES: dict[str, Make] = {
     "sealed": sealed,
     "succession, before": succession(),
     "succession, half-way": succession(Step.BEGIN, Step.TRUST, Step.GATEWAY),
+    "deputy": _deputy,
     "settings": _settings,
     "help": lambda theme, _errands, _ways: HelpPage(theme),
 }

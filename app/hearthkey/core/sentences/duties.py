@@ -15,6 +15,7 @@ _VERB = {
     Act.GUEST_LEAVES: "Let {title} end, or give it more days",
     Act.PROVE: "Try {title} on mobile data",
     Act.TRY_COPY: "Make a sealed copy and try it",
+    Act.TRY_PART: "Ask for a deputy’s part and try it",
     Act.BEGIN_SUCCESSION: "Begin with the next CA",
     Act.FINISH_SUCCESSION: "Put the old CA away",
 }
@@ -27,6 +28,7 @@ _WHY = {
     Act.GUEST_LEAVES: "It is a guest’s and ends on {day} by itself.",
     Act.PROVE: "It was handed over on {day}, and nobody has seen it get in from outside.",
     Act.TRY_COPY: "No sealed copy was opened for real since {day}. If this computer dies, that is what is left.",
+    Act.TRY_PART: "One of the parts was not tried for a year on {day}. Paper fades and gets lost, and nobody notices.",
     Act.BEGIN_SUCCESSION: "The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.",
     Act.FINISH_SUCCESSION: "The old CA ends on {day}. Whoever has no new bundle by then stands outside.",
 }

@@ -141,6 +141,7 @@ class DaysPage(Page):
             Act.GUEST_LEAVES: self.tr("Look at it"),
             Act.PROVE: self.tr("Prove it"),
             Act.TRY_COPY: self.tr("Copies"),
+            Act.TRY_PART: self.tr("Try it"),
             Act.BEGIN_SUCCESSION: self.tr("The next CA"),
             Act.FINISH_SUCCESSION: self.tr("The next CA"),
         }[duty.act]
@@ -156,6 +157,7 @@ class DaysPage(Page):
             Act.TRY_COPY: self._ways.sealed.emit,
             Act.BEGIN_SUCCESSION: self._ways.succession.emit,
             Act.FINISH_SUCCESSION: self._ways.succession.emit,
+            Act.TRY_PART: self._ways.deputy.emit,
         }.get(duty.act, self._ways.household.emit)
 
 

@@ -147,6 +147,17 @@ HELP = {
             "Was the computer stolen, or are the words lost? Say so at the top; the page says what to do first.",
         ),
     ),
+    "deputy": Help(
+        "Somebody takes over",
+        (
+            "Three sheets, given to three people. Any two together open a sealed copy; one alone opens nothing.",
+            "The letter says what works without anybody, until when, and how to take over. It gives nothing away.",
+            "Once a year ask for each sheet and type its words here: that is the drill, and it needs no other sheet.",
+            "New sheets replace the old ones for every copy that is made from then on.",
+            "A stop set lets somebody stop a lost device at the gateway, and do nothing else.",
+            "On a computer without a household: hearthkey deputy restore, and the file.",
+        ),
+    ),
     "lost": Help(
         "Lost or stolen",
         (

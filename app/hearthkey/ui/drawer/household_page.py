@@ -48,6 +48,7 @@ class HouseholdPage(Page):
         self.sign_button = Button(theme, self.tr("Sign the list anew"), height=32)
         self.renew_button = Button(theme, self.tr("New gateway certificate"), height=32)
         self.succession_button = Button(theme, self.tr("The next CA"), height=32)
+        self.deputy_button = Button(theme, self.tr("Somebody takes over"), height=32)
         self.diary_button = Button(theme, self.tr("Diary"), hint=self.tr("Ctrl+D"), height=32)
         self.note = Prose(theme, Role.STATE, color="ink2")
         self.trouble = Prose(theme, Role.BODY, color="act")
@@ -69,7 +70,7 @@ class HouseholdPage(Page):
         self.put(self.kept)
         deeds = QVBoxLayout()
         deeds.setSpacing(2)
-        for button in (self.sign_button, self.renew_button, self.succession_button, self.diary_button):
+        for button in self._deeds_here():
             deeds.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addLayout(deeds)
         self.body.addStretch(1)
@@ -86,17 +87,21 @@ class HouseholdPage(Page):
         self.foot.addLayout(row)
         for part in (self.note, self.trouble, self.unlock, self.step, self.back_button):
             part.hide()
-        deeds_here = (self.sign_button, self.renew_button, self.succession_button, self.diary_button)
-        stops = [*self.settlement.controls(), *deeds_here]
+        stops = [*self.settlement.controls(), *self._deeds_here()]
         for before, after in pairwise([*stops, self.unlock.line, self.unlock.show_button, self.unlock.unlock_button]):
             QWidget.setTabOrder(before, after)
         for before, after in pairwise([self.unlock.unlock_button, self.commit, self.aside, self.back_button]):
             QWidget.setTabOrder(before, after)
 
+    def _deeds_here(self) -> tuple[Button, ...]:
+        others = (self.succession_button, self.deputy_button, self.diary_button)
+        return (self.sign_button, self.renew_button, *others)
+
     def _connect(self, ways: Ways) -> None:
         self.settlement.changed.connect(self._judge)
         self.sign_button.clicked.connect(self.sign_anew)
         self.renew_button.clicked.connect(self.renew)
+        self.deputy_button.clicked.connect(ways.deputy)
         self.diary_button.clicked.connect(ways.diary)
         self.succession_button.clicked.connect(ways.succession)
         self.commit.clicked.connect(self.go_on)

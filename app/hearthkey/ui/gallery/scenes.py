@@ -14,6 +14,7 @@ from hearthkey.ui.drawer.proof_steps import Stage
 from hearthkey.ui.gallery import (
     adopt_states,
     copies_states,
+    deputy_states,
     desk_states,
     diary_states,
     form_states,
@@ -217,6 +218,8 @@ HOUSEHOLD = (
     Scene("key-paper", restore_states.key_paper, PLAIN[:2] + SPECIAL[:1]),
     Scene("key-paper-letters", restore_states.key_paper_letters, PLAIN[:1]),
     *(Scene(name, begin, looks) for name, (begin, looks) in succession_states.STATES.items()),
+    Scene("deputy", deputy_states.page, PLAIN + SPECIAL[:1]),
+    Scene("deputy-sheets", deputy_states.sheets, PLAIN + SPECIAL[:1]),
     Scene("help", _help, PLAIN[:2]),
     *(Scene(f"gateway-{state}", _gateway(state), PLAIN[:2]) for state in gateway_states.STATES),
     Scene("gateway-differs", _gateway_visited, PLAIN[:2]),
