@@ -47,6 +47,7 @@ class Entry:
         key: tells it from all others, and stays the same when its contents change.
         who: the person's name as it stands at the left.
         place, count: its number among the rows of this person, from 0, and how many there are.
+        devices: how many devices those rows are of; a renewed one has two rows.
     """
 
     key: str
@@ -54,6 +55,7 @@ class Entry:
     source: Pass | Draft | Fixture
     place: int
     count: int
+    devices: int = 1
 
     @property
     def first(self) -> bool:
@@ -92,7 +94,8 @@ def with_draft(entries: Sequence[Entry], draft: Draft, now: datetime) -> list[En
 
 def _rows_of(who: str, sources: Sequence[tuple[str, Pass | Draft | Fixture]]) -> list[Entry]:
     count = len(sources)
-    return [Entry(key, who, source, place, count) for place, (key, source) in enumerate(sources)]
+    devices = len({source.identity if isinstance(source, Pass) else key for key, source in sources})
+    return [Entry(key, who, source, place, count, devices) for place, (key, source) in enumerate(sources)]
 
 
 def house(snapshot: Snapshot, who: str) -> list[Entry]:

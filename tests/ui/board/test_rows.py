@@ -211,3 +211,11 @@ def test_draft_joins_its_person() -> None:
     found = people(PASSES, NOW, Draft("Ines", "watch", None))
     assert [entry.key for entry in found].index("draft") == 2
     assert [entry.count for entry in found[:4]] == [4, 4, 4, 4]
+
+
+def test_a_renewed_device_is_one_device() -> None:
+    """Broken if it fails: the sheet counts a device twice while its old pass and its new one get in."""
+    phone, tablet, *_ = PASSES
+    again = replace(phone, serial="0b" * 12)
+    assert [one.devices for one in people((phone, again), NOW)] == [1, 1]
+    assert [one.devices for one in people((phone, again, tablet), NOW)] == [2, 2, 2]

@@ -141,8 +141,8 @@ class BoardModel(QAbstractTableModel):
         if column in {Column.DEVICE, Column.AXIS}:
             return row.spoken
         if column is Column.WHO:
-            alone = entry.count == 1 or isinstance(entry.source, Fixture)
-            return entry.who if alone else tr("{who}, {count} devices").format(who=entry.who, count=entry.count)
+            alone = entry.devices == 1 or isinstance(entry.source, Fixture)
+            return entry.who if alone else tr("{who}, {count} devices").format(who=entry.who, count=entry.devices)
         if column is Column.DATE:
             return tr("good until: {until}").format(until=row.until or tr("not said yet"))
         return tr("no next step") if row.step is None else tr("next step: {step}").format(step=tr(row.step.value))

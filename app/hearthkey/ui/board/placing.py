@@ -133,7 +133,7 @@ def _who(entry: Entry, box: Box, top: float, ruling: Ruling, base: float, host: 
     ]
     if entry.count == 1:
         return parts
-    below = host or tr("{count} devices").format(count=entry.count)
+    below = host or (tr("one device") if entry.devices == 1 else tr("{count} devices").format(count=entry.devices))
     wide = names.width(Role.SMALL, below)
     last = parts[-1]
     if ruling.stacked:

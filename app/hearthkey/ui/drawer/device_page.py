@@ -194,11 +194,15 @@ class DevicePage(Page):
             self._errands.copies(self._identity, self.stick, self.stick.show_copies)
 
     def _offer(self, words: DeviceWords, snapshot: Snapshot) -> None:
+        focused = next((one for one in self.steps.values() if one.hasFocus()), None)
         for step, button in self.steps.items():
             button.setVisible(step is words.step or step in words.others)
             button.setEnabled(not snapshot.read_only)
             button.weigh(Kind.COMMIT if step is words.step else Kind.PLAIN)
         self._row.setVisible(self.deed.isHidden() and (words.step is not None or bool(words.others)))
+        if focused is not None and not focused.isVisible():  # or Qt would scroll to whatever comes next
+            self.first().setFocus()
+            self.roll.verticalScrollBar().setValue(0)
         alive = living(self._passes, snapshot.at)
         self.succession.show_device(self._passes, snapshot)
         self.another_button.setVisible(bool(alive))
