@@ -908,6 +908,11 @@
         <translation>Signieren</translation>
     </message>
     <message>
+        <source>Try it</source>
+        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What can wait</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Was warten kann</translation>
@@ -959,6 +964,207 @@
         <source>Why is it revoked?</source>
         <extracomment>Stopping, letting in and revoking inside a device&apos;s page: first what follows, then the deed.</extracomment>
         <translation>Warum wird widerrufen?</translation>
+    </message>
+</context>
+<context>
+    <name>DeputyPage</name>
+    <message>
+        <source>&amp;Make three parts</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Try this part</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Write a stop set…</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder with which somebody can stop a lost device at the gateway and do nothing else. It is out of date as soon as anybody is stopped, enrolled or let back in.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is a part still right?</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of whoever reads it</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No parts were made yet. Without whoever keeps the passphrase, nobody opens a sealed copy.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once a year ask for each sheet and type its fifteen words, in order. It needs no other sheet.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number}: not tried yet</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number}: tried on {day}</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts for a deputy</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the household</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase that only the sealed copies have</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed copies have another passphrase since set {name} was made. Make new parts.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set {name} was made on {day}. Any two of its three parts open the sealed copies since.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody takes over</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody who can only stop</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The fifteen words, or the text of the code</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They are thrown away. What was printed of them opens nothing; destroy it.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three sheets for three people. Any two together open a sealed copy and with it the household; one alone opens nothing. A letter says what works without anybody, and until when.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to write the stop set</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeputySheets</name>
+    <message>
+        <source>&amp;Print…</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All are &amp;given out</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every part was printed or saved.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is at the printer.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of whoever reads it</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number}</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number} was neither printed nor saved yet.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts {numbers} were neither printed nor saved yet.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print each sheet by itself and give each part to somebody else. They count only once you say that all are given out; until then the sheets from before do.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as {file}. Print it, then delete the file.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw them away</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to save the sheet</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2636,6 +2842,11 @@
         <source>Sign the list anew</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Liste neu signieren</translation>
+    </message>
+    <message>
+        <source>Somebody takes over</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The household</source>
@@ -5781,6 +5992,11 @@
         <translation>noch nicht gesagt</translation>
     </message>
     <message>
+        <source>one device</source>
+        <extracomment>Where every text of a row stands; painting and the tests of geometry read the same answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>one month</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>ein Monat</translation>
@@ -6488,6 +6704,11 @@
         <translation>„{text}“ ist keine Adresse zum Lauschen.</translation>
     </message>
     <message>
+        <source>&quot;{text}&quot; is not an address.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&quot;{text}&quot; is not the address of a DNS server.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>„{text}“ ist nicht die Adresse eines DNS-Servers.</translation>
@@ -6515,6 +6736,11 @@
     <message>
         <source>1 pass on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 stop list beside revocation list {number} was written for a deputy, who can stop devices with it.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6743,6 +6969,11 @@
         <translation>Eine neue Liste geht von selbst dorthin, solange die App offen ist. Einstellungen und Zertifikate gehen mit, wenn du lieferst.</translation>
     </message>
     <message>
+        <source>A part has {wanted} words; these are {count}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A pass is named once.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Ein Pass wird nur einmal benannt.</translation>
@@ -6808,6 +7039,11 @@
         <translation>Ein Vorschlag für {protocol} würde nichts verschlüsseln.</translation>
     </message>
     <message>
+        <source>A rate of {number} kbit/s cannot be reckoned with; {lowest} to {highest} can.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A renewal can be taken back on the device’s page as long as its bundle is in the tray.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
@@ -6843,14 +7079,29 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A sealed copy lies in this folder. Parts beside a copy would let anybody in who finds the folder.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A sealed copy was written to {place} as {name}.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation>Eine versiegelte Kopie wurde geschrieben, nach {place}, als {name}.</translation>
     </message>
     <message>
+        <source>A secret was to be shared in a way that brings nothing back.</source>
+        <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A secret was too long for a keyring.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein Geheimnis war zu lang für einen Schlüsselbund.</translation>
+    </message>
+    <message>
+        <source>A stop set lets somebody stop a lost device at the gateway, and do nothing else.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A template cannot be for &quot;{text}&quot;.</source>
@@ -7008,9 +7259,29 @@
         <translation>Alle können für diesen Haushalt Pässe machen und hineinkommen. Gründe einen neuen Haushalt, am besten noch heute.</translation>
     </message>
     <message>
+        <source>Ask for a deputy’s part and try it</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ask for a file with AES-256 or, for old devices, 3DES.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Verlang eine Datei mit AES-256 oder, für alte Geräte, mit 3DES.</translation>
+    </message>
+    <message>
+        <source>Ask somebody who has a part with another number.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask somebody who has another part of the same set.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask where the paper came from, and make a new set.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ask who wrote it.</source>
@@ -7183,6 +7454,11 @@
         <translation>Wähle einen späteren Tag, oder erneuere später.</translation>
     </message>
     <message>
+        <source>Choose a shorter note of whom to call.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose an address in the home network.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wähle eine Adresse im Netz zu Hause.</translation>
@@ -7198,9 +7474,19 @@
         <translation>Wähle einen anderen Anfang als con, nul, aux, prn, com1 oder lpt1, und keinen Punkt am Ende.</translation>
     </message>
     <message>
+        <source>Choose another folder, best on another stick.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose another folder, or see to its permissions.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wähle einen anderen Ordner, oder sieh nach seinen Rechten.</translation>
+    </message>
+    <message>
+        <source>Choose another folder, or take the parts away first.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose another template.</source>
@@ -7286,6 +7572,11 @@
         <source>Codes cannot be drawn as &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Codes lassen sich nicht als „{text}“ zeichnen.</translation>
+    </message>
+    <message>
+        <source>Compare each word with the paper, in order, and type them once more. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Compare it once: in the window under Gateway, or hearthkey gateway --ssh HOST --folder FOLDER.</source>
@@ -7693,6 +7984,11 @@
         <translation>Gib einen Tag an, der noch kommt.</translation>
     </message>
     <message>
+        <source>Give a file with them, or a picture of the code: --part FILE.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give a name that the family uses.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib einen Namen an, den die Familie benutzt.</translation>
@@ -7753,6 +8049,11 @@
         <translation>Gib ihm einen neuen Pass: hearthkey add PERSON DEVICE --kind KIND --replace.</translation>
     </message>
     <message>
+        <source>Give it along, so that the parts can stand for both.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give it from the root on, like /etc/home-gateway, without quotes, backslashes and dollar signs.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib ihn von der Wurzel an, wie /etc/home-gateway, ohne Anführungszeichen, umgekehrte Schrägstriche und Dollarzeichen.</translation>
@@ -7766,6 +8067,16 @@
         <source>Give it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib es an.</translation>
+    </message>
+    <message>
+        <source>Give its holder the part of the new set, and destroy this one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give kilobits in a second: 40 Mbit/s are 40000.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give one from 1 to 65535; 443 needs no mention in a browser.</source>
@@ -8463,6 +8774,11 @@
         <translation>Sieh sie noch einmal an, dann ändere, was noch zu ändern ist. Nichts wurde getan.</translation>
     </message>
     <message>
+        <source>Look for a part with set {known} printed on it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look for a question it may be asking on another screen; else log out and in, then do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh nach, ob er auf einem anderen Bildschirm etwas fragt; sonst melde dich ab und wieder an, dann versuch es noch einmal.</translation>
@@ -8471,6 +8787,16 @@
         <source>Look for a question that it may be asking on another screen; else log out and in.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Sieh nach, ob er auf einem anderen Bildschirm etwas fragt; sonst melde dich ab und wieder an.</translation>
+    </message>
+    <message>
+        <source>Look for parts that have the same set printed on them.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for the internet address on the router’s own pages, for instance 203.0.113.7, and give that.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Looking at {count} file(s)</source>
@@ -8513,6 +8839,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Make them first: hearthkey deputy make.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Making one key</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Ein Schlüssel wird erstellt</translation>
@@ -8543,6 +8874,11 @@
         <translation>Die meisten Gateways machen weiter. Strenge weisen es vielleicht ab; ein neuer Pass hat, was fehlt.</translation>
     </message>
     <message>
+        <source>Name a folder: --into DIR.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name a free subnet with --tunnel-subnet.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nenn mit --tunnel-subnet ein freies Subnetz.</translation>
@@ -8571,6 +8907,11 @@
         <source>Name fewer subnets and DNS servers, or keep a sealed copy instead of the paper.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nenn weniger Subnetze und DNS-Server, oder bewahre statt des Papiers eine versiegelte Kopie auf.</translation>
+    </message>
+    <message>
+        <source>Name it: hearthkey deputy restore FILE.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name it; for keep, also --file: hearthkey template keep NAME --file FILE.</source>
@@ -8613,6 +8954,11 @@
         <translation>Neue Geräte sind als Code in {suffix} bekannt; die vorhandenen behalten ihren.</translation>
     </message>
     <message>
+        <source>New sheets replace the old ones for every copy that is made from then on.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No CA follows another at the moment, so there is no step to take.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
@@ -8626,6 +8972,11 @@
         <source>No certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Es wurde kein Zertifikat eines Gateways erkannt.</translation>
+    </message>
+    <message>
+        <source>No code of a part is on this.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No code was found.</source>
@@ -8676,6 +9027,11 @@
         <source>No other device gets in at present.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Kein anderes Gerät kommt zurzeit hinein.</translation>
+    </message>
+    <message>
+        <source>No parts were made for a deputy yet.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No pass of {title} has another one that follows it.</source>
@@ -8783,6 +9139,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nobody said where the papers go.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody said which sealed copy the parts are to open.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody’s pass has to be renewed by then.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Bis dahin muss kein Pass erneuert werden.</translation>
@@ -8873,6 +9239,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>On a computer without a household: hearthkey deputy restore, and the file.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On line {line} the result grows past {limit} octets, more than any program’s settings.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>In Zeile {line} wächst das Ergebnis über {limit} Byte, mehr als die Einstellungen irgendeines Programms.</translation>
@@ -8881,6 +9252,11 @@
         <source>On line {line} the template was stopped: it would run too long ({limit} steps are the most).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>In Zeile {line} wurde die Vorlage angehalten: Sie liefe zu lange ({limit} Schritte sind das Höchste).</translation>
+    </message>
+    <message>
+        <source>Once a year ask for each sheet and type its words here: that is the drill, and it needs no other sheet.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say which of the two a device used: look on the device that the new one is chosen.</source>
@@ -8925,6 +9301,16 @@
     <message>
         <source>One is withdrawn; the highest list number is {number}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of the parts was not tried for a year on {day}. Paper fades and gets lost, and nobody notices.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of the words is another one than on the paper, or two have changed places.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9016,6 +9402,21 @@
         <source>Outside this app: lock or find the device from afar, block its SIM, change the mail password.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Außerhalb dieser App: das Gerät aus der Ferne sperren oder orten, seine SIM-Karte sperren lassen, das Mail-Passwort ändern.</translation>
+    </message>
+    <message>
+        <source>Part {number} of set {name} was tried, and it is right.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number} was given twice, and twice the same is one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts for a deputy lie in this folder. A copy beside them would let anybody in who finds the folder.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Parts of the bundle belong to different devices or were altered.</source>
@@ -9243,6 +9644,11 @@
         <translation>Scanne die Seite mit den Codes noch einmal, gerade, mit 200 Punkten je Zoll (dpi) oder mehr; oder tipp die Zeilen ab.</translation>
     </message>
     <message>
+        <source>Sealed copies have a passphrase of their own, and this is not it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sealed copies, sticks and sheets that they keep</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Versiegelte Kopien, Sticks und Blätter, die bei der Person liegen</translation>
@@ -9343,6 +9749,11 @@
         <translation>Signiere die nächste: hearthkey lists --sign, und bring sie zum Gateway.</translation>
     </message>
     <message>
+        <source>Somebody takes over</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Somebody tried </source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation type="unfinished"></translation>
@@ -9413,9 +9824,24 @@
         <translation>Anweisungen sind {known}. Eine Vorlage kennt Platzhalter, if, for, raw und Filter: keine Aufrufe, kein Rechnen, keine anderen Dateien.</translation>
     </message>
     <message>
+        <source>Take a copy that was made while set {seen} was in use, or parts of set {wanted}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take a name from the IANA registry of IKEv2 parameters, for instance ENCR_AES_GCM_16 256.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nimm einen Namen aus dem IANA-Register der IKEv2-Parameter, zum Beispiel ENCR_AES_GCM_16 256.</translation>
+    </message>
+    <message>
+        <source>Take a newer copy, or the household’s passphrase.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a picture of the one square code on the part’s sheet, or type its words.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take another paper or a sealed copy, and ask who gave you this one.</source>
@@ -11033,6 +11459,16 @@
         <translation>Die Sprache für {name} wurde doch wieder gewählt.</translation>
     </message>
     <message>
+        <source>The letter does not fit on one page.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The letter says what works without anybody, until when, and how to take over. It gives nothing away.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The life line shows its days in order; the yellow tag is today.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Die Lebenslinie zeigt ihre Tage der Reihe nach; das gelbe Schild ist heute.</translation>
@@ -11256,6 +11692,11 @@
         <source>The parts of the window are not installed here. Nothing was lost, nothing is half done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die Teile des Fensters sind hier nicht installiert. Nichts ist verloren, nichts ist halb getan.</translation>
+    </message>
+    <message>
+        <source>The parts that were drawn do not bring back what they were made of.</source>
+        <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The pass has ended ({seen}). The gateway will not let it in.</source>
@@ -11513,6 +11954,11 @@
         <translation>Das System hat abgelehnt: {seen} {path}. Nichts ist verloren, nichts ist halb getan.</translation>
     </message>
     <message>
+        <source>The table of common subnets that came with the app cannot be read ({seen}).</source>
+        <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The template has {size} octets; {limit} is the most.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die Vorlage hat {size} Byte; {limit} sind das Höchste.</translation>
@@ -11653,6 +12099,11 @@
         <translation>Das Fenster kam in der Szene {scene} nicht zur Ruhe.</translation>
     </message>
     <message>
+        <source>The words of a part are wanted, and nobody can be asked here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The yellow ribbon is today. Read down it: each sign on it says how one device stands right now.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Das gelbe Band ist heute. Lies es von oben nach unten: Jedes Zeichen darauf sagt, wie es gerade um ein Gerät steht.</translation>
@@ -11716,6 +12167,11 @@
         <source>There are more files than are looked at.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Es sind mehr Dateien, als durchgesehen werden.</translation>
+    </message>
+    <message>
+        <source>There are no stop lists that a deputy could take along: none is signed for the household as it is now.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
@@ -11873,6 +12329,11 @@
         <translation>In diesen Zeilen steckt ein Tippfehler: {slips}. Alle anderen Zeilen bleiben richtig. Zeilen, die noch fehlen: {missing}.</translation>
     </message>
     <message>
+        <source>These parts belong to different sets ({sets}): together they open nothing.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>They are never shown at the same time.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Sie werden nie gleichzeitig gezeigt.</translation>
@@ -12003,6 +12464,26 @@
         <translation>Dieses Papier stammt von einer neueren App ({seen}); diese kennt {known}.</translation>
     </message>
     <message>
+        <source>This part is whole, but it is of set {seen}, and no such set was made here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part is whole, but of the older set {seen}. Copies that are made now go by set {known}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part says that it is part {number} of set {seen}, but it is not the one that was made here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part was made by a newer app (version {seen}); this one knows {known}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This profile has its passphrase inside: whoever has the file gets in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Dieses Profil enthält seine Passphrase: Wer die Datei hat, kommt hinein.</translation>
@@ -12013,14 +12494,29 @@
         <translation>Dieses Skript wurde geprüft, aber unter Windows hat es noch niemand laufen lassen. Lies es zuerst; mit -Undo nimmt es zurück, was es tut.</translation>
     </message>
     <message>
+        <source>This sealed copy goes by set {wanted}; these parts are of set {seen}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This sealed copy is not whole: {part} is damaged or missing. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Diese versiegelte Kopie ist nicht unversehrt: {part} ist beschädigt oder fehlt. Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>This sealed copy was made before there were parts, so parts do not open it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This window only looks.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>In diesem Fenster kannst du nur nachsehen.</translation>
+    </message>
+    <message>
+        <source>Three sheets, given to three people. Any two together open a sealed copy; one alone opens nothing.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Through the tunnel devices reach {home}.</source>
@@ -12443,6 +12939,11 @@
         <translation>Was der Schlüsselbund als CA-Schlüssel verwahrt, ist beschädigt.</translation>
     </message>
     <message>
+        <source>What the parts open in this copy is damaged. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What they say is left out. Compare them before you take over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Was darin steht, wird weggelassen. Vergleich sie, bevor du übernimmst.</translation>
@@ -12575,6 +13076,11 @@
     <message>
         <source>Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Word {place} is not one of those that parts are made of.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -13743,6 +14249,11 @@
         <translation>{count} nicht mehr nötig</translation>
     </message>
     <message>
+        <source>{count} parts were made for whoever takes over, set {name}: any {least} of them open the sealed copies that are made from now on.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} passes are taken over; they go on as they are, and wait for you to say whose they are.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
         <translation type="unfinished"></translation>
@@ -13750,6 +14261,11 @@
     <message>
         <source>{count} passes on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} stop lists beside revocation list {number} were written for a deputy, who can stop devices with them.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -13926,6 +14442,11 @@
         <source>{form}, picked up by {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>{form}, abgeholt von {place}</translation>
+    </message>
+    <message>
+        <source>{have} of the {need} parts that it takes: with fewer nobody learns anything, and nothing opens.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{host} is nobody’s address.</source>

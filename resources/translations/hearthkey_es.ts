@@ -86,7 +86,7 @@
     <message>
         <source>Renew</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar</translation>
     </message>
     <message>
         <source>Sealed copies</source>
@@ -124,62 +124,62 @@
     <message>
         <source>Choose a folder…</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una carpeta…</translation>
     </message>
     <message>
         <source>Choose the folder in which the CA lies, or drop it here. Nothing in it is changed.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige la carpeta donde está la CA, o suéltala aquí. No se cambia nada en ella.</translation>
     </message>
     <message>
         <source>Found a new one instead</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mejor fundar uno nuevo</translation>
     </message>
     <message>
         <source>It is used once, to read the key. From then on the household’s own passphrase counts.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se usa una sola vez, para leer la clave. A partir de ahí vale la frase de contraseña propia del hogar.</translation>
     </message>
     <message>
         <source>It opens the CA’s key.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abre la clave de la CA.</translation>
     </message>
     <message>
         <source>Look at it</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mirar</translation>
     </message>
     <message>
         <source>Open it</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir</translation>
     </message>
     <message>
         <source>This passphrase does not open the CA’s key.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta frase de contraseña no abre la clave de la CA.</translation>
     </message>
     <message>
         <source>What is the passphrase of the CA’s key in this folder?</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuál es la frase de contraseña de la clave de la CA de esta carpeta?</translation>
     </message>
     <message>
         <source>What is there</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué hay</translation>
     </message>
     <message>
         <source>Where does the CA lie?</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde está la CA?</translation>
     </message>
     <message>
         <source>none chosen yet</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aún sin elegir</translation>
     </message>
 </context>
 <context>
@@ -187,22 +187,22 @@
     <message>
         <source>Found the household</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fundar el hogar</translation>
     </message>
     <message>
         <source>Nobody has a pass yet. Start with the house, about 5 minutes.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nadie tiene un pase todavía. Empieza por la casa, unos 5 minutos.</translation>
     </message>
     <message>
         <source>Nothing is written before the last button, and nothing in the folder is ever changed.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se escribe nada hasta el último botón, y en la carpeta no se cambia nada nunca.</translation>
     </message>
     <message>
         <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se escribe nada hasta el último botón. El nombre de la casa figura en cada paquete: elige uno que dure.</translation>
     </message>
     <message>
         <source>Somebody</source>
@@ -212,27 +212,27 @@
     <message>
         <source>Take it over</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adoptarlo</translation>
     </message>
     <message>
         <source>The house goes on under the CA that it has.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La casa sigue con la CA que tiene.</translation>
     </message>
     <message>
         <source>a CA with nothing in its way</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>una CA sin impedimentos</translation>
     </message>
     <message>
         <source>the folder of the CA</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la carpeta de la CA</translation>
     </message>
     <message>
         <source>the passphrase of the CA’s key</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la frase de contraseña de la clave de la CA</translation>
     </message>
 </context>
 <context>
@@ -248,62 +248,62 @@
     <message>
         <source>Another device in its place</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro dispositivo en su lugar</translation>
     </message>
     <message>
         <source>Computers</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ordenadores</translation>
     </message>
     <message>
         <source>In the place of {title}</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En lugar de {title}</translation>
     </message>
     <message>
         <source>It does not get in any more.</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya no entra.</translation>
     </message>
     <message>
         <source>It stops getting in at once, and for good as soon as the new one was seen to get in.</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deja de entrar enseguida, y para siempre en cuanto se haya visto entrar el nuevo.</translation>
     </message>
     <message>
         <source>Neither</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna de las dos cosas</translation>
     </message>
     <message>
         <source>Phones and tablets</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Móviles y tabletas</translation>
     </message>
     <message>
         <source>Replace it</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sustituir</translation>
     </message>
     <message>
         <source>What is the new one called?</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Cómo se llama el nuevo?</translation>
     </message>
     <message>
         <source>What is the new one?</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué es el nuevo?</translation>
     </message>
     <message>
         <source>choose</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>elegir</translation>
     </message>
     <message>
         <source>new {device}</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{device} de reemplazo</translation>
     </message>
 </context>
 <context>
@@ -731,7 +731,7 @@
     <message>
         <source>Put aside</source>
         <extracomment>The last row of a page that does one thing: what is in the way, the passphrase where it is needed, the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar para luego</translation>
     </message>
 </context>
 <context>
@@ -900,12 +900,17 @@
     <message>
         <source>The next CA</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA</translation>
     </message>
     <message>
         <source>Sign it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Firmar</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What can wait</source>
@@ -959,6 +964,207 @@
         <source>Why is it revoked?</source>
         <extracomment>Stopping, letting in and revoking inside a device&apos;s page: first what follows, then the deed.</extracomment>
         <translation>¿Por qué se revoca?</translation>
+    </message>
+</context>
+<context>
+    <name>DeputyPage</name>
+    <message>
+        <source>&amp;Make three parts</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Try this part</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Write a stop set…</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder with which somebody can stop a lost device at the gateway and do nothing else. It is out of date as soon as anybody is stopped, enrolled or let back in.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is a part still right?</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of whoever reads it</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No parts were made yet. Without whoever keeps the passphrase, nobody opens a sealed copy.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once a year ask for each sheet and type its fifteen words, in order. It needs no other sheet.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number}: not tried yet</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number}: tried on {day}</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts for a deputy</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the household</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase that only the sealed copies have</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed copies have another passphrase since set {name} was made. Make new parts.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set {name} was made on {day}. Any two of its three parts open the sealed copies since.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody takes over</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody who can only stop</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The fifteen words, or the text of the code</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They are thrown away. What was printed of them opens nothing; destroy it.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three sheets for three people. Any two together open a sealed copy and with it the household; one alone opens nothing. A letter says what works without anybody, and until when.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to write the stop set</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeputySheets</name>
+    <message>
+        <source>&amp;Print…</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All are &amp;given out</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every part was printed or saved.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is at the printer.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of whoever reads it</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number}</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number} was neither printed nor saved yet.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts {numbers} were neither printed nor saved yet.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print each sheet by itself and give each part to somebody else. They count only once you say that all are given out; until then the sheets from before do.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as {file}. Print it, then delete the file.</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw them away</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to save the sheet</source>
+        <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1398,12 +1604,12 @@
     <message>
         <source>Renew…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar…</translation>
     </message>
     <message>
         <source>Replace this device…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sustituir este dispositivo…</translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -1641,17 +1847,17 @@
     <message>
         <source>&amp;Choose files…</source>
         <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Elegir archivos…</translation>
     </message>
     <message>
         <source>A sealed copy, or the scans of a paper</source>
         <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una copia sellada, o un papel escaneado</translation>
     </message>
     <message>
         <source>Drop the file that ends in .sealed.tar here, or scans and photographs of a paper (PNG, JPEG).</source>
         <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Suelta aquí el archivo que termina en .sealed.tar, o escaneos y fotos de un papel (PNG, JPEG).</translation>
     </message>
 </context>
 <context>
@@ -2638,6 +2844,11 @@
         <translation>Firmar la lista de nuevo</translation>
     </message>
     <message>
+        <source>Somebody takes over</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The household</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>El hogar</translation>
@@ -2645,7 +2856,7 @@
     <message>
         <source>The next CA</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA</translation>
     </message>
     <message>
         <source>There is a way back: give the house its old name again, with the passphrase.</source>
@@ -2678,87 +2889,87 @@
     <message>
         <source>&amp;Bring it back</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Recuperarlo</translation>
     </message>
     <message>
         <source>Ctrl+Enter</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Intro</translation>
     </message>
     <message>
         <source>Devices</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispositivos</translation>
     </message>
     <message>
         <source>Look at the gateway. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen.</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mira la pasarela. Puede que su lista conozca dispositivos bloqueados desde entonces; se adoptan de ahí, y los números de lista siguen por encima del más alto que se haya visto.</translation>
     </message>
     <message>
         <source>Made</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Creado</translation>
     </message>
     <message>
         <source>Newest list number</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Número de lista más nuevo</translation>
     </message>
     <message>
         <source>Once it is open, what is in it stands here: the household, the day, the newest list number, the devices. Nothing is written before you say so.</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una vez abierto, aquí aparece lo que contiene: el hogar, el día, el número de lista más nuevo, los dispositivos. No se escribe nada hasta que tú lo digas.</translation>
     </message>
     <message>
         <source>Say where the gateway is, then deliver. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen. Then enrol everybody anew.</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indica dónde está la pasarela y después envía. Puede que su lista conozca dispositivos bloqueados desde entonces; se adoptan de ahí, y los números de lista siguen por encima del más alto que se haya visto. Después da a todos un pase nuevo.</translation>
     </message>
     <message>
         <source>Stopped or revoked</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloqueados o revocados</translation>
     </message>
     <message>
         <source>To the &amp;board</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al &amp;tablero</translation>
     </message>
     <message>
         <source>To the &amp;gateway</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A la &amp;pasarela</translation>
     </message>
     <message>
         <source>What comes next</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué viene después</translation>
     </message>
     <message>
         <source>What is inside</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué contiene</translation>
     </message>
     <message>
         <source>none</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>not on paper</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no está en papel</translation>
     </message>
     <message>
         <source>{day}, {time} UTC</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day}, {time} UTC</translation>
     </message>
     <message>
         <source>{names} and {count} more</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{names} y {count} más</translation>
     </message>
 </context>
 <context>
@@ -2766,97 +2977,97 @@
     <message>
         <source>&amp;Print…</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimir…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar como PDF…</translation>
     </message>
     <message>
         <source>1: codes</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1: códigos</translation>
     </message>
     <message>
         <source>2: letters</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>2: letras</translation>
     </message>
     <message>
         <source>Back to the board</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volver al tablero</translation>
     </message>
     <message>
         <source>Both pages are at the printer.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las dos páginas están en la impresora.</translation>
     </message>
     <message>
         <source>Ctrl+P</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+P</translation>
     </message>
     <message>
         <source>Language</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Language of whoever reads it</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idioma de quien lo lee</translation>
     </message>
     <message>
         <source>Letter</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>Page</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Página</translation>
     </message>
     <message>
         <source>Paper</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Saved as {file}. Print both pages, then delete the file.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como {file}. Imprime las dos páginas y después borra el archivo.</translation>
     </message>
     <message>
         <source>Shown here</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se muestra aquí</translation>
     </message>
     <message>
         <source>The CA key as it lies in the keyring, encrypted under the household’s passphrase, with the settings and the newest list number. It outlives every stick. People and devices are not on it: sealed copies have those.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA tal como está en el llavero, cifrada con la frase de contraseña del hogar, junto con los ajustes y el número de lista más nuevo. Dura más que cualquier memoria USB. Las personas y los dispositivos no figuran en él: esos están en las copias selladas.</translation>
     </message>
     <message>
         <source>The household’s key on paper.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave del hogar en papel.</translation>
     </message>
     <message>
         <source>The key on paper</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave en papel</translation>
     </message>
     <message>
         <source>The passphrase is never on it. Keep the two apart, both where they will be found.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La frase de contraseña nunca figura en él. Guarda las dos cosas por separado, ambas donde se puedan encontrar.</translation>
     </message>
     <message>
         <source>Where to save the paper</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde guardar el papel</translation>
     </message>
 </context>
 <context>
@@ -2887,17 +3098,17 @@
     <message>
         <source>Also change</source>
         <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cambia también</translation>
     </message>
     <message>
         <source>Revoke them all for good</source>
         <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revocarlos todos para siempre</translation>
     </message>
     <message>
         <source>{person} leaves</source>
         <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} deja el hogar</translation>
     </message>
 </context>
 <context>
@@ -3716,72 +3927,72 @@
     <message>
         <source>A new key; to the gateway the device stays the same. The old pass goes once the new one was seen to get in, and not before.</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una clave nueva; para la pasarela el dispositivo sigue siendo el mismo. El pase anterior se retira cuando se haya visto entrar el nuevo, y no antes.</translation>
     </message>
     <message>
         <source>Ctrl+Enter</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Intro</translation>
     </message>
     <message>
         <source>Days that both get in, at most</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Días en que ambos entran, como máximo</translation>
     </message>
     <message>
         <source>Hand them over at the desk</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entregarlos en la mesa</translation>
     </message>
     <message>
         <source>Never beyond the old one’s end.</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nunca más allá del fin del anterior.</translation>
     </message>
     <message>
         <source>Nothing is ticked.</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada marcado.</translation>
     </message>
     <message>
         <source>Put aside</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar para luego</translation>
     </message>
     <message>
         <source>Renew</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar</translation>
     </message>
     <message>
         <source>Renew it</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar</translation>
     </message>
     <message>
         <source>Renew {count}</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar {count}</translation>
     </message>
     <message>
         <source>Stop after this one</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parar después de este</translation>
     </message>
     <message>
         <source>Tick what ends soon</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marcar lo que vence pronto</translation>
     </message>
     <message>
         <source>Visits…</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Visitas…</translation>
     </message>
     <message>
         <source>{title}, {done} of {count}</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}, {done} de {count}</translation>
     </message>
 </context>
 <context>
@@ -3789,32 +4000,32 @@
     <message>
         <source>One more ends later.</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Uno más caduca después.</translation>
     </message>
     <message>
         <source>Which devices?</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué dispositivos?</translation>
     </message>
     <message>
         <source>ends {day}</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>caduca el {day}</translation>
     </message>
     <message>
         <source>ends {day}, you meet on {visit}</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>caduca el {day}, visita el {visit}</translation>
     </message>
     <message>
         <source>stopped, would end {day}</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bloqueado, caducaría el {day}</translation>
     </message>
     <message>
         <source>{count} more end later.</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otros {count} caducan después.</translation>
     </message>
 </context>
 <context>
@@ -3835,72 +4046,72 @@
     <message>
         <source>&amp;Open it</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Abrir</translation>
     </message>
     <message>
         <source>&amp;Passphrase of the household</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Frase de contraseña del hogar</translation>
     </message>
     <message>
         <source>A sealed copy. Its passphrase is wanted now.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una copia sellada. Ahora hace falta su frase de contraseña.</translation>
     </message>
     <message>
         <source>Back</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Bring a household back</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recuperar un hogar</translation>
     </message>
     <message>
         <source>Bring a household back, from a sealed copy or from its paper.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recuperar un hogar, de una copia sellada o de su papel.</translation>
     </message>
     <message>
         <source>It is open. What is inside stands beside.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Está abierto. Al lado se ve lo que contiene.</translation>
     </message>
     <message>
         <source>Look inside first. Nothing is written before the last button.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mira primero lo que contiene. No se escribe nada hasta el último botón.</translation>
     </message>
     <message>
         <source>No code of a paper was found there. Scan it again, straight, or type its lines.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ahí no se encontró ningún código de un papel. Escanéalo otra vez, bien recto, o escribe sus líneas.</translation>
     </message>
     <message>
         <source>Passphrase of the &amp;copies</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frase de contraseña de las &amp;copias</translation>
     </message>
     <message>
         <source>The copies have a passphrase of their own</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las copias tienen su propia frase de contraseña</translation>
     </message>
     <message>
         <source>The paper has been read. Its passphrase is wanted now.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El papel está leído. Ahora hace falta su frase de contraseña.</translation>
     </message>
     <message>
         <source>Type the lines of a paper</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribir las líneas de un papel</translation>
     </message>
     <message>
         <source>{household} is back.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} está de vuelta.</translation>
     </message>
 </context>
 <context>
@@ -3941,7 +4152,7 @@
     <message>
         <source>&amp;On paper…</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En p&amp;apel…</translation>
     </message>
     <message>
         <source>&amp;Try it</source>
@@ -4120,7 +4331,7 @@
     <message>
         <source>What would touch whom?</source>
         <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué afectaría a quién?</translation>
     </message>
 </context>
 <context>
@@ -4235,22 +4446,22 @@
     <message>
         <source>A CA that was made by hand is looked over, and taken over with all its passes.</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una CA hecha a mano se examina y se adopta con todos sus pases.</translation>
     </message>
     <message>
         <source>A household that you had comes back from its sealed copy, or from its key on paper.</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un hogar que tenías vuelve de su copia sellada, o de su clave en papel.</translation>
     </message>
     <message>
         <source>From a sealed copy …</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De una copia sellada…</translation>
     </message>
     <message>
         <source>I have a CA already …</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya tengo una CA…</translation>
     </message>
     <message>
         <source>Look around in a practice household</source>
@@ -4283,17 +4494,17 @@
     <message>
         <source>Hand over</source>
         <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entregar en mano</translation>
     </message>
     <message>
         <source>New bundle</source>
         <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Paquete nuevo</translation>
     </message>
     <message>
         <source>Prove it</source>
         <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar</translation>
     </message>
 </context>
 <context>
@@ -4390,42 +4601,42 @@
     <message>
         <source>Both its passes get in, the old one until {day}. Look on the device that the new one is chosen, then prove it; the old one goes for good.</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entra con cualquiera de sus dos pases, con el anterior hasta el {day}. Mira en el dispositivo que esté elegido el nuevo y después compruébalo; el anterior se retira para siempre.</translation>
     </message>
     <message>
         <source>Do it</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacerlo</translation>
     </message>
     <message>
         <source>Let it go for good</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirarlo para siempre</translation>
     </message>
     <message>
         <source>Let the old pass go…</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirar el pase anterior…</translation>
     </message>
     <message>
         <source>Take it back</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>Take the renewal back…</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer la renovación…</translation>
     </message>
     <message>
         <source>The new pass was seen to get in, so the old one goes now, or at the next unlock.</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se vio entrar el pase nuevo, así que el anterior se retira ahora, o la próxima vez que se abra el hogar.</translation>
     </message>
     <message>
         <source>The pass that the device has gets in until {day}. The next one waits in the tray.</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El pase que tiene el dispositivo entra hasta el {day}. El siguiente espera en la bandeja.</translation>
     </message>
 </context>
 <context>
@@ -4433,87 +4644,87 @@
     <message>
         <source>&amp;Deliver to the gateway</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Enviar a la pasarela</translation>
     </message>
     <message>
         <source>&amp;Give it the new certificate</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Darle el certificado nuevo</translation>
     </message>
     <message>
         <source>&amp;Go on</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Continuar</translation>
     </message>
     <message>
         <source>&amp;Make the next CA</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;rear la próxima CA</translation>
     </message>
     <message>
         <source>&amp;Put the old CA away</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Re&amp;tirar la CA antigua</translation>
     </message>
     <message>
         <source>&amp;Yes, put it away for good</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sí, retirarla para siempre</translation>
     </message>
     <message>
         <source>Everybody is through. There is no way back from here.</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos han hecho el cambio. Desde aquí no hay vuelta atrás.</translation>
     </message>
     <message>
         <source>In good time</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con tiempo</translation>
     </message>
     <message>
         <source>Lost</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Perdida</translation>
     </message>
     <message>
         <source>One device is not through and stands outside afterwards. There is no way back.</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dispositivo no ha hecho el cambio y después se queda fuera. No hay vuelta atrás.</translation>
     </message>
     <message>
         <source>One step &amp;back</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Volver un paso atrás</translation>
     </message>
     <message>
         <source>Passphrase of the household</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frase de contraseña del hogar</translation>
     </message>
     <message>
         <source>Perhaps stolen</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quizá robada</translation>
     </message>
     <message>
         <source>The &amp;gateway has both</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La &amp;pasarela tiene las dos</translation>
     </message>
     <message>
         <source>The next CA</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA</translation>
     </message>
     <message>
         <source>Why</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>{count} devices are not through and stand outside afterwards. There is no way back.</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} dispositivos no han hecho el cambio y después se quedan fuera. No hay vuelta atrás.</translation>
     </message>
 </context>
 <context>
@@ -4858,32 +5069,32 @@
     <message>
         <source>&amp;Lines of the paper, each with its number</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Líneas del papel, cada una con su número</translation>
     </message>
     <message>
         <source>A slip in line {slips}: compare it letter by letter. Still wanted: {missing}.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un desliz en la línea {slips}: compárala letra por letra. Aún faltan: {missing}.</translation>
     </message>
     <message>
         <source>All {count} lines of the paper have been read.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se han leído las {count} líneas del papel.</translation>
     </message>
     <message>
         <source>Line {last} is not whole yet: a number and nine groups.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La línea {last} aún no está completa: un número y nueve grupos.</translation>
     </message>
     <message>
         <source>Lines of the paper</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Líneas del papel</translation>
     </message>
     <message>
         <source>Lines read so far: {count}. Still wanted: {missing}.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Líneas leídas hasta ahora: {count}. Aún faltan: {missing}.</translation>
     </message>
 </context>
 <context>
@@ -4977,47 +5188,47 @@
     <message>
         <source>Call off</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anular</translation>
     </message>
     <message>
         <source>Call the visit off: {person}, {day}</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anular la visita: {person}, {day}</translation>
     </message>
     <message>
         <source>Keep the day</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el día</translation>
     </message>
     <message>
         <source>No visit is planned.</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay prevista ninguna visita.</translation>
     </message>
     <message>
         <source>On which day?</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué día?</translation>
     </message>
     <message>
         <source>Tick the devices of {person}</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marcar los dispositivos de {person}</translation>
     </message>
     <message>
         <source>Tick theirs</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marcar los suyos</translation>
     </message>
     <message>
         <source>Whom do you meet?</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿A quién vas a ver?</translation>
     </message>
     <message>
         <source>{person}, {day}</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person}, {day}</translation>
     </message>
 </context>
 <context>
@@ -5333,22 +5544,22 @@
     <message>
         <source>Or keep the key in a file.</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>O guarda la clave en un archivo.</translation>
     </message>
     <message>
         <source>Where is the CA key kept?</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde se guarda la clave de la CA?</translation>
     </message>
     <message>
         <source>in a key file</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en un archivo de clave</translation>
     </message>
     <message>
         <source>in the keyring</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en el llavero</translation>
     </message>
 </context>
 <context>
@@ -5493,12 +5704,12 @@
     <message>
         <source>Renew…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar…</translation>
     </message>
     <message>
         <source>Replace this device…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sustituir este dispositivo…</translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -5781,6 +5992,11 @@
         <translation>aún sin indicar</translation>
     </message>
     <message>
+        <source>one device</source>
+        <extracomment>Where every text of a row stands; painting and the tests of geometry read the same answer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>one month</source>
         <extracomment>What is said of how much time the sheet shows.</extracomment>
         <translation>un mes</translation>
@@ -5928,7 +6144,7 @@
     <message>
         <source>{person} leaves the household…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} deja el hogar…</translation>
     </message>
     <message>
         <source>{place} of {count}: {row}</source>
@@ -6430,27 +6646,27 @@
     <message>
         <source> downloads that broke off.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> descargas interrumpidas.</translation>
     </message>
     <message>
         <source> times. The ticket is closed.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> veces. El vale de recogida está cerrado.</translation>
     </message>
     <message>
         <source> wrong links, the last from {address}.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> enlaces equivocados, el último desde {address}.</translation>
     </message>
     <message>
         <source> wrong links, the last time from {address}. The link is closed.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> enlaces equivocados, el último desde {address}. El enlace está cerrado.</translation>
     </message>
     <message>
         <source> wrong links, the last time from {address}. The ticket is closed.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> enlaces equivocados, el último desde {address}. El vale de recogida está cerrado.</translation>
     </message>
     <message>
         <source>&quot;{host}&quot; is not a name that DNS can look up: &quot;{label}&quot; does not fit.</source>
@@ -6488,6 +6704,11 @@
         <translation>«{text}» no es una dirección en la que escuchar.</translation>
     </message>
     <message>
+        <source>&quot;{text}&quot; is not an address.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&quot;{text}&quot; is not the address of a DNS server.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>«{text}» no es la dirección de un servidor DNS.</translation>
@@ -6515,12 +6736,17 @@
     <message>
         <source>1 pass on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation>1 pase en la lista de revocación</translation>
+    </message>
+    <message>
+        <source>1 stop list beside revocation list {number} was written for a deputy, who can stop devices with it.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A CA ends one day, and every pass with it. The next one is made beside it, years before.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una CA caduca algún día, y con ella todos los pases. La próxima se crea a su lado, años antes.</translation>
     </message>
     <message>
         <source>A CA key of type {seen} was found; a household’s is {wanted}.</source>
@@ -6635,7 +6861,7 @@
     <message>
         <source>A device that has no new bundle by then turns away from the gateway.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dispositivo que para entonces no tenga un paquete nuevo rechaza la pasarela.</translation>
     </message>
     <message>
         <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
@@ -6743,6 +6969,11 @@
         <translation>Una lista nueva va allí por sí sola mientras la aplicación está abierta. Los ajustes y los certificados van cuando haces un envío.</translation>
     </message>
     <message>
+        <source>A part has {wanted} words; these are {count}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A pass is named once.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>A un pase se le da nombre una sola vez.</translation>
@@ -6808,14 +7039,19 @@
         <translation>Una propuesta para {protocol} no cifraría nada.</translation>
     </message>
     <message>
+        <source>A rate of {number} kbit/s cannot be reckoned with; {lowest} to {highest} can.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A renewal can be taken back on the device’s page as long as its bundle is in the tray.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una renovación se puede deshacer en la página del dispositivo mientras su paquete esté en la bandeja.</translation>
     </message>
     <message>
         <source>A renewed device keeps its identity and gets a new key. Its old pass stays as it is.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dispositivo renovado conserva su identidad y recibe una clave nueva. Su pase anterior se queda como está.</translation>
     </message>
     <message>
         <source>A revocation list cannot be read.</source>
@@ -6835,11 +7071,16 @@
     <message>
         <source>A round can be stopped between two devices. What was made stays; the rest stays ticked.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una ronda se puede parar entre dos dispositivos. Lo que se hizo se queda; el resto sigue marcado.</translation>
     </message>
     <message>
         <source>A sealed copy knows where the diary ended then, so an end that was cut off shows too.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Una copia sellada sabe dónde terminaba entonces el diario, así que también se nota si se cortó el final.</translation>
+    </message>
+    <message>
+        <source>A sealed copy lies in this folder. Parts beside a copy would let anybody in who finds the folder.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6848,9 +7089,19 @@
         <translation>Se escribió una copia sellada en {place} como {name}.</translation>
     </message>
     <message>
+        <source>A secret was to be shared in a way that brings nothing back.</source>
+        <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A secret was too long for a keyring.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Un secreto era demasiado largo para un llavero.</translation>
+    </message>
+    <message>
+        <source>A stop set lets somebody stop a lost device at the gateway, and do nothing else.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A template cannot be for &quot;{text}&quot;.</source>
@@ -6875,7 +7126,7 @@
     <message>
         <source>A visit is planned: {person}, on {day}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay prevista una visita: {person}, el {day}.</translation>
     </message>
     <message>
         <source>A waiting pass has no key.</source>
@@ -6930,7 +7181,7 @@
     <message>
         <source>Alt+1, 2, 3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alt+1, 2, 3</translation>
     </message>
     <message>
         <source>An archive was to hold a file that does not belong there.</source>
@@ -6950,7 +7201,7 @@
     <message>
         <source>Another CA</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otra CA</translation>
     </message>
     <message>
         <source>Another copy of the app has the household open, or its folder cannot be written to. Nothing is lost.</source>
@@ -6975,17 +7226,17 @@
     <message>
         <source>Another device in the place of one stops the old one at once. Until the new one works it can be let in.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Poner otro dispositivo en lugar de uno bloquea enseguida el antiguo. Hasta que funcione el nuevo, se puede dejar entrar.</translation>
     </message>
     <message>
         <source>Another host name of the gateway</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro nombre de host de la pasarela</translation>
     </message>
     <message>
         <source>Another identity suffix</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro sufijo de identidad</translation>
     </message>
     <message>
         <source>Another name for the house needs a new gateway certificate, and so the passphrase. Everything else can be changed back with one click.</source>
@@ -7000,7 +7251,7 @@
     <message>
         <source>Another tunnel subnet</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otra subred del túnel</translation>
     </message>
     <message>
         <source>Anybody can make passes for this household and get in. Found a new household, today if you can.</source>
@@ -7008,9 +7259,29 @@
         <translation>Cualquiera puede hacer pases para este hogar y entrar. Funda un hogar nuevo, hoy si puedes.</translation>
     </message>
     <message>
+        <source>Ask for a deputy’s part and try it</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ask for a file with AES-256 or, for old devices, 3DES.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Pide un archivo con AES-256 o, para dispositivos antiguos, 3DES.</translation>
+    </message>
+    <message>
+        <source>Ask somebody who has a part with another number.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask somebody who has another part of the same set.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask where the paper came from, and make a new set.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ask who wrote it.</source>
@@ -7055,12 +7326,12 @@
     <message>
         <source>Bring it the gateway pack and try one device, then go on.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llévale los archivos de la pasarela y prueba un dispositivo; después continúa.</translation>
     </message>
     <message>
         <source>Bring it the gateway pack and try one device; then go on and say so with --told.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llévale los archivos de la pasarela y prueba un dispositivo; después continúa e indícalo con --told.</translation>
     </message>
     <message>
         <source>Bring the key text back from a copy of the keyring. Founded anew, every device would need a new bundle.</source>
@@ -7183,6 +7454,11 @@
         <translation>Elige un día posterior, o renuévalo más adelante.</translation>
     </message>
     <message>
+        <source>Choose a shorter note of whom to call.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose an address in the home network.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Elige una dirección de la red de casa.</translation>
@@ -7198,9 +7474,19 @@
         <translation>Elige un comienzo distinto de con, nul, aux, prn, com1 o lpt1, y sin punto al final.</translation>
     </message>
     <message>
+        <source>Choose another folder, best on another stick.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose another folder, or see to its permissions.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Elige otra carpeta, o revisa sus permisos.</translation>
+    </message>
+    <message>
+        <source>Choose another folder, or take the parts away first.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose another template.</source>
@@ -7250,7 +7536,7 @@
     <message>
         <source>Choose the one of this household.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elige el de este hogar.</translation>
     </message>
     <message>
         <source>Close it first. Looking works meanwhile.</source>
@@ -7286,6 +7572,11 @@
         <source>Codes cannot be drawn as &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Los códigos no se pueden dibujar como «{text}».</translation>
+    </message>
+    <message>
+        <source>Compare each word with the paper, in order, and type them once more. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Compare it once: in the window under Gateway, or hearthkey gateway --ssh HOST --folder FOLDER.</source>
@@ -7350,7 +7641,7 @@
     <message>
         <source>Ctrl+R</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+R</translation>
     </message>
     <message>
         <source>Ctrl+Shift+G</source>
@@ -7365,7 +7656,7 @@
     <message>
         <source>Ctrl+Z</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Z</translation>
     </message>
     <message>
         <source>Current gateways turn it away. The device needs a new pass.</source>
@@ -7375,7 +7666,7 @@
     <message>
         <source>Days on which you meet somebody are kept under Visits. The last one before an end is the day to act.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los días en que vas a ver a alguien se guardan en «Visitas». El último antes de que caduque algo es el día para actuar.</translation>
     </message>
     <message>
         <source>Deliver again when it suits; it goes on from what is there.</source>
@@ -7395,12 +7686,12 @@
     <message>
         <source>Deliver the files of the gateway. Nobody notices.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Envía los archivos de la pasarela. Nadie nota nada.</translation>
     </message>
     <message>
         <source>Deliver to the gateway, then go on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Envía a la pasarela y después continúa.</translation>
     </message>
     <message>
         <source>Devices are told no DNS server at home any more; where it was typed in by hand, it stays.</source>
@@ -7425,7 +7716,7 @@
     <message>
         <source>Devices that know only the old CA get in as before, for it vouches for the new one.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los dispositivos que solo conocen la CA antigua entran como antes, porque ella avala a la nueva.</translation>
     </message>
     <message>
         <source>Devices trust the one above. Look in the folder where that one lies.</source>
@@ -7455,7 +7746,7 @@
     <message>
         <source>Each step can be taken back, but the last: when the old CA is put away, its key is gone.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada paso se puede deshacer, menos el último: cuando se retira la CA antigua, su clave desaparece.</translation>
     </message>
     <message>
         <source>Each way out says who can open it. Choose one that the device knows.</source>
@@ -7510,12 +7801,12 @@
     <message>
         <source>Everybody gets in as before: until {list} by the revocation list in force, until {gateway} by the gateway’s certificate, and each device until its own pass ends. No new pass can be made.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos entran como antes: hasta el {list} según la lista de revocación en vigor, hasta el {gateway} según el certificado de la pasarela, y cada dispositivo hasta que caduque su propio pase. No se puede crear ningún pase nuevo.</translation>
     </message>
     <message>
         <source>Everybody is through. The old CA can go.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos han hecho el cambio. La CA antigua se puede retirar.</translation>
     </message>
     <message>
         <source>Everyone who could get in still can. Nothing new can be signed until the key text is back.</source>
@@ -7595,7 +7886,7 @@
     <message>
         <source>F3, Shift+F3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>F3, Mayús+F3</translation>
     </message>
     <message>
         <source>F6</source>
@@ -7610,7 +7901,7 @@
     <message>
         <source>First look for a sealed copy or the key on paper, and for the words: with either, nothing is lost.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Busca primero una copia sellada o la clave en papel, y también las palabras: con cualquiera de las dos, junto con las palabras, no se ha perdido nada.</translation>
     </message>
     <message>
         <source>For a new key in the same device add --replace; for another device give it a name of its own.</source>
@@ -7660,7 +7951,7 @@
     <message>
         <source>From here there is no step back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desde aquí no hay vuelta atrás.</translation>
     </message>
     <message>
         <source>From the next delivery on, whoever has the old bundle turns away from the gateway.</source>
@@ -7691,6 +7982,11 @@
         <source>Give a day that lies ahead.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indica un día que esté por venir.</translation>
+    </message>
+    <message>
+        <source>Give a file with them, or a picture of the code: --part FILE.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give a name that the family uses.</source>
@@ -7735,12 +8031,12 @@
     <message>
         <source>Give each device its new bundle</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dar a cada dispositivo su paquete nuevo</translation>
     </message>
     <message>
         <source>Give each its new bundle and see it get in, or wait until its old pass has ended.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da a cada uno su paquete nuevo y mira si entra, o espera a que haya caducado su pase anterior.</translation>
     </message>
     <message>
         <source>Give it a new pass.</source>
@@ -7751,6 +8047,11 @@
         <source>Give it a new pass: hearthkey add PERSON DEVICE --kind KIND --replace.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Dale un pase nuevo: hearthkey add PERSON DEVICE --kind KIND --replace.</translation>
+    </message>
+    <message>
+        <source>Give it along, so that the parts can stand for both.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give it from the root on, like /etc/home-gateway, without quotes, backslashes and dollar signs.</source>
@@ -7766,6 +8067,16 @@
         <source>Give it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indícalo.</translation>
+    </message>
+    <message>
+        <source>Give its holder the part of the new set, and destroy this one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give kilobits in a second: 40 Mbit/s are 40000.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give one from 1 to 65535; 443 needs no mention in a browser.</source>
@@ -7800,12 +8111,12 @@
     <message>
         <source>Give the devices their new bundles first; the gateway’s certificate follows in the succession.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da primero a los dispositivos sus paquetes nuevos; el certificado de la pasarela viene después, en la sucesión.</translation>
     </message>
     <message>
         <source>Give the gateway a certificate of the new CA</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dar a la pasarela un certificado de la CA nueva</translation>
     </message>
     <message>
         <source>Give the gateway its next certificate</source>
@@ -7845,7 +8156,7 @@
     <message>
         <source>Give the others their new bundles and put the old CA away; that ends all of its passes at once.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da a los demás sus paquetes nuevos y retira la CA antigua; con eso acaban de una vez todos sus pases.</translation>
     </message>
     <message>
         <source>Give the pages of one paper only, the one with the newest day.</source>
@@ -7880,17 +8191,17 @@
     <message>
         <source>Go on with it: hearthkey succession shows what comes next, and for whom.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Continúa con ella: hearthkey succession muestra qué viene después, y para quién.</translation>
     </message>
     <message>
         <source>Go on with the next step.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Continúa con el paso siguiente.</translation>
     </message>
     <message>
         <source>Go on; hearthkey succession shows the next step.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Continúa; hearthkey succession muestra el paso siguiente.</translation>
     </message>
     <message>
         <source>Guest.</source>
@@ -7965,7 +8276,7 @@
     <message>
         <source>If you cannot tell, act as in the second case. It costs visits and nothing else.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si no lo sabes, actúa como en el segundo caso. Cuesta visitas y nada más.</translation>
     </message>
     <message>
         <source>In force is said only of what was read back from the gateway. When it cannot be reached, what it holds is not known, and that is said too, with the time.</source>
@@ -8180,7 +8491,7 @@
     <message>
         <source>Its last passes ended: {titles}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caducaron sus últimos pases: {titles}.</translation>
     </message>
     <message>
         <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
@@ -8250,7 +8561,7 @@
     <message>
         <source>Let the gateway trust both</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacer que la pasarela confíe en ambas</translation>
     </message>
     <message>
         <source>Let the old pass of {title} go</source>
@@ -8455,12 +8766,17 @@
     <message>
         <source>Look at the plan with hearthkey succession; it says by which day to begin.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mira el plan con hearthkey succession; dice para qué día hay que empezar.</translation>
     </message>
     <message>
         <source>Look at them again, then change what still has to be changed. Nothing was done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Vuelve a mirarlos y cambia después lo que aún haya que cambiar. No se ha hecho nada.</translation>
+    </message>
+    <message>
+        <source>Look for a part with set {known} printed on it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Look for a question it may be asking on another screen; else log out and in, then do it again.</source>
@@ -8471,6 +8787,16 @@
         <source>Look for a question that it may be asking on another screen; else log out and in.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Mira si está preguntando algo en otra pantalla; si no, cierra la sesión y vuelve a entrar.</translation>
+    </message>
+    <message>
+        <source>Look for parts that have the same set printed on them.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for the internet address on the router’s own pages, for instance 203.0.113.7, and give that.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Looking at {count} file(s)</source>
@@ -8510,6 +8836,11 @@
     <message>
         <source>Make the next CA beside this one</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation>Crear la próxima CA al lado de esta</translation>
+    </message>
+    <message>
+        <source>Make them first: hearthkey deputy make.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8543,6 +8874,11 @@
         <translation>La mayoría de las pasarelas siguen funcionando. Puede que las estrictas lo rechacen; un pase nuevo lleva lo que falta.</translation>
     </message>
     <message>
+        <source>Name a folder: --into DIR.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name a free subnet with --tunnel-subnet.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indica una subred libre con --tunnel-subnet.</translation>
@@ -8571,6 +8907,11 @@
         <source>Name fewer subnets and DNS servers, or keep a sealed copy instead of the paper.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indica menos subredes y servidores DNS, o guarda una copia sellada en lugar de la copia en papel.</translation>
+    </message>
+    <message>
+        <source>Name it: hearthkey deputy restore FILE.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name it; for keep, also --file: hearthkey template keep NAME --file FILE.</source>
@@ -8613,9 +8954,14 @@
         <translation>Los dispositivos nuevos se identifican con un código en {suffix}; los que ya están conservan el suyo.</translation>
     </message>
     <message>
+        <source>New sheets replace the old ones for every copy that is made from then on.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No CA follows another at the moment, so there is no step to take.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En este momento ninguna CA sucede a otra, así que no hay ningún paso que dar.</translation>
     </message>
     <message>
         <source>No CA was found in {count} files.</source>
@@ -8626,6 +8972,11 @@
         <source>No certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>No se reconoció ningún certificado de pasarela.</translation>
+    </message>
+    <message>
+        <source>No code of a part is on this.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No code was found.</source>
@@ -8645,7 +8996,7 @@
     <message>
         <source>No device is taken over.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se adopta ningún dispositivo.</translation>
     </message>
     <message>
         <source>No device’s certificate was found.</source>
@@ -8678,6 +9029,11 @@
         <translation>De momento no entra ningún otro dispositivo.</translation>
     </message>
     <message>
+        <source>No parts were made for a deputy yet.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No pass of {title} has another one that follows it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Ningún pase de {title} tiene otro que lo siga.</translation>
@@ -8700,7 +9056,7 @@
     <message>
         <source>Nobody can be stopped: no spare stop list lies ready.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede bloquear a nadie: no hay preparada ninguna lista de bloqueo de reserva.</translation>
     </message>
     <message>
         <source>Nobody could be stopped, as a gateway ignores such a list. Found a new household; each device needs a new pass.</source>
@@ -8755,17 +9111,17 @@
     <message>
         <source>Nobody here can look at the gateway, so the app cannot know whether it has the files of the last step.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desde aquí nadie puede mirar la pasarela, así que la aplicación no puede saber si tiene los archivos del último paso.</translation>
     </message>
     <message>
         <source>Nobody is withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay nadie retirado.</translation>
     </message>
     <message>
         <source>Nobody is withdrawn; the highest list number is {number}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay nadie retirado; el número de lista más alto es {number}.</translation>
     </message>
     <message>
         <source>Nobody knows the address of {where} ({seen}). The gateway goes on with what it had before.</source>
@@ -8775,11 +9131,21 @@
     <message>
         <source>Nobody notices. From now on bundles carry both CAs, and each list is signed by both.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nadie nota nada. Desde ahora los paquetes llevan ambas CA, y cada lista la firman las dos.</translation>
     </message>
     <message>
         <source>Nobody notices. The old CA cannot vouch for the new one, so the devices go first.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation>Nadie nota nada. La CA antigua no puede avalar a la nueva, así que van primero los dispositivos.</translation>
+    </message>
+    <message>
+        <source>Nobody said where the papers go.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody said which sealed copy the parts are to open.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8800,7 +9166,7 @@
     <message>
         <source>Not through yet: {titles}. They would stand outside.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no han hecho el cambio: {titles}. Se quedarían fuera.</translation>
     </message>
     <message>
         <source>Nothing can be written to {path}. Nothing was lost, nothing is half done.</source>
@@ -8820,7 +9186,7 @@
     <message>
         <source>Nothing has begun yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no ha empezado nada.</translation>
     </message>
     <message>
         <source>Nothing has to be withdrawn.</source>
@@ -8873,6 +9239,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>On a computer without a household: hearthkey deputy restore, and the file.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On line {line} the result grows past {limit} octets, more than any program’s settings.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>En la línea {line}, el resultado pasa de {limit} bytes, más que los ajustes de cualquier programa.</translation>
@@ -8883,9 +9254,14 @@
         <translation>En la línea {line} se detuvo la plantilla: tardaría demasiado (el máximo es de {limit} pasos).</translation>
     </message>
     <message>
-        <source>Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say which of the two a device used: look on the device that the new one is chosen.</source>
+        <source>Once a year ask for each sheet and type its words here: that is the drill, and it needs no other sheet.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say which of the two a device used: look on the device that the new one is chosen.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Cuando el pase nuevo se haya entregado en mano y se haya visto entrar, el anterior se retira para siempre. Una prueba no dice cuál de los dos usó un dispositivo: mira en el dispositivo que esté elegido el nuevo.</translation>
     </message>
     <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
@@ -8900,12 +9276,12 @@
     <message>
         <source>One device is not through yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dispositivo aún no ha hecho el cambio.</translation>
     </message>
     <message>
         <source>One device is taken over; its pass goes on as it is, and it waits for you to say whose it is.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se adopta un dispositivo; su pase sigue como está y espera a que digas de quién es.</translation>
     </message>
     <message>
         <source>One device’s certificate was found.</source>
@@ -8920,11 +9296,21 @@
     <message>
         <source>One is withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay uno retirado.</translation>
     </message>
     <message>
         <source>One is withdrawn; the highest list number is {number}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
+        <translation>Hay uno retirado; el número de lista más alto es {number}.</translation>
+    </message>
+    <message>
+        <source>One of the parts was not tried for a year on {day}. Paper fades and gets lost, and nobody notices.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of the words is another one than on the paper, or two have changed places.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8935,12 +9321,12 @@
     <message>
         <source>One visit each, at any time until then. The old pass works on meanwhile.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una visita para cada uno, en cualquier momento hasta entonces. Mientras tanto el pase anterior sigue funcionando.</translation>
     </message>
     <message>
         <source>One visit each. The old pass works on until the gateway’s certificate changes.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una visita para cada uno. El pase anterior sigue funcionando hasta que cambie el certificado de la pasarela.</translation>
     </message>
     <message>
         <source>Only a practice household may be forgotten.</source>
@@ -9010,12 +9396,27 @@
     <message>
         <source>Other home subnets</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otras subredes de casa</translation>
     </message>
     <message>
         <source>Outside this app: lock or find the device from afar, block its SIM, change the mail password.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Fuera de esta aplicación: bloquea o busca el dispositivo a distancia, haz que bloqueen su SIM, cambia la contraseña del correo.</translation>
+    </message>
+    <message>
+        <source>Part {number} of set {name} was tried, and it is right.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part {number} was given twice, and twice the same is one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts for a deputy lie in this folder. A copy beside them would let anybody in who finds the folder.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Parts of the bundle belong to different devices or were altered.</source>
@@ -9070,7 +9471,7 @@
     <message>
         <source>Put the old CA away</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirar la CA antigua</translation>
     </message>
     <message>
         <source>Put {mark} into the file name.</source>
@@ -9120,7 +9521,7 @@
     <message>
         <source>Renewing</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Renovar</translation>
     </message>
     <message>
         <source>Renewing {title} ({done} of {count})</source>
@@ -9155,7 +9556,7 @@
     <message>
         <source>Revoke those passes first, or go on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revoca antes esos pases, o continúa.</translation>
     </message>
     <message>
         <source>Running the gateway’s command</source>
@@ -9241,6 +9642,11 @@
         <source>Scan the page with the codes again, straight, at 200 dots to an inch or more; or type the lines.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Escanea otra vez la página con los códigos, recta, a 200 puntos por pulgada o más; o escribe las líneas.</translation>
+    </message>
+    <message>
+        <source>Sealed copies have a passphrase of their own, and this is not it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sealed copies, sticks and sheets that they keep</source>
@@ -9343,9 +9749,14 @@
         <translation>Firma la siguiente con hearthkey lists --sign y llévala a la pasarela.</translation>
     </message>
     <message>
+        <source>Somebody takes over</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Somebody tried </source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alguien probó </translation>
     </message>
     <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The ticket is closed.</source>
@@ -9413,9 +9824,24 @@
         <translation>Las etiquetas son {known}. Una plantilla conoce huecos, if, for, raw y filtros: ni llamadas, ni cálculos, ni otros archivos.</translation>
     </message>
     <message>
+        <source>Take a copy that was made while set {seen} was in use, or parts of set {wanted}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take a name from the IANA registry of IKEv2 parameters, for instance ENCR_AES_GCM_16 256.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Toma un nombre del registro de parámetros IKEv2 de la IANA, por ejemplo ENCR_AES_GCM_16 256.</translation>
+    </message>
+    <message>
+        <source>Take a newer copy, or the household’s passphrase.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a picture of the one square code on the part’s sheet, or type its words.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take another paper or a sealed copy, and ask who gave you this one.</source>
@@ -9720,22 +10146,22 @@
     <message>
         <source>The copy of {title} from {day} ({what}) is gone, as was said here.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia de {title} del {day} ({what}) ya no existe, según se indicó aquí.</translation>
     </message>
     <message>
         <source>The copy of {title} from {day} ({what}) is not gone after all.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia de {title} del {day} ({what}) sigue existiendo, después de todo.</translation>
     </message>
     <message>
         <source>The copy of {title} from {day} ({what}) was deleted here.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia de {title} del {day} ({what}) se borró aquí.</translation>
     </message>
     <message>
         <source>The copy of {title} from {day} ({what}) was looked for and is not there any more.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia de {title} del {day} ({what}) se buscó y ya no está ahí.</translation>
     </message>
     <message>
         <source>The database names a certificate that is not here, and that has not ended.</source>
@@ -9790,7 +10216,7 @@
     <message>
         <source>The download broke off </source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La descarga se cortó </translation>
     </message>
     <message>
         <source>The download broke off 3 times. The ticket is closed.</source>
@@ -9875,12 +10301,12 @@
     <message>
         <source>The gateway got a certificate of the new CA until {day}. New passes are the new CA’s.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pasarela recibió un certificado de la CA nueva hasta el {day}. Los pases nuevos son de la CA nueva.</translation>
     </message>
     <message>
         <source>The gateway got a certificate of the old CA again, until {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pasarela recibió de nuevo un certificado de la CA antigua, hasta el {day}.</translation>
     </message>
     <message>
         <source>The gateway got a new certificate for {host} until {day}.</source>
@@ -9935,7 +10361,7 @@
     <message>
         <source>The gateway trusts the old CA and the new one.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pasarela confía en la CA antigua y en la nueva.</translation>
     </message>
     <message>
         <source>The gateway’s certificate does not carry its name where devices look for it (subject alternative name).</source>
@@ -10045,12 +10471,12 @@
     <message>
         <source>The household’s key was put on paper, as {place}.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave del hogar se puso en papel, como {place}.</translation>
     </message>
     <message>
         <source>The household’s key was put on paper, at the printer.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave del hogar se puso en papel, en la impresora.</translation>
     </message>
     <message>
         <source>The household’s name, as it stands in its certificates.</source>
@@ -10665,7 +11091,7 @@
     <message>
         <source>Search takes several words, with accents or without; an entry is found when all of them occur in it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La búsqueda admite varias palabras, con acentos o sin ellos; se encuentra una entrada cuando aparecen todas en ella.</translation>
     </message>
     <message>
         <source>See the list of copies.</source>
@@ -10700,7 +11126,7 @@
     <message>
         <source>Small triangles under the days stand where something is to be done; F2 lists it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bajo los días, unos triángulos pequeños indican dónde hay algo que hacer; F2 lo muestra en una lista.</translation>
     </message>
     <message>
         <source>Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that.</source>
@@ -10720,7 +11146,7 @@
     <message>
         <source>Spare stop lists lie ready. They stop devices until the new CA is made, and not after.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay preparadas listas de bloqueo de reserva. Bloquean dispositivos hasta que se cree la CA nueva, y después ya no.</translation>
     </message>
     <message>
         <source>Stop it if it must not get in.</source>
@@ -10730,7 +11156,7 @@
     <message>
         <source>Stop what was stolen first, whichever it was. That takes a minute and needs no succession.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloquea primero lo robado, sea lo que sea. Se hace en un minuto y no requiere sucesión.</translation>
     </message>
     <message>
         <source>Take a file of one device kind. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
@@ -10760,12 +11186,12 @@
     <message>
         <source>Take the steps before that one.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da antes los pasos anteriores a ese.</translation>
     </message>
     <message>
         <source>Take the steps before that one; hearthkey succession shows them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da antes los pasos anteriores a ese; hearthkey succession los muestra.</translation>
     </message>
     <message>
         <source>Tell whoever looks after the app what you were doing.</source>
@@ -10795,7 +11221,7 @@
     <message>
         <source>That {title} was seen to get in stays written down. No proof is taken back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Queda anotado que se vio entrar {title}. Ninguna prueba se deshace.</translation>
     </message>
     <message>
         <source>The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.</source>
@@ -10805,12 +11231,12 @@
     <message>
         <source>The CA ends on {end}. Begin with the next one by {last}, so that nobody’s pass has to end early.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA caduca el {end}. Empieza con la próxima a más tardar el {last}, para que el pase de nadie tenga que acabar antes de tiempo.</translation>
     </message>
     <message>
         <source>The CA ends on {end}. The last safe day to begin with the next one was {last}: begin now, and visit the devices whose passes run longest first.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA caduca el {end}. El último día seguro para empezar con la próxima era el {last}: empieza ahora, y visita primero los dispositivos cuyos pases duran más.</translation>
     </message>
     <message>
         <source>The CA key in this copy belongs to another household than the rest of it.</source>
@@ -10915,12 +11341,12 @@
     <message>
         <source>The gateway was not seen to hold what the last step made for it. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se vio que la pasarela tuviera lo que el último paso hizo para ella. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>The gateway’s next certificate, under the same name</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El próximo certificado de la pasarela, con el mismo nombre</translation>
     </message>
     <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
@@ -10995,7 +11421,7 @@
     <message>
         <source>The keyring has only one of the two CA keys, so that lists would be signed by half. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El llavero tiene solo una de las dos claves de la CA, así que las listas quedarían firmadas a medias. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>The keyring is closed. Nothing is lost: open it (log in to the desktop, or unlock it).</source>
@@ -11031,6 +11457,16 @@
         <source>The language for {name} was chosen again after all.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Al final se rehízo la elección de idioma para {name}.</translation>
+    </message>
+    <message>
+        <source>The letter does not fit on one page.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The letter says what works without anybody, until when, and how to take over. It gives nothing away.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The life line shows its days in order; the yellow tag is today.</source>
@@ -11110,47 +11546,47 @@
     <message>
         <source>The next CA</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA</translation>
     </message>
     <message>
         <source>The next CA cannot be taken back while somebody gets in by it: {titles}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA no se puede deshacer mientras alguien entre gracias a ella: {titles}.</translation>
     </message>
     <message>
         <source>The next CA is beside the old one. Everybody gets in as before.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA está al lado de la antigua. Todos entran como antes.</translation>
     </message>
     <message>
         <source>The next CA is there already, beside the old one. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA ya está ahí, al lado de la antigua. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>The next CA was made beside the old one, which ends {old}; the new one ends {new}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA se creó al lado de la antigua, que caduca el {old}; la nueva caduca el {new}.</translation>
     </message>
     <message>
         <source>The next CA was taken back before anybody needed it, and its key was erased.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima CA se deshizo antes de que nadie la necesitara, y su clave se borró.</translation>
     </message>
     <message>
         <source>The next list has number {number}, and the one who was withdrawn stays so.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima lista lleva el n.º {number}, y el que estaba retirado sigue retirado.</translation>
     </message>
     <message>
         <source>The next list has number {number}, and the {count} that were withdrawn stay so.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima lista lleva el n.º {number}, y los {count} que estaban retirados siguen retirados.</translation>
     </message>
     <message>
         <source>The next list has number {number}; nobody is on it.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La próxima lista lleva el n.º {number}; no hay nadie en ella.</translation>
     </message>
     <message>
         <source>The next pass of {title} was seen to get in, so the device has it already.</source>
@@ -11160,12 +11596,12 @@
     <message>
         <source>The next pass of {title} was taken back before it was handed over, with revocation list {number}. Its key was erased here; the pass before it stays as it is.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El pase siguiente de {title} se deshizo antes de entregarse en mano, con la lista de revocación n.º {number}. Su clave se borró aquí; el pase anterior se queda como está.</translation>
     </message>
     <message>
         <source>The next step stands on this page.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El paso siguiente está en esta página.</translation>
     </message>
     <message>
         <source>The number of that list (CRLNumber, RFC 5280 section 5.2.3).</source>
@@ -11180,47 +11616,47 @@
     <message>
         <source>The old CA cannot go yet: the gateway still shows the certificate that it signed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA antigua aún no se puede retirar: la pasarela sigue mostrando el certificado que ella firmó.</translation>
     </message>
     <message>
         <source>The old CA ends on {day}. Whoever has no new bundle by then stands outside.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA antigua caduca el {day}. Quien para entonces no tenga un paquete nuevo se queda fuera.</translation>
     </message>
     <message>
         <source>The old CA was put away and its key erased; the new one ends {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La CA antigua se retiró y su clave se borró; la nueva caduca el {day}.</translation>
     </message>
     <message>
         <source>The old CA’s key is erased and its passes end. There is no way back from here.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave de la CA antigua se borra y sus pases se acaban. Desde aquí no hay vuelta atrás.</translation>
     </message>
     <message>
         <source>The old CA’s passes end. There is no way back from here.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los pases de la CA antigua se acaban. Desde aquí no hay vuelta atrás.</translation>
     </message>
     <message>
         <source>The old key is lost.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave antigua se ha perdido.</translation>
     </message>
     <message>
         <source>The old key may be in other hands.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave antigua puede estar en otras manos.</translation>
     </message>
     <message>
         <source>The old one vouches for it.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La antigua la avala.</translation>
     </message>
     <message>
         <source>The old one vouches for the new one, so nobody notices while devices change over, one visit at a time.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La antigua avala a la nueva, así que nadie nota nada mientras los dispositivos cambian, visita a visita.</translation>
     </message>
     <message>
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
@@ -11245,17 +11681,22 @@
     <message>
         <source>The paper of {day} was read whole, and its key opens. The settings have changed since: a new paper saves the work of changing them once more.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El papel del {day} se leyó entero, y su clave se abre. Los ajustes han cambiado desde entonces: un papel nuevo ahorra el trabajo de volver a cambiarlos.</translation>
     </message>
     <message>
         <source>The paper of {day} was read whole, its key opens, and the settings on it are those of today.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El papel del {day} se leyó entero, su clave se abre y los ajustes que lleva son los de hoy.</translation>
     </message>
     <message>
         <source>The parts of the window are not installed here. Nothing was lost, nothing is half done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Las partes de la ventana no están instaladas aquí. No se ha perdido nada ni ha quedado nada a medias.</translation>
+    </message>
+    <message>
+        <source>The parts that were drawn do not bring back what they were made of.</source>
+        <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The pass has ended ({seen}). The gateway will not let it in.</source>
@@ -11285,7 +11726,7 @@
     <message>
         <source>The pass {serial}, which was made elsewhere, is that of {title}.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El pase {serial}, que se creó en otro sitio, es el de {title}.</translation>
     </message>
     <message>
         <source>The passphrase and what it opens were about to stand together, so nothing was shown.</source>
@@ -11340,7 +11781,7 @@
     <message>
         <source>The plan stands on this page.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El plan está en esta página.</translation>
     </message>
     <message>
         <source>The printer {name} does not take the page.</source>
@@ -11495,7 +11936,7 @@
     <message>
         <source>The step was taken back that the gateway trusts both CAs; nothing changed there.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se deshizo el paso de que la pasarela confíe en ambas CA; allí no cambió nada.</translation>
     </message>
     <message>
         <source>The stop of {whom} was done again after all, with revocation list {number}.</source>
@@ -11511,6 +11952,11 @@
         <source>The system refused: {seen} {path}. Nothing was lost, nothing is half done.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>El sistema lo ha rechazado: {seen} {path}. No se ha perdido nada ni ha quedado nada a medias.</translation>
+    </message>
+    <message>
+        <source>The table of common subnets that came with the app cannot be read ({seen}).</source>
+        <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The template has {size} octets; {limit} is the most.</source>
@@ -11570,7 +12016,7 @@
     <message>
         <source>The ticket of {title} was closed after </source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El vale de recogida de {title} se cerró tras </translation>
     </message>
     <message>
         <source>The ticket of {title} was closed after 20 wrong links, the last from {address}.</source>
@@ -11625,7 +12071,7 @@
     <message>
         <source>The tunnel split or full</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El túnel dividido o completo</translation>
     </message>
     <message>
         <source>The tunnel subnet {text} has no room for devices.</source>
@@ -11640,7 +12086,7 @@
     <message>
         <source>The visit on {day} was called off: {person}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se anuló la visita del {day}: {person}.</translation>
     </message>
     <message>
         <source>The visit to the gateway was ended. The gateway holds one whole set, the old or the new.</source>
@@ -11651,6 +12097,11 @@
         <source>The window did not come to rest in the scene {scene}.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>La ventana no llegó a quedarse quieta en la escena {scene}.</translation>
+    </message>
+    <message>
+        <source>The words of a part are wanted, and nobody can be asked here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The yellow ribbon is today. Read down it: each sign on it says how one device stands right now.</source>
@@ -11716,6 +12167,11 @@
         <source>There are more files than are looked at.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Hay más archivos de los que se examinan.</translation>
+    </message>
+    <message>
+        <source>There are no stop lists that a deputy could take along: none is signed for the household as it is now.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
@@ -11873,6 +12329,11 @@
         <translation>Al escribir estas líneas hubo un desliz: {slips}. Todas las demás siguen bien. Líneas que aún faltan: {missing}.</translation>
     </message>
     <message>
+        <source>These parts belong to different sets ({sets}): together they open nothing.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>They are never shown at the same time.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Nunca se muestran a la vez.</translation>
@@ -11990,7 +12451,7 @@
     <message>
         <source>This is the paper of another household ({household}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este es el papel de otro hogar ({household}).</translation>
     </message>
     <message>
         <source>This is the practice household. Nothing of it is ever delivered to a gateway.</source>
@@ -12003,6 +12464,26 @@
         <translation>Esta copia en papel la hizo una aplicación más nueva ({seen}); esta conoce {known}.</translation>
     </message>
     <message>
+        <source>This part is whole, but it is of set {seen}, and no such set was made here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part is whole, but of the older set {seen}. Copies that are made now go by set {known}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part says that it is part {number} of set {seen}, but it is not the one that was made here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part was made by a newer app (version {seen}); this one knows {known}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This profile has its passphrase inside: whoever has the file gets in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Este perfil lleva dentro su frase de contraseña: quien tenga el archivo entra.</translation>
@@ -12013,14 +12494,29 @@
         <translation>Este script se ha revisado, pero nadie lo ha ejecutado todavía en Windows. Léelo antes; con -Undo deshace lo que hace.</translation>
     </message>
     <message>
+        <source>This sealed copy goes by set {wanted}; these parts are of set {seen}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This sealed copy is not whole: {part} is damaged or missing. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Esta copia sellada no está completa: {part} está dañado o falta. No se ha cambiado nada.</translation>
     </message>
     <message>
+        <source>This sealed copy was made before there were parts, so parts do not open it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This window only looks.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Esta ventana solo sirve para mirar.</translation>
+    </message>
+    <message>
+        <source>Three sheets, given to three people. Any two together open a sealed copy; one alone opens nothing.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Through the tunnel devices reach {home}.</source>
@@ -12125,7 +12621,7 @@
     <message>
         <source>Undo: a proof of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: una prueba de {whom}</translation>
     </message>
     <message>
         <source>Undo: delete a copy of {whom}</source>
@@ -12205,7 +12701,7 @@
     <message>
         <source>Unlock the household, or bring the keys back from a sealed copy.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abre el hogar, o recupera las claves de una copia sellada.</translation>
     </message>
     <message>
         <source>Unlock the household, so that its list is signed anew</source>
@@ -12325,17 +12821,17 @@
     <message>
         <source>Was the app open and unlocked, or were the words with the computer? Then whoever has it can make a pass for anybody. Begin today, and put the old CA away even if some devices are not through: they stand outside until they have their new bundle.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Estaba la aplicación abierta y el hogar también, o estaban las palabras junto al ordenador? Entonces quien lo tenga puede crear un pase para cualquiera. Empieza hoy, y retira la CA antigua aunque algunos dispositivos no hayan hecho el cambio: se quedan fuera hasta que tengan su paquete nuevo.</translation>
     </message>
     <message>
         <source>Was the computer off or locked, and are the words written nowhere near it? Then they guard the key, and guessing seven of them takes longer than the CA lives. Take the succession in the coming weeks, without haste.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Estaba el ordenador apagado o con la sesión bloqueada, y las palabras no están escritas en ningún sitio cercano? Entonces ellas protegen la clave, y adivinar siete lleva más tiempo del que vive la CA. Haz la sucesión en las próximas semanas, sin prisa.</translation>
     </message>
     <message>
         <source>Was the computer stolen, or are the words lost? Say so at the top; the page says what to do first.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Te robaron el ordenador, o se han perdido las palabras? Indícalo arriba; la página dice qué hacer primero.</translation>
     </message>
     <message>
         <source>What begins on line {line} with {seen} does not end.</source>
@@ -12370,7 +12866,7 @@
     <message>
         <source>What is left is to put the old CA away, and that cannot be taken back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo queda retirar la CA antigua, y eso no se puede deshacer.</translation>
     </message>
     <message>
         <source>What is made waits in the tray. Nobody has it until you hand it over.</source>
@@ -12443,6 +12939,11 @@
         <translation>Lo que el llavero guarda como clave de la CA está dañado.</translation>
     </message>
     <message>
+        <source>What the parts open in this copy is damaged. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What they say is left out. Compare them before you take over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Lo que dicen se deja fuera. Compáralas antes de adoptar el hogar.</translation>
@@ -12485,12 +12986,12 @@
     <message>
         <source>When every device is through, put it away.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuando todos los dispositivos hayan hecho el cambio, retírala.</translation>
     </message>
     <message>
         <source>When every device is through, say so with hearthkey succession finish.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuando todos los dispositivos hayan hecho el cambio, indícalo con hearthkey succession finish.</translation>
     </message>
     <message>
         <source>When the CA ends, UTC (RFC 3339).</source>
@@ -12570,11 +13071,16 @@
     <message>
         <source>With a new certificate the gateway would turn away every device that does not have the new CA yet.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con un certificado nuevo, la pasarela rechazaría todos los dispositivos que aún no tienen la CA nueva.</translation>
     </message>
     <message>
         <source>Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation>Sin ellas, empieza de nuevo al lado de lo que funciona: hearthkey succession begin --lost crea una CA nueva. La pasarela confía en ambas, cada dispositivo recibe un paquete nuevo en su próxima visita, y después sigue el certificado de la pasarela. Todo eso tiene que estar hecho antes del {first}.</translation>
+    </message>
+    <message>
+        <source>Word {place} is not one of those that parts are made of.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12595,7 +13101,7 @@
     <message>
         <source>a month, a year, all of it</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un mes, un año, todo</translation>
     </message>
     <message>
         <source>and the access that it lets its maker’s app have.</source>
@@ -12615,7 +13121,7 @@
     <message>
         <source>begin</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>empezar</translation>
     </message>
     <message>
         <source>broken</source>
@@ -12625,12 +13131,12 @@
     <message>
         <source>done</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hecho</translation>
     </message>
     <message>
         <source>done on {day}</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hecho el {day}</translation>
     </message>
     <message>
         <source>gone since {day}</source>
@@ -12670,7 +13176,7 @@
     <message>
         <source>later, by {day}</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>después, a más tardar el {day}</translation>
     </message>
     <message>
         <source>mail, clouds, streaming, cameras; look who is signed in there.</source>
@@ -12680,17 +13186,17 @@
     <message>
         <source>next, by {day}</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo siguiente, a más tardar el {day}</translation>
     </message>
     <message>
         <source>no pass was in use then</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>entonces no había ningún pase en uso</translation>
     </message>
     <message>
         <source>nobody on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nadie en la lista de revocación</translation>
     </message>
     <message>
         <source>nothing is delivered by itself here: carry the new list there, or they still get in.</source>
@@ -12700,7 +13206,7 @@
     <message>
         <source>renew the selected device</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>renovar el dispositivo elegido</translation>
     </message>
     <message>
         <source>said to get in, on mobile data</source>
@@ -13435,12 +13941,12 @@
     <message>
         <source>take the last change back</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>deshacer el último cambio</translation>
     </message>
     <message>
         <source>take the last change back; the diary keeps both</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>deshacer el último cambio; el diario conserva ambos</translation>
     </message>
     <message>
         <source>the desk: all that wait, one after another</source>
@@ -13455,7 +13961,7 @@
     <message>
         <source>the householder said so</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo indicó quien lleva el hogar</translation>
     </message>
     <message>
         <source>the inside of a tunnel; a phone that is not set up yet cannot reach it</source>
@@ -13465,27 +13971,27 @@
     <message>
         <source>the next entry found, the one before</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la siguiente entrada encontrada, la anterior</translation>
     </message>
     <message>
         <source>the old pass ended</source>
         <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el pase anterior caducó</translation>
     </message>
     <message>
         <source>the old pass ends</source>
         <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el pase anterior caduca</translation>
     </message>
     <message>
         <source>the old pass was handed over</source>
         <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el pase anterior se entregó en mano</translation>
     </message>
     <message>
         <source>the one pass that was in use then gets in until it ends</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el único pase que estaba en uso entonces entra hasta que caduque</translation>
     </message>
     <message>
         <source>the revocation list</source>
@@ -13495,7 +14001,7 @@
     <message>
         <source>the {count} passes that were in use then get in until they end</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>los {count} pases que estaban en uso entonces entran hasta que caduquen</translation>
     </message>
     <message>
         <source>then it ends</source>
@@ -13570,7 +14076,7 @@
     <message>
         <source>what follows was seen to get in</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se vio entrar lo que le sigue</translation>
     </message>
     <message>
         <source>what is not at home keeps going its own way</source>
@@ -13650,17 +14156,17 @@
     <message>
         <source>{change}: no device needs a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{change}: ningún dispositivo necesita un paquete nuevo.</translation>
     </message>
     <message>
         <source>{change}: {count} devices need a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{change}: {count} dispositivos necesitan un paquete nuevo.</translation>
     </message>
     <message>
         <source>{change}: {title} needs a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{change}: {title} necesita un paquete nuevo.</translation>
     </message>
     <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
@@ -13670,12 +14176,12 @@
     <message>
         <source>{count} are withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay {count} retirados.</translation>
     </message>
     <message>
         <source>{count} are withdrawn; the highest list number is {number}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay {count} retirados; el número de lista más alto es {number}.</translation>
     </message>
     <message>
         <source>{count} bundles that wait have to be made anew: their keys are in no copy.</source>
@@ -13700,22 +14206,22 @@
     <message>
         <source>{count} devices are not through yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} dispositivos aún no han hecho el cambio.</translation>
     </message>
     <message>
         <source>{count} devices get a new key and a new pass each. Their old passes stay as they are until the new ones were seen to.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} dispositivos reciben cada uno una clave nueva y un pase nuevo. Sus pases anteriores se quedan como están hasta que se hayan visto entrar los nuevos.</translation>
     </message>
     <message>
         <source>{count} devices have a new pass. Their bundles wait in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} dispositivos tienen un pase nuevo. Sus paquetes esperan en la bandeja.</translation>
     </message>
     <message>
         <source>{count} devices were not begun and stay ticked.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} dispositivos no se empezaron y siguen marcados.</translation>
     </message>
     <message>
         <source>{count} entries of the diary came later.</source>
@@ -13743,13 +14249,23 @@
         <translation>ya innecesarios: {count}</translation>
     </message>
     <message>
+        <source>{count} parts were made for whoever takes over, set {name}: any {least} of them open the sealed copies that are made from now on.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} passes are taken over; they go on as they are, and wait for you to say whose they are.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se adoptan {count} pases; siguen como están y esperan a que digas de quién son.</translation>
     </message>
     <message>
         <source>{count} passes on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation>{count} pases en la lista de revocación</translation>
+    </message>
+    <message>
+        <source>{count} stop lists beside revocation list {number} were written for a deputy, who can stop devices with them.</source>
+        <extracomment>What is said about the deputy&apos;s parts.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -13928,6 +14444,11 @@
         <translation>{form}, recogido por {place}</translation>
     </message>
     <message>
+        <source>{have} of the {need} parts that it takes: with fewer nobody learns anything, and nothing opens.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{host} is nobody’s address.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{host} no es la dirección de nadie.</translation>
@@ -13950,7 +14471,7 @@
     <message>
         <source>{household} comes back with its key and its settings as they were on {day}, and the gateway gets a new certificate. People and devices are not on paper: {living}, and each needs a new one from here. Who was stopped is taken over from the gateway at the first delivery.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} vuelve con su clave y sus ajustes tal como estaban el {day}, y la pasarela recibe un certificado nuevo. Las personas y los dispositivos no están en papel: {living}, y cada dispositivo necesita uno nuevo de aquí. Lo que se bloqueó se adopta de la pasarela en el primer envío.</translation>
     </message>
     <message>
         <source>{household} goes on under its own CA.</source>
@@ -13960,7 +14481,7 @@
     <message>
         <source>{household} was brought back from the paper of {day}: the key, the settings, and {withdrawn}.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} se recuperó del papel del {day}: la clave, los ajustes y {withdrawn}.</translation>
     </message>
     <message>
         <source>{household} was brought back from the sealed copy of {day}.</source>
@@ -13970,12 +14491,12 @@
     <message>
         <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, 1 pass and {withdrawn} on the list. Revocation list {number} was signed.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} se adoptó tal como se hizo en otro sitio: su CA, que caduca el {ends}, 1 pase y {withdrawn} en la lista. Se firmó la lista de revocación n.º {number}.</translation>
     </message>
     <message>
         <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, {count} passes and {withdrawn} on the list. Revocation list {number} was signed.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} se adoptó tal como se hizo en otro sitio: su CA, que caduca el {ends}, {count} pases y {withdrawn} en la lista. Se firmó la lista de revocación n.º {number}.</translation>
     </message>
     <message>
         <source>{key} is missing (looked for from line {line} on).</source>
@@ -14105,17 +14626,17 @@
     <message>
         <source>{person} never gets in again with any of these {count} devices once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} deja de entrar para siempre con cualquiera de estos {count} dispositivos en cuanto la pasarela tenga la lista n.º {number} (affiliationChanged). {others} Esto es definitivo.</translation>
     </message>
     <message>
         <source>{person} never gets in again with this device once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} deja de entrar para siempre con este dispositivo en cuanto la pasarela tenga la lista n.º {number} (affiliationChanged). {others} Esto es definitivo.</translation>
     </message>
     <message>
         <source>{person} told that {title} gets in, on mobile data.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} ha dicho que {title} entra, con datos móviles.</translation>
     </message>
     <message>
         <source>{person} will get in with this {device} {end}. Nobody else has this pass.{again}</source>
@@ -14230,7 +14751,7 @@
     <message>
         <source>{titles} cannot be stopped by a list: the pass is the old CA’s, whose key is lost. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{titles}: no se puede bloquear con una lista, porque el pase es de la CA antigua, cuya clave se ha perdido. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>{title} does not get in ({state}), so there is nothing to prove.</source>
@@ -14265,12 +14786,12 @@
     <message>
         <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} recibió su pase siguiente hasta el {ends}, número de serie {serial}. Su paquete espera en la bandeja.</translation>
     </message>
     <message>
         <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray; the old pass gets in beside it until {overlap}, or until the new one is seen to.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} recibió su pase siguiente hasta el {ends}, número de serie {serial}. Su paquete espera en la bandeja; el pase anterior entra junto a él hasta el {overlap}, o hasta que se vea entrar el nuevo.</translation>
     </message>
     <message>
         <source>{title} had a pass that is over.</source>
@@ -14285,12 +14806,12 @@
     <message>
         <source>{title} has a new bundle in the tray.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} tiene un paquete nuevo en la bandeja.</translation>
     </message>
     <message>
         <source>{title} has a new pass. Its bundle waits in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} tiene un pase nuevo. Su paquete espera en la bandeja.</translation>
     </message>
     <message>
         <source>{title} has a pass already.</source>
@@ -14300,17 +14821,17 @@
     <message>
         <source>{title} has a pass of the old CA, until {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} tiene un pase de la CA antigua, hasta el {day}.</translation>
     </message>
     <message>
         <source>{title} has a pass of the old CA, which ends by itself on {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} tiene un pase de la CA antigua, que caduca por sí solo el {day}.</translation>
     </message>
     <message>
         <source>{title} has its new bundle; nobody has seen it get in yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} tiene su paquete nuevo; nadie lo ha visto entrar todavía.</translation>
     </message>
     <message>
         <source>{title} is a guest’s and is meant to end.</source>
@@ -14325,7 +14846,7 @@
     <message>
         <source>{title} is in: the link was opened through the gateway, which shows itself as {address}. Which device in the tunnel it was, or the gateway’s own computer, that address cannot say.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} está dentro: el enlace se abrió por la pasarela, que se muestra como {address}. Qué dispositivo del túnel era, o si era el propio ordenador de la pasarela, esa dirección no lo puede decir.</translation>
     </message>
     <message>
         <source>{title} is in: the link was opened through the tunnel, from {address}.</source>
@@ -14350,7 +14871,7 @@
     <message>
         <source>{title} is through.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ya ha hecho el cambio.</translation>
     </message>
     <message>
         <source>{title} keeps its key; here it is erased, with its passphrase. If the bundle is lost after that, it is replaced, never sent again.</source>
@@ -14385,7 +14906,7 @@
     <message>
         <source>{title} takes the place of {old}. Its pass is good until {ends}, serial {serial}; its bundle waits in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ocupa el lugar de {old}. Su pase es válido hasta el {ends}, número de serie {serial}; su paquete espera en la bandeja.</translation>
     </message>
     <message>
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
@@ -14415,7 +14936,7 @@
     <message>
         <source>{title} was not begun and stays ticked.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} no se empezó y conserva su marca.</translation>
     </message>
     <message>
         <source>{title} was not begun.</source>
@@ -14450,12 +14971,12 @@
     <message>
         <source>{title} was seen to get in: its link was opened through the gateway, from {address}.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se vio entrar {title}: su enlace se abrió por la pasarela, desde {address}.</translation>
     </message>
     <message>
         <source>{title} was seen to get in: its link was opened through the tunnel, from {address}.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se vio entrar {title}: su enlace se abrió por el túnel, desde {address}.</translation>
     </message>
     <message>
         <source>{title} was stopped with revocation list {number}.</source>

@@ -63,8 +63,13 @@ def _dates() -> list[Message]:
     return [Message(DATES, style.value, note) for style in phrases.Style]
 
 
+NOT_IN_THE_WINDOW = {"reach", "reach_tables", "errors_reach"}
+"""Said on the command line alone, which speaks English."""
+
+
 def _names() -> list[str]:
-    return [one.name for one in pkgutil.iter_modules(sentences.__path__, f"{sentences.__name__}.")]
+    names = (one.name for one in pkgutil.iter_modules(sentences.__path__) if one.name not in NOT_IN_THE_WINDOW)
+    return [f"{sentences.__name__}.{name}" for name in names]
 
 
 def _note(module: object) -> str:

@@ -3,22 +3,31 @@
 from __future__ import annotations
 
 from hearthkey.core.deputy import SetNote
+from hearthkey.core.phrases import Phrase
 
 
-def made(note: SetNote) -> str:
+def made(note: SetNote) -> Phrase:
     """A set was made."""
-    return (
-        f"{len(note.parts)} parts were made for whoever takes over, set {note.name}: "
-        f"any {note.threshold} of them open the sealed copies that are made from now on."
+    return Phrase(
+        "{count} parts were made for whoever takes over, set {name}: any {least} of them open the sealed copies that "
+        "are made from now on.",
+        {"count": len(note.parts), "name": note.name, "least": note.threshold},
     )
 
 
-def tried(number: int, name: str) -> str:
+def tried(number: int, name: str) -> Phrase:
     """A part was tried."""
-    return f"Part {number} of set {name} was tried, and it is right."
+    return Phrase("Part {number} of set {name} was tried, and it is right.", {"number": number, "name": name})
 
 
-def stop_set(count: int, number: int) -> str:
+def stop_set(count: int, number: int) -> Phrase:
     """Spare stop lists were given away."""
-    lists = "1 stop list" if count == 1 else f"{count} stop lists"
-    return f"{lists} beside revocation list {number} were written for a deputy, who can stop devices with them."
+    facts = {"count": count, "number": number}
+    if count == 1:
+        return Phrase(
+            "1 stop list beside revocation list {number} was written for a deputy, who can stop devices with it.", facts
+        )
+    return Phrase(
+        "{count} stop lists beside revocation list {number} were written for a deputy, who can stop devices with them.",
+        facts,
+    )

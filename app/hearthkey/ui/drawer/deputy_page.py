@@ -11,19 +11,20 @@ from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.languages import Language
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
-from hearthkey.core.sentences.diary import day
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Label, Prose, Rule
+from hearthkey.ui.dates import day
 from hearthkey.ui.deputy_errands import Papers
-from hearthkey.ui.drawer.deputy_sheets import TONGUES, DeputySheets, row_of
+from hearthkey.ui.drawer.deputy_sheets import DeputySheets, row_of
 from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.languages import NAMES
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
-from hearthkey.ui.text import mended
+from hearthkey.ui.text import mended, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -58,7 +59,7 @@ class DeputyPage(Page):
         self.make_button = Button(theme, self.tr("&Make three parts"), kind=Kind.COMMIT, height=34)
         self.words = Line(theme)
         self.try_button = Button(theme, self.tr("&Try this part"), height=32)
-        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in TONGUES])
+        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in NAMES.items()])
         self.stop_button = Button(theme, self.tr("&Write a stop set…"), height=32)
         self.outcome = Prose(theme, Role.BODY)
         self.sheets = DeputySheets(theme, errands, start, pick)
@@ -253,7 +254,7 @@ class DeputyPage(Page):
             self._show_last_row(sheets=self.sheets.papers is not None)
 
     def _done(self, changes: Changes) -> None:
-        self._say(changes.sentence, "ink")
+        self._say(spoken(changes.sentence), "ink")
 
     def _failed(self, error: HearthkeyError) -> None:
         self._say(mended(error), "act")

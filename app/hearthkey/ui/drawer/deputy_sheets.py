@@ -22,6 +22,7 @@ from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.deputy_errands import Papers
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Errands
+from hearthkey.ui.languages import NAMES
 from hearthkey.ui.pages.pick_folder import PickFolder
 from hearthkey.ui.printing.painter import PaperPainter
 from hearthkey.ui.printing.preview import Preview
@@ -30,9 +31,6 @@ from hearthkey.ui.theme.theme import Theme
 
 LETTER = "0"
 """The key of the letter; parts go by their numbers."""
-
-TONGUES = ((Language.ENGLISH, "English"), (Language.GERMAN, "Deutsch"), (Language.SPANISH, "Español"))
-"""Languages by their own names, whatever the desktop's is."""
 
 
 class DeputySheets(QWidget):
@@ -66,8 +64,9 @@ class DeputySheets(QWidget):
             *((str(one), self.tr("Part {number}").format(number=one)) for one in (1, 2, 3)),
         ]
         self.which = Choice(theme, self.tr("Sheet"), which)
-        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in TONGUES])
-        self.page_size = Choice(theme, self.tr("Paper"), [("A4", "A4"), ("LETTER", "Letter")])
+        self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in NAMES.items()])
+        sizes = [(Paper.A4.name, Paper.A4.name), (Paper.LETTER.name, self.tr("Letter"))]
+        self.page_size = Choice(theme, self.tr("Paper"), sizes)
         self.preview = Preview(theme, self.painter)
         self.preview.setMinimumHeight(theme.px(480))
         self.print_button = Button(theme, self.tr("&Print…"), height=32)
