@@ -207,7 +207,7 @@
     <message>
         <source>Somebody</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand</translation>
     </message>
     <message>
         <source>Take it over</source>
@@ -910,7 +910,7 @@
     <message>
         <source>Try it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ausprobieren</translation>
     </message>
     <message>
         <source>What can wait</source>
@@ -971,112 +971,112 @@
     <message>
         <source>&amp;Make three parts</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drei Teile machen</translation>
     </message>
     <message>
         <source>&amp;Try this part</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Teil &amp;prüfen</translation>
     </message>
     <message>
         <source>&amp;Write a stop set…</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen &amp;Sperrsatz schreiben…</translation>
     </message>
     <message>
         <source>A folder with which somebody can stop a lost device at the gateway and do nothing else. It is out of date as soon as anybody is stopped, enrolled or let back in.</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ordner, mit dem jemand ein verlorenes Gerät am Gateway sperren kann und sonst nichts. Er ist veraltet, sobald jemand gesperrt, aufgenommen oder wieder eingelassen wird.</translation>
     </message>
     <message>
         <source>Is a part still right?</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stimmt ein Teil noch?</translation>
     </message>
     <message>
         <source>Language</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Language of whoever reads it</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache der Person, die es liest</translation>
     </message>
     <message>
         <source>No parts were made yet. Without whoever keeps the passphrase, nobody opens a sealed copy.</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurden noch keine Teile gemacht. Ohne die Person, die die Passphrase hat, öffnet niemand eine versiegelte Kopie.</translation>
     </message>
     <message>
         <source>Once a year ask for each sheet and type its fifteen words, in order. It needs no other sheet.</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frag einmal im Jahr nach jedem Blatt und tippe seine fünfzehn Wörter der Reihe nach. Ein anderes Blatt braucht es dazu nicht.</translation>
     </message>
     <message>
         <source>Part {number}: not tried yet</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teil {number}: noch nie geprüft</translation>
     </message>
     <message>
         <source>Part {number}: tried on {day}</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teil {number}: am {day} geprüft</translation>
     </message>
     <message>
         <source>Parts for a deputy</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teile für eine Vertretung</translation>
     </message>
     <message>
         <source>Passphrase of the household</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase des Haushalts</translation>
     </message>
     <message>
         <source>Passphrase that only the sealed copies have</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase, die nur die versiegelten Kopien haben</translation>
     </message>
     <message>
         <source>Sealed copies have another passphrase since set {name} was made. Make new parts.</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die versiegelten Kopien haben eine andere Passphrase, seit Satz {name} gemacht wurde. Mach neue Teile.</translation>
     </message>
     <message>
         <source>Set {name} was made on {day}. Any two of its three parts open the sealed copies since.</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Satz {name} wurde am {day} gemacht. Je zwei seiner drei Teile öffnen die versiegelten Kopien seither.</translation>
     </message>
     <message>
         <source>Somebody takes over</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand übernimmt</translation>
     </message>
     <message>
         <source>Somebody who can only stop</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand, der nur sperren kann</translation>
     </message>
     <message>
         <source>The fifteen words, or the text of the code</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die fünfzehn Wörter oder der Text des Codes</translation>
     </message>
     <message>
         <source>They are thrown away. What was printed of them opens nothing; destroy it.</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie werden weggeworfen. Was davon gedruckt wurde, öffnet nichts; vernichte es.</translation>
     </message>
     <message>
         <source>Three sheets for three people. Any two together open a sealed copy and with it the household; one alone opens nothing. A letter says what works without anybody, and until when.</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drei Blätter für drei Personen. Je zwei zusammen öffnen eine versiegelte Kopie und mit ihr den Haushalt; eines allein öffnet nichts. Ein Brief sagt, was ohne jemanden weiterläuft und bis wann.</translation>
     </message>
     <message>
         <source>Where to write the stop set</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wohin der Sperrsatz geschrieben wird</translation>
     </message>
 </context>
 <context>
@@ -1084,87 +1084,87 @@
     <message>
         <source>&amp;Print…</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF &amp;speichern…</translation>
     </message>
     <message>
         <source>All are &amp;given out</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle sind &amp;ausgegeben</translation>
     </message>
     <message>
         <source>Every part was printed or saved.</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Teil wurde gedruckt oder gespeichert.</translation>
     </message>
     <message>
         <source>It is at the printer.</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist beim Drucker.</translation>
     </message>
     <message>
         <source>Language</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Language of whoever reads it</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache der Person, die es liest</translation>
     </message>
     <message>
         <source>Letter</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Brief</translation>
     </message>
     <message>
         <source>Paper</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Part {number}</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teil {number}</translation>
     </message>
     <message>
         <source>Part {number} was neither printed nor saved yet.</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teil {number} wurde noch weder gedruckt noch gespeichert.</translation>
     </message>
     <message>
         <source>Parts {numbers} were neither printed nor saved yet.</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Teile {numbers} wurden noch weder gedruckt noch gespeichert.</translation>
     </message>
     <message>
         <source>Print each sheet by itself and give each part to somebody else. They count only once you say that all are given out; until then the sheets from before do.</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck jedes Blatt für sich und gib jedes Teil jemand anderem. Sie gelten erst, wenn du sagst, dass alle ausgegeben sind; bis dahin gelten die Blätter von vorher.</translation>
     </message>
     <message>
         <source>Saved as {file}. Print it, then delete the file.</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {file}. Druck es und lösch dann die Datei.</translation>
     </message>
     <message>
         <source>Sheet</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>Throw them away</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wegwerfen</translation>
     </message>
     <message>
         <source>Where to save the sheet</source>
         <extracomment>The letter and the parts of a set that was just drawn: shown one at a time, printed or saved, and then kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wohin das Blatt gespeichert wird</translation>
     </message>
 </context>
 <context>
@@ -2791,7 +2791,7 @@
     <message>
         <source>(trusted beside it)</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>(daneben vertraut)</translation>
     </message>
     <message>
         <source>As it was</source>
@@ -2846,7 +2846,7 @@
     <message>
         <source>Somebody takes over</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand übernimmt</translation>
     </message>
     <message>
         <source>The household</source>
@@ -2881,7 +2881,7 @@
     <message>
         <source>the other CA</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die andere CA</translation>
     </message>
 </context>
 <context>
@@ -3215,27 +3215,27 @@
     <message>
         <source>It was made elsewhere. Whose is it?</source>
         <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde anderswo gemacht. Wem gehört er?</translation>
     </message>
     <message>
         <source>Name it</source>
         <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Benennen</translation>
     </message>
     <message>
         <source>Somebody</source>
         <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand</translation>
     </message>
     <message>
         <source>What is it called?</source>
         <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie heißt es?</translation>
     </message>
     <message>
         <source>Whose device is it?</source>
         <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Gerät ist es?</translation>
     </message>
 </context>
 <context>
@@ -5994,7 +5994,7 @@
     <message>
         <source>one device</source>
         <extracomment>Where every text of a row stands; painting and the tests of geometry read the same answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Gerät</translation>
     </message>
     <message>
         <source>one month</source>
@@ -6706,7 +6706,7 @@
     <message>
         <source>&quot;{text}&quot; is not an address.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„{text}“ ist keine Adresse.</translation>
     </message>
     <message>
         <source>&quot;{text}&quot; is not the address of a DNS server.</source>
@@ -6741,7 +6741,7 @@
     <message>
         <source>1 stop list beside revocation list {number} was written for a deputy, who can stop devices with it.</source>
         <extracomment>What is said about the deputy&apos;s parts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 Sperrliste neben Sperrliste Nr. {number} wurde für eine Vertretung geschrieben, die damit Geräte sperren kann.</translation>
     </message>
     <message>
         <source>A CA ends one day, and every pass with it. The next one is made beside it, years before.</source>
@@ -6971,7 +6971,7 @@
     <message>
         <source>A part has {wanted} words; these are {count}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil hat {wanted} Wörter; das sind {count}.</translation>
     </message>
     <message>
         <source>A pass is named once.</source>
@@ -7041,7 +7041,7 @@
     <message>
         <source>A rate of {number} kbit/s cannot be reckoned with; {lowest} to {highest} can.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit {number} kbit/s lässt sich nicht rechnen; mit {lowest} bis {highest} schon.</translation>
     </message>
     <message>
         <source>A renewal can be taken back on the device’s page as long as its bundle is in the tray.</source>
@@ -7081,7 +7081,7 @@
     <message>
         <source>A sealed copy lies in this folder. Parts beside a copy would let anybody in who finds the folder.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Ordner liegt eine versiegelte Kopie. Teile neben einer Kopie ließen jeden ein, der den Ordner findet.</translation>
     </message>
     <message>
         <source>A sealed copy was written to {place} as {name}.</source>
@@ -7091,7 +7091,7 @@
     <message>
         <source>A secret was to be shared in a way that brings nothing back.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Geheimnis sollte so geteilt werden, dass es nichts zurückbringt.</translation>
     </message>
     <message>
         <source>A secret was too long for a keyring.</source>
@@ -7101,7 +7101,7 @@
     <message>
         <source>A stop set lets somebody stop a lost device at the gateway, and do nothing else.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem Sperrsatz kann jemand ein verlorenes Gerät am Gateway sperren und sonst nichts.</translation>
     </message>
     <message>
         <source>A template cannot be for &quot;{text}&quot;.</source>
@@ -7246,7 +7246,7 @@
     <message>
         <source>Another one has taken its place. By itself the old one ends on {day}.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer ist an seine Stelle getreten. Von selbst läuft der alte am {day} ab.</translation>
     </message>
     <message>
         <source>Another tunnel subnet</source>
@@ -7261,7 +7261,7 @@
     <message>
         <source>Ask for a deputy’s part and try it</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach einem Teil der Vertretung fragen und es prüfen</translation>
     </message>
     <message>
         <source>Ask for a file with AES-256 or, for old devices, 3DES.</source>
@@ -7271,17 +7271,17 @@
     <message>
         <source>Ask somebody who has a part with another number.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frag jemanden, der ein Teil mit einer anderen Nummer hat.</translation>
     </message>
     <message>
         <source>Ask somebody who has another part of the same set.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frag jemanden, der ein anderes Teil desselben Satzes hat.</translation>
     </message>
     <message>
         <source>Ask where the paper came from, and make a new set.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frag, woher das Papier kommt, und mach einen neuen Satz.</translation>
     </message>
     <message>
         <source>Ask who wrote it.</source>
@@ -7456,7 +7456,7 @@
     <message>
         <source>Choose a shorter note of whom to call.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm eine kürzere Angabe, wen man anruft.</translation>
     </message>
     <message>
         <source>Choose an address in the home network.</source>
@@ -7476,7 +7476,7 @@
     <message>
         <source>Choose another folder, best on another stick.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen anderen Ordner, am besten auf einem anderen Stick.</translation>
     </message>
     <message>
         <source>Choose another folder, or see to its permissions.</source>
@@ -7486,7 +7486,7 @@
     <message>
         <source>Choose another folder, or take the parts away first.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen anderen Ordner oder nimm zuerst die Teile weg.</translation>
     </message>
     <message>
         <source>Choose another template.</source>
@@ -7576,7 +7576,7 @@
     <message>
         <source>Compare each word with the paper, in order, and type them once more. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich jedes Wort der Reihe nach mit dem Papier und tippe sie noch einmal. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>Compare it once: in the window under Gateway, or hearthkey gateway --ssh HOST --folder FOLDER.</source>
@@ -7986,7 +7986,7 @@
     <message>
         <source>Give a file with them, or a picture of the code: --part FILE.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib eine Datei mit ihnen oder ein Bild des Codes an: --part FILE.</translation>
     </message>
     <message>
         <source>Give a name that the family uses.</source>
@@ -8051,7 +8051,7 @@
     <message>
         <source>Give it along, so that the parts can stand for both.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib sie mit, damit die Teile für beide stehen können.</translation>
     </message>
     <message>
         <source>Give it from the root on, like /etc/home-gateway, without quotes, backslashes and dollar signs.</source>
@@ -8071,12 +8071,12 @@
     <message>
         <source>Give its holder the part of the new set, and destroy this one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib der Person, die es hat, das Teil des neuen Satzes und vernichte dieses.</translation>
     </message>
     <message>
         <source>Give kilobits in a second: 40 Mbit/s are 40000.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib Kilobit in der Sekunde an: 40 Mbit/s sind 40000.</translation>
     </message>
     <message>
         <source>Give one from 1 to 65535; 443 needs no mention in a browser.</source>
@@ -8776,7 +8776,7 @@
     <message>
         <source>Look for a part with set {known} printed on it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Such ein Teil, auf dem der Satz {known} gedruckt steht.</translation>
     </message>
     <message>
         <source>Look for a question it may be asking on another screen; else log out and in, then do it again.</source>
@@ -8791,12 +8791,12 @@
     <message>
         <source>Look for parts that have the same set printed on them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Such Teile, auf denen derselbe Satz gedruckt steht.</translation>
     </message>
     <message>
         <source>Look for the internet address on the router’s own pages, for instance 203.0.113.7, and give that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Such die Internetadresse auf den eigenen Seiten des Routers, zum Beispiel 203.0.113.7, und gib diese an.</translation>
     </message>
     <message>
         <source>Looking at {count} file(s)</source>
@@ -8841,7 +8841,7 @@
     <message>
         <source>Make them first: hearthkey deputy make.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mach sie zuerst: hearthkey deputy make.</translation>
     </message>
     <message>
         <source>Making one key</source>
@@ -8876,7 +8876,7 @@
     <message>
         <source>Name a folder: --into DIR.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn einen Ordner: --into DIR.</translation>
     </message>
     <message>
         <source>Name a free subnet with --tunnel-subnet.</source>
@@ -8911,7 +8911,7 @@
     <message>
         <source>Name it: hearthkey deputy restore FILE.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nenn sie: hearthkey deputy restore FILE.</translation>
     </message>
     <message>
         <source>Name it; for keep, also --file: hearthkey template keep NAME --file FILE.</source>
@@ -8956,7 +8956,7 @@
     <message>
         <source>New sheets replace the old ones for every copy that is made from then on.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Neue Blätter ersetzen die alten für jede Kopie, die von da an gemacht wird.</translation>
     </message>
     <message>
         <source>No CA follows another at the moment, so there is no step to take.</source>
@@ -8976,7 +8976,7 @@
     <message>
         <source>No code of a part is on this.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Darauf ist kein Code eines Teils.</translation>
     </message>
     <message>
         <source>No code was found.</source>
@@ -9031,7 +9031,7 @@
     <message>
         <source>No parts were made for a deputy yet.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurden noch keine Teile für eine Vertretung gemacht.</translation>
     </message>
     <message>
         <source>No pass of {title} has another one that follows it.</source>
@@ -9141,12 +9141,12 @@
     <message>
         <source>Nobody said where the papers go.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat gesagt, wohin die Papiere gehen.</translation>
     </message>
     <message>
         <source>Nobody said which sealed copy the parts are to open.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat gesagt, welche versiegelte Kopie die Teile öffnen sollen.</translation>
     </message>
     <message>
         <source>Nobody’s pass has to be renewed by then.</source>
@@ -9236,12 +9236,12 @@
     <message>
         <source>On a computer without a household, the first page has the way: “From a sealed copy …”.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf einem Computer ohne Haushalt steht der Weg auf der ersten Seite: „Aus einer versiegelten Kopie …“.</translation>
     </message>
     <message>
         <source>On a computer without a household: hearthkey deputy restore, and the file.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf einem Computer ohne Haushalt: hearthkey deputy restore und die Datei.</translation>
     </message>
     <message>
         <source>On line {line} the result grows past {limit} octets, more than any program’s settings.</source>
@@ -9256,7 +9256,7 @@
     <message>
         <source>Once a year ask for each sheet and type its words here: that is the drill, and it needs no other sheet.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frag einmal im Jahr nach jedem Blatt und tippe seine Wörter hier: das ist die Übung, und ein anderes Blatt braucht es dazu nicht.</translation>
     </message>
     <message>
         <source>Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say which of the two a device used: look on the device that the new one is chosen.</source>
@@ -9306,12 +9306,12 @@
     <message>
         <source>One of the parts was not tried for a year on {day}. Paper fades and gets lost, and nobody notices.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eines der Teile wurde am {day} seit einem Jahr nicht geprüft. Papier verblasst und geht verloren, und niemand merkt es.</translation>
     </message>
     <message>
         <source>One of the words is another one than on the paper, or two have changed places.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eines der Wörter ist ein anderes als auf dem Papier, oder zwei haben die Plätze getauscht.</translation>
     </message>
     <message>
         <source>One random secret that gateway and devices share, base64.</source>
@@ -9406,17 +9406,17 @@
     <message>
         <source>Part {number} of set {name} was tried, and it is right.</source>
         <extracomment>What is said about the deputy&apos;s parts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teil {number} des Satzes {name} wurde geprüft, und es stimmt.</translation>
     </message>
     <message>
         <source>Part {number} was given twice, and twice the same is one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teil {number} wurde zweimal gegeben, und zweimal dasselbe ist eines.</translation>
     </message>
     <message>
         <source>Parts for a deputy lie in this folder. A copy beside them would let anybody in who finds the folder.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Ordner liegen Teile für eine Vertretung. Eine Kopie daneben ließe jeden ein, der den Ordner findet.</translation>
     </message>
     <message>
         <source>Parts of the bundle belong to different devices or were altered.</source>
@@ -9646,7 +9646,7 @@
     <message>
         <source>Sealed copies have a passphrase of their own, and this is not it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die versiegelten Kopien haben eine eigene Passphrase, und das ist sie nicht.</translation>
     </message>
     <message>
         <source>Sealed copies, sticks and sheets that they keep</source>
@@ -9751,7 +9751,7 @@
     <message>
         <source>Somebody takes over</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jemand übernimmt</translation>
     </message>
     <message>
         <source>Somebody tried </source>
@@ -9826,7 +9826,7 @@
     <message>
         <source>Take a copy that was made while set {seen} was in use, or parts of set {wanted}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm eine Kopie, die gemacht wurde, als Satz {seen} galt, oder Teile des Satzes {wanted}.</translation>
     </message>
     <message>
         <source>Take a name from the IANA registry of IKEv2 parameters, for instance ENCR_AES_GCM_16 256.</source>
@@ -9836,12 +9836,12 @@
     <message>
         <source>Take a newer copy, or the household’s passphrase.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm eine neuere Kopie oder die Passphrase des Haushalts.</translation>
     </message>
     <message>
         <source>Take a picture of the one square code on the part’s sheet, or type its words.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nimm ein Bild des einen quadratischen Codes auf dem Blatt des Teils auf oder tippe seine Wörter.</translation>
     </message>
     <message>
         <source>Take another paper or a sealed copy, and ask who gave you this one.</source>
@@ -11461,12 +11461,12 @@
     <message>
         <source>The letter does not fit on one page.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Brief passt nicht auf eine Seite.</translation>
     </message>
     <message>
         <source>The letter says what works without anybody, until when, and how to take over. It gives nothing away.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Brief sagt, was ohne jemanden weiterläuft, bis wann und wie man übernimmt. Er verrät nichts.</translation>
     </message>
     <message>
         <source>The life line shows its days in order; the yellow tag is today.</source>
@@ -11696,7 +11696,7 @@
     <message>
         <source>The parts that were drawn do not bring back what they were made of.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die gezogenen Teile bringen nicht zurück, woraus sie gemacht wurden.</translation>
     </message>
     <message>
         <source>The pass has ended ({seen}). The gateway will not let it in.</source>
@@ -11956,7 +11956,7 @@
     <message>
         <source>The table of common subnets that came with the app cannot be read ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die mitgelieferte Tabelle der üblichen Subnetze lässt sich nicht lesen ({seen}).</translation>
     </message>
     <message>
         <source>The template has {size} octets; {limit} is the most.</source>
@@ -12101,7 +12101,7 @@
     <message>
         <source>The words of a part are wanted, and nobody can be asked here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Wörter eines Teils werden gebraucht, und hier kann niemand gefragt werden.</translation>
     </message>
     <message>
         <source>The yellow ribbon is today. Read down it: each sign on it says how one device stands right now.</source>
@@ -12171,7 +12171,7 @@
     <message>
         <source>There are no stop lists that a deputy could take along: none is signed for the household as it is now.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Sperrlisten, die eine Vertretung mitnehmen könnte: für den Haushalt, wie er jetzt ist, ist keine signiert.</translation>
     </message>
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
@@ -12331,7 +12331,7 @@
     <message>
         <source>These parts belong to different sets ({sets}): together they open nothing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Teile gehören zu verschiedenen Sätzen ({sets}): zusammen öffnen sie nichts.</translation>
     </message>
     <message>
         <source>They are never shown at the same time.</source>
@@ -12466,22 +12466,22 @@
     <message>
         <source>This part is whole, but it is of set {seen}, and no such set was made here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Teil ist ganz, aber vom Satz {seen}, und ein solcher wurde hier nicht gemacht.</translation>
     </message>
     <message>
         <source>This part is whole, but of the older set {seen}. Copies that are made now go by set {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Teil ist ganz, aber vom älteren Satz {seen}. Kopien, die jetzt gemacht werden, gehen nach Satz {known}.</translation>
     </message>
     <message>
         <source>This part says that it is part {number} of set {seen}, but it is not the one that was made here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Teil gibt sich als Teil {number} des Satzes {seen} aus, ist aber nicht das, das hier gemacht wurde.</translation>
     </message>
     <message>
         <source>This part was made by a newer app (version {seen}); this one knows {known}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Teil hat eine neuere App gemacht (Version {seen}); diese kennt {known}.</translation>
     </message>
     <message>
         <source>This profile has its passphrase inside: whoever has the file gets in.</source>
@@ -12496,7 +12496,7 @@
     <message>
         <source>This sealed copy goes by set {wanted}; these parts are of set {seen}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese versiegelte Kopie geht nach Satz {wanted}; diese Teile sind vom Satz {seen}.</translation>
     </message>
     <message>
         <source>This sealed copy is not whole: {part} is damaged or missing. Nothing was changed.</source>
@@ -12506,7 +12506,7 @@
     <message>
         <source>This sealed copy was made before there were parts, so parts do not open it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese versiegelte Kopie wurde gemacht, bevor es Teile gab; Teile öffnen sie also nicht.</translation>
     </message>
     <message>
         <source>This window only looks.</source>
@@ -12516,7 +12516,7 @@
     <message>
         <source>Three sheets, given to three people. Any two together open a sealed copy; one alone opens nothing.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drei Blätter, an drei Personen gegeben. Je zwei zusammen öffnen eine versiegelte Kopie; eines allein öffnet nichts.</translation>
     </message>
     <message>
         <source>Through the tunnel devices reach {home}.</source>
@@ -12941,7 +12941,7 @@
     <message>
         <source>What the parts open in this copy is damaged. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was die Teile in dieser Kopie öffnen, ist beschädigt. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>What they say is left out. Compare them before you take over.</source>
@@ -13081,7 +13081,7 @@
     <message>
         <source>Word {place} is not one of those that parts are made of.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wort {place} ist keines von denen, aus denen Teile bestehen.</translation>
     </message>
     <message>
         <source>Write it again from the tray, if it waits there.</source>
@@ -13241,17 +13241,17 @@
     <message>
         <source>The key on paper outlives every stick: two pages, for a scanner and for hands. Scan it once to be sure.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel auf Papier überlebt jeden Stick: zwei Seiten, für einen Scanner und für Hände. Scanne sie einmal, um sicher zu sein.</translation>
     </message>
     <message>
         <source>The old pass of {titles} was withdrawn for good with revocation list {number} (superseded): {why}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der alte Pass wurde mit Sperrliste Nr. {number} endgültig zurückgezogen (abgelöst), {titles}: {why}.</translation>
     </message>
     <message>
         <source>The old passes of {titles} were withdrawn for good with revocation list {number} (superseded): {why}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die alten Pässe wurden mit Sperrliste Nr. {number} endgültig zurückgezogen (abgelöst), {titles}: {why}.</translation>
     </message>
     <message>
         <source>Without the words nothing can be renewed or stopped; nobody can make new ones for you.</source>
@@ -14251,7 +14251,7 @@
     <message>
         <source>{count} parts were made for whoever takes over, set {name}: any {least} of them open the sealed copies that are made from now on.</source>
         <extracomment>What is said about the deputy&apos;s parts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Teile wurden gemacht für die Person, die einmal übernimmt, Satz {name}: je {least} davon öffnen die versiegelten Kopien, die von jetzt an gemacht werden.</translation>
     </message>
     <message>
         <source>{count} passes are taken over; they go on as they are, and wait for you to say whose they are.</source>
@@ -14266,7 +14266,7 @@
     <message>
         <source>{count} stop lists beside revocation list {number} were written for a deputy, who can stop devices with them.</source>
         <extracomment>What is said about the deputy&apos;s parts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Sperrlisten neben Sperrliste Nr. {number} wurden für eine Vertretung geschrieben, die damit Geräte sperren kann.</translation>
     </message>
     <message>
         <source>{count} the same</source>
@@ -14446,7 +14446,7 @@
     <message>
         <source>{have} of the {need} parts that it takes: with fewer nobody learns anything, and nothing opens.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{have} von den {need} Teilen, die es braucht: mit weniger erfährt niemand etwas, und nichts öffnet sich.</translation>
     </message>
     <message>
         <source>{host} is nobody’s address.</source>
