@@ -63,7 +63,7 @@ def _dates() -> list[Message]:
     return [Message(DATES, style.value, note) for style in phrases.Style]
 
 
-NOT_IN_THE_WINDOW = {"reach", "reach_tables", "errors_reach"}
+NOT_IN_THE_WINDOW = {"reach", "reach_tables", "errors_reach", "forwarding"}
 """Said on the command line alone, which speaks English."""
 
 

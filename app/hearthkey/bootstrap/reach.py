@@ -6,8 +6,12 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
+
     from hearthkey.adapters.register import SqliteRegister
     from hearthkey.core.reach.clashes import CommonRange
+    from hearthkey.formats.sheet import Block
+    from hearthkey.services.forwarding import Forwarding
     from hearthkey.services.network_planning import NetworkPlanning
     from hearthkey.services.ports import Clock, Dice
 
@@ -45,3 +49,19 @@ class ReachRoom(Rooms):
         from hearthkey.services.network_planning import NetworkPlanning
 
         return NetworkPlanning(self.register, self.clock, self.dice, common_networks)
+
+    @cached_property
+    def forwarding(self) -> Forwarding:
+        """The verb "forwarding-sheet"."""
+        from hearthkey.services.forwarding import Forwarding
+
+        return Forwarding(self.register)
+
+    @cached_property
+    def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:
+        """Sets a sheet of blocks as PDF; what that takes is loaded for it alone."""
+        from hearthkey.adapters.places import faces
+        from hearthkey.formats.sheet_pdf import Fonts, pages
+
+        fonts = Fonts(*faces())
+        return lambda blocks: pages(blocks, fonts)

@@ -44,6 +44,7 @@ VERBS = {
     "dates": "Show the days on which something has to be done, or write them as a calendar.",
     "lists": "Show the revocation lists, sign the next, write one to a folder.",
     "reach": "Work out whether the way in from outside can be found, and what goes through it.",
+    "forwarding-sheet": "Say what the router at home has to let through, on screen or on paper.",
     "rehearse": "Try bundles as device and gateway will, without letting them out.",
     "kinds": "Show what is known of each kind of device; correct one, or add your own.",
     "diary": "Read what was done, and check that nobody altered it.",

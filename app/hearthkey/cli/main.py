@@ -60,6 +60,7 @@ _MODULES = {
     "deputy": "deputy",
     "tour": "tour",
     "reach": "reach",
+    "forwarding-sheet": "forwarding",
 }
 WINDOW = "window"
 

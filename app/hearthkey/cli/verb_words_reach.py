@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable
+from pathlib import Path
 
 
 def _reach(verb: argparse.ArgumentParser) -> None:
@@ -18,4 +19,13 @@ def _reach(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--board", type=int, metavar="KBITS", help="what the gateway encrypts, in kbit/s")
 
 
-REACHING: dict[str, Callable[[argparse.ArgumentParser], None]] = {"reach": _reach}
+def _forwarding_sheet(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--gateway-inside", metavar="ADDRESS", help="the gateway’s own address at home")
+    verb.add_argument("--router", metavar="ADDRESS", help="the internet address that the router’s own pages show")
+    verb.add_argument("--into", type=Path, metavar="FILE", help="write it as PDF (default: show it here)")
+
+
+REACHING: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+    "reach": _reach,
+    "forwarding-sheet": _forwarding_sheet,
+}

@@ -5,12 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Protocol
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
     from contextlib import AbstractContextManager
     from pathlib import Path
 
     from hearthkey.core.kinds import Kinds
     from hearthkey.core.languages import Language
     from hearthkey.formats.laid_pdf import Draw, DrawPages
+    from hearthkey.formats.sheet import Block
     from hearthkey.services.adopting import Adopting
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.delivering import Delivering
@@ -19,6 +21,7 @@ if TYPE_CHECKING:
     from hearthkey.services.enrolling import Enrolling
     from hearthkey.services.exporting import Exporting
     from hearthkey.services.extra_secrets import ExtraSecrets
+    from hearthkey.services.forwarding import Forwarding
     from hearthkey.services.founding import Founding
     from hearthkey.services.gateway_ports import GatewayDoor, Notices
     from hearthkey.services.goodbye import Goodbye
@@ -178,6 +181,14 @@ class House(Protocol):
     @property
     def network_planning(self) -> NetworkPlanning:
         """The verb "reach" where it only works things out."""
+
+    @property
+    def forwarding(self) -> Forwarding:
+        """The verb "forwarding-sheet"."""
+
+    @property
+    def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:
+        """Sets a sheet of blocks as PDF."""
 
     @property
     def notices(self) -> Notices:

@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import StrEnum
 
-from hearthkey.core.errors import Refused
 from hearthkey.core.household import Household
 from hearthkey.core.names import as_address
 from hearthkey.core.network import Subnet
@@ -15,7 +14,7 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.reach.clashes import CommonRange, Grade, Weighed, weigh
 from hearthkey.core.reach.packets import OUTER_MTUS, Packet, ciphers, packets
 from hearthkey.core.reach.quiet import quiet_subnet, unique_local
-from hearthkey.core.reach.scopes import Address, Scope, scope_of, subnet_scope
+from hearthkey.core.reach.scopes import Address, Scope, router_address, scope_of, subnet_scope
 from hearthkey.core.reach.selectors import Leak, everything, leaks, narrowed, through
 from hearthkey.core.reach.throughput import Expectation, expected
 from hearthkey.core.settling import SettlePlan, plan_settling
@@ -153,7 +152,7 @@ def plan(household: Household, known: Known, *, below: Callable[[int], int], ide
     return NetworkPlan(
         household=household,
         gateway=None if address is None else scope_of(address),
-        router=_router(known.router),
+        router=None if known.router is None else router_address(known.router),
         placed=placed,
         asked=_asked(household, known),
         proposals=_proposals(household, placed, known, below, identifier),
@@ -175,15 +174,6 @@ def _asked(household: Household, known: Known) -> SettlePlan | None:
 def _worst(terms: Terms, ways: Iterable[Packet]) -> Packet:
     """The packets that the gateway is told of: behind a NAT, the longest head of all that it offers."""
     return next(one for one in ways if one.nat and one.outer == terms.outer_mtu and one.inner == terms.inner_mtu)
-
-
-def _router(text: str | None) -> tuple[Address, Scope] | None:
-    if text is None:
-        return None
-    address = as_address(text)
-    if address is None:
-        raise Refused("router-address-odd", text=text[:80])
-    return address, scope_of(address)
 
 
 def _proposals(

@@ -5,6 +5,8 @@ from __future__ import annotations
 import ipaddress
 from enum import StrEnum
 
+from hearthkey.core.errors import Refused
+from hearthkey.core.names import as_address
 from hearthkey.core.network import Subnet
 
 Address = ipaddress.IPv4Address | ipaddress.IPv6Address
@@ -63,3 +65,15 @@ def subnet_scope(subnet: Subnet) -> Scope:
         if network.version == subnet.version and network.overlaps(subnet):
             return kind if subnet[0] in network and subnet[-1] in network else Scope.MIXED
     return Scope.GLOBAL
+
+
+def router_address(text: str) -> tuple[Address, Scope]:
+    """The address that the home's router says it has outside, and what kind that is.
+
+    Raises:
+        Refused: router-address-odd.
+    """
+    address = as_address(text)
+    if address is None:
+        raise Refused("router-address-odd", text=text[:80])
+    return address, scope_of(address)

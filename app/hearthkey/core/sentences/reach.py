@@ -7,7 +7,7 @@ from hearthkey.core.reach.clashes import Grade, Weighed, Where
 from hearthkey.core.reach.packets import Packet
 from hearthkey.core.reach.plan import NetworkPlan, Placed, Proposal, Side
 from hearthkey.core.reach.quiet import meeting_chance
-from hearthkey.core.reach.scopes import Scope
+from hearthkey.core.reach.scopes import Address, Scope
 from hearthkey.core.reach.selectors import Leak
 from hearthkey.core.reach.throughput import Expectation, Use
 from hearthkey.core.sentences import reach_tables as tables
@@ -24,18 +24,23 @@ def way_in(plan: NetworkPlan) -> tuple[Sentence, ...]:
     if plan.gateway is None:
         found = [Sentence(tables.NAME, host)]
     else:
-        found = [Sentence(tables.GATEWAY[_known(plan.gateway, tables.GATEWAY)], host)]
+        found = [Sentence(tables.GATEWAY[_kind(plan.gateway, plan.household.gateway_host, tables.GATEWAY)], host)]
         if plan.gateway is Scope.GLOBAL:
             found.append(Sentence(tables.BARE, host))
     if plan.router is not None:
-        address, scope = plan.router
-        kind = "global-6" if scope is Scope.GLOBAL and address.version == 6 else _known(scope, tables.ROUTER)
-        found.append(Sentence(tables.ROUTER[kind], {"subject": str(address)}))
+        found.append(router(*plan.router))
     return tuple(found)
 
 
-def _known(scope: Scope, table: dict[str, str]) -> str:
-    return scope.value if scope.value in table else "unfit"
+def router(address: Address, scope: Scope) -> Sentence:
+    """What the address means that the home's router says it has outside."""
+    return Sentence(tables.ROUTER[_kind(scope, str(address), tables.ROUTER)], {"subject": str(address)})
+
+
+def _kind(scope: Scope, address: str, table: dict[str, str]) -> str:
+    """Which sentence of a table is about an address; what has none of its own is unfit."""
+    wanted = "global-6" if scope is Scope.GLOBAL and ":" in address else scope.value
+    return wanted if wanted in table else "unfit"
 
 
 def subnet(placed: Placed) -> tuple[Sentence, ...]:

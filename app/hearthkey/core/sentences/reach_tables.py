@@ -17,6 +17,8 @@ BARE = (
 GATEWAY = {
     "global": "{subject} is a public address: whoever is away gets there, if the router lets UDP 500 and 4500 through "
     "to the gateway.",
+    "global-6": "{subject} is a public address of IPv6: whoever is away gets there, if the router’s firewall lets "
+    "UDP 500, UDP 4500 and ESP (IP protocol 50) through to the gateway. From networks without IPv6 there is no way.",
     "private": "{subject} counts inside a home only (RFC 1918). Whoever is away does not get there. Give the name or "
     "address that the world knows.",
     "shared": "{subject} is shared by the provider between customers (RFC 6598). Whoever is away does not get there, "
@@ -35,7 +37,7 @@ ROUTER = {
     "global": "The router says {subject}, a public address. Where a page outside shows the same one, forwarding can "
     "work; where it shows another, the provider shares that one (RFC 6598 section 5.1).",
     "global-6": "The router says {subject}, a public address of IPv6. It needs no forwarding, but the router’s "
-    "firewall has to let UDP 500 and 4500 through to the gateway’s own address.",
+    "firewall has to let UDP 500, UDP 4500 and ESP (IP protocol 50) through to the gateway’s own address.",
     "private": "The router says {subject}, a private address (RFC 1918): it stands behind another router. Whoever is "
     "away gets in only when both forward, the outer one to {subject}.",
     "shared": "The router says {subject}: the provider shares its addresses between customers (RFC 6598). Forwarding "
