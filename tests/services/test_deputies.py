@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import tarfile
 from collections.abc import Iterator
+from contextlib import nullcontext
 from datetime import timedelta
 from itertools import combinations
 from pathlib import Path
@@ -16,12 +17,14 @@ from hearthkey.core.deputy import Part
 from hearthkey.core.errors import Refused
 from hearthkey.core.languages import Language
 from hearthkey.core.pack import LIST_DER, LIST_PEM
+from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
 from hearthkey.core.target import By, Target
 from hearthkey.formats import sealed_tar, stop_set_texts
 from hearthkey.pki import guard, judge, lists
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services.deputies import DrawnSet
+from tests.fakes.gateway import HOST_KEY
 from tests.fakes.home import PASSPHRASE, Home, PracticeHouse, World, at_home
 
 
@@ -249,3 +252,26 @@ def test_without_fresh_spare_lists_there_is_no_stop_set(home: Home, tmp_path: Pa
         home.house.deputy_papers.stop_set(tmp_path / "stick", Language.ENGLISH)
     assert code(caught) == "deputy-no-spares"
     assert not (tmp_path / "stick").exists()
+
+
+@pytest.mark.parametrize("locked", [False, True])
+def test_what_a_deputy_stopped_at_the_gateway_stays_stopped(tmp_path: Path, *, locked: bool) -> None:
+    """Broken if it fails: the household's next delivery lets the lost phone back in, though the READ-ME says not."""
+    with at_home(tmp_path / "data", practice=False) as home:
+        gate = home.world.gate
+        gate.clock = home.world.clock.now()
+        home.house.targeting.choose(Target(By.SSH, "hearthkey", host="gate.quince.example"), HOST_KEY)
+        home.house.delivering.deliver()
+        home.house.sparing.renew()
+        home.house.deputy_papers.stop_set(tmp_path / "stick", Language.ENGLISH)
+        if locked:
+            home.house.keyholder.lock()
+        there = gate.sets[gate.current or ""]
+        for name in (LIST_PEM, LIST_DER):
+            there[name] = (tmp_path / "stick" / "01-ines-phone" / name).read_bytes()
+        with pytest.raises(Refused, match="gateway-list-newer") if locked else nullcontext():
+            home.house.delivering.deliver()
+        stopped = home.newest("Ines phone")
+        der = gate.sets[gate.current or ""][LIST_DER]
+        assert stopped.serial in {one.serial for one in lists.read_list(der).entries}
+        assert stopped.reason is Reason.CERTIFICATE_HOLD
