@@ -6699,6 +6699,11 @@
         <translation>„{text}“ ist kein Transform, der hier bekannt ist.</translation>
     </message>
     <message>
+        <source>&quot;{text}&quot; is not an address that a gateway can have at home.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>„{text}“ ist keine Adresse, die ein Gateway zu Hause haben kann.</translation>
+    </message>
+    <message>
         <source>&quot;{text}&quot; is not an address to listen on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>„{text}“ ist keine Adresse zum Lauschen.</translation>
@@ -8104,6 +8109,11 @@
         <translation>Gib die Adresse an, die die Seite im Haus hat.</translation>
     </message>
     <message>
+        <source>Give the address that the router’s pages show for it, for instance 198.51.100.2.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib die Adresse an, die die Seiten des Routers für es zeigen, zum Beispiel 198.51.100.2.</translation>
+    </message>
+    <message>
         <source>Give the device a new pass.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib dem Gerät einen neuen Pass.</translation>
@@ -8122,6 +8132,11 @@
         <source>Give the gateway its next certificate</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Dem Gateway sein nächstes Zertifikat geben</translation>
+    </message>
+    <message>
+        <source>Give the gateway’s address at home, or put the home subnets right with hearthkey settle.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib die Adresse des Gateways zu Hause an, oder stell mit hearthkey settle die Subnetze zu Hause richtig.</translation>
     </message>
     <message>
         <source>Give the household a home subnet of the tunnel’s version.</source>
@@ -14722,6 +14737,11 @@
         <source>{text} days is not a time that a pass can last.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{text} Tage kann kein Pass dauern.</translation>
+    </message>
+    <message>
+        <source>{text} does not lie in home’s {home}, so the router has no way to it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{text} liegt nicht im Netz {home} zu Hause; der Router hat also keinen Weg dorthin.</translation>
     </message>
     <message>
         <source>{text} is no address at home ({home}), so it is not the gateway’s inner one.</source>

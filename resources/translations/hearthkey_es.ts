@@ -6699,6 +6699,11 @@
         <translation>«{text}» no es una transformación que se conozca aquí.</translation>
     </message>
     <message>
+        <source>&quot;{text}&quot; is not an address that a gateway can have at home.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>«{text}» no es una dirección que una pasarela pueda tener en casa.</translation>
+    </message>
+    <message>
         <source>&quot;{text}&quot; is not an address to listen on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>«{text}» no es una dirección en la que escuchar.</translation>
@@ -8104,6 +8109,11 @@
         <translation>Indica la dirección que la página tiene dentro de la casa.</translation>
     </message>
     <message>
+        <source>Give the address that the router’s pages show for it, for instance 198.51.100.2.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Da la dirección que muestran para ella las páginas del router, por ejemplo 198.51.100.2.</translation>
+    </message>
+    <message>
         <source>Give the device a new pass.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Da al dispositivo un pase nuevo.</translation>
@@ -8122,6 +8132,11 @@
         <source>Give the gateway its next certificate</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Dar a la pasarela su próximo certificado</translation>
+    </message>
+    <message>
+        <source>Give the gateway’s address at home, or put the home subnets right with hearthkey settle.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Da la dirección de la pasarela en casa, o corrige las subredes de casa con hearthkey settle.</translation>
     </message>
     <message>
         <source>Give the household a home subnet of the tunnel’s version.</source>
@@ -14722,6 +14737,11 @@
         <source>{text} days is not a time that a pass can last.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Un pase no puede durar {text} días.</translation>
+    </message>
+    <message>
+        <source>{text} does not lie in home’s {home}, so the router has no way to it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{text} no está en la red de casa {home}, así que el router no tiene camino hasta ella.</translation>
     </message>
     <message>
         <source>{text} is no address at home ({home}), so it is not the gateway’s inner one.</source>
