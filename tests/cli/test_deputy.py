@@ -134,5 +134,6 @@ def test_the_stop_set_is_written_without_a_passphrase(cottage: Cottage, tmp_path
     assert cottage.unlocked("lists", "--sign").code == 0
     ran = cottage.run("deputy", "stop-set", "--into", tmp_path / "stick", "--language", "es", "--json")
     assert ran.code == 0, ran.err
-    assert str(tmp_path / "stick" / "READ-ME.txt") in ran.told["files"]
-    assert "cómo detener" in (tmp_path / "stick" / "READ-ME.txt").read_text(encoding="utf-8")
+    (told,) = (tmp_path / "stick").glob("stop-set-*/READ-ME.txt")
+    assert str(told) in ran.told["files"]
+    assert "cómo detener" in told.read_text(encoding="utf-8")

@@ -214,7 +214,8 @@ def stop_set(home: Home, tmp_path: Path) -> Path:
         change.set_target(Target(By.SSH, "/srv/quince", host="gate.quince.example", reload="gate --reread"))
     home.house.keyholder.lock()
     home.house.deputy_papers.stop_set(tmp_path / "stick", Language.ENGLISH)
-    return tmp_path / "stick"
+    (made,) = (tmp_path / "stick").iterdir()
+    return made
 
 
 def test_a_stop_set_stops_exactly_whom_its_folders_say(home: Home, stop_set: Path) -> None:
@@ -244,6 +245,17 @@ def test_a_stop_set_holds_no_key_and_says_where_it_goes(stop_set: Path) -> None:
     assert max(map(len, told.splitlines())) <= stop_set_texts.WIDTH
 
 
+def test_a_newer_stop_set_stands_beside_the_older_one(home: Home, stop_set: Path) -> None:
+    """Broken if it fails: lists from before and after a stop lie in one folder, and one of them lets somebody in."""
+    before = {one.name for one in stop_set.iterdir()}
+    home.unlock()
+    home.stop("Odile tablet")
+    home.house.sparing.renew()
+    home.house.deputy_papers.stop_set(stop_set.parent, Language.ENGLISH)
+    assert {one.name for one in stop_set.iterdir()} == before
+    assert len(list(stop_set.parent.iterdir())) == 2
+
+
 def test_without_fresh_spare_lists_there_is_no_stop_set(home: Home, tmp_path: Path) -> None:
     """Broken if it fails: the deputy carries lists that let somebody back in."""
     home.house.sparing.renew()
@@ -267,8 +279,9 @@ def test_what_a_deputy_stopped_at_the_gateway_stays_stopped(tmp_path: Path, *, l
         if locked:
             home.house.keyholder.lock()
         there = gate.sets[gate.current or ""]
+        (made,) = (tmp_path / "stick").iterdir()
         for name in (LIST_PEM, LIST_DER):
-            there[name] = (tmp_path / "stick" / "01-ines-phone" / name).read_bytes()
+            there[name] = (made / "01-ines-phone" / name).read_bytes()
         with pytest.raises(Refused, match="gateway-list-newer") if locked else nullcontext():
             home.house.delivering.deliver()
         stopped = home.newest("Ines phone")

@@ -77,6 +77,8 @@ class DeputyPapers:
     def stop_set(self, folder: Path, language: Language) -> Changes:
         """Write every spare stop list, and how one is placed at the gateway. No key is among them.
 
+        They go into a folder of their own inside `folder`: lists of an older set must never stand among newer ones.
+
         Raises:
             Refused: no-household, deputy-no-spares.
             Unavailable: as files and register.
@@ -88,6 +90,7 @@ class DeputyPapers:
         if not spares or not self._sparing.fresh():
             raise Refused("deputy-no-spares")
         now, target, written, ends = self._clock.now(), self._register.target(), [], newest.next_update
+        folder = folder / f"stop-set-{now:%Y-%m-%d}-{max(one.number for one in spares)}"
         for number, one in enumerate(spares, 1):
             signed = self._register.signed_spare(one.number)
             if signed is None:

@@ -183,4 +183,5 @@ def test_a_stop_set_is_written(qtbot: QtBot, page: DeputyPage, errands: Errands,
     page.tongue.take("de")
     page.stop_button.click()
     qtbot.waitUntil(lambda: "stop lists" in page.outcome.text(), timeout=PATIENCE)
-    assert "sperren" in (tmp_path / "stick" / "READ-ME.txt").read_text(encoding="utf-8")
+    (told,) = (tmp_path / "stick").glob("*/READ-ME.txt")
+    assert "sperren" in told.read_text(encoding="utf-8")
