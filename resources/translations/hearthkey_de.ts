@@ -86,7 +86,7 @@
     <message>
         <source>Renew</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern</translation>
     </message>
     <message>
         <source>Sealed copies</source>
@@ -124,62 +124,62 @@
     <message>
         <source>Choose a folder…</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ordner wählen…</translation>
     </message>
     <message>
         <source>Choose the folder in which the CA lies, or drop it here. Nothing in it is changed.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle den Ordner, in dem die CA liegt, oder zieh ihn hierher. Darin wird nichts geändert.</translation>
     </message>
     <message>
         <source>Found a new one instead</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen neu gründen</translation>
     </message>
     <message>
         <source>It is used once, to read the key. From then on the household’s own passphrase counts.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie wird einmal gebraucht, um den Schlüssel zu lesen. Von da an gilt die eigene Passphrase des Haushalts.</translation>
     </message>
     <message>
         <source>It opens the CA’s key.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie öffnet den Schlüssel der CA.</translation>
     </message>
     <message>
         <source>Look at it</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen</translation>
     </message>
     <message>
         <source>Open it</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>This passphrase does not open the CA’s key.</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Passphrase öffnet den Schlüssel der CA nicht.</translation>
     </message>
     <message>
         <source>What is the passphrase of the CA’s key in this folder?</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie lautet die Passphrase des CA-Schlüssels in diesem Ordner?</translation>
     </message>
     <message>
         <source>What is there</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was da ist</translation>
     </message>
     <message>
         <source>Where does the CA lie?</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo liegt die CA?</translation>
     </message>
     <message>
         <source>none chosen yet</source>
         <extracomment>The right half of the founding page for who has a CA already: a folder is chosen and looked over.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch keiner gewählt</translation>
     </message>
 </context>
 <context>
@@ -187,22 +187,22 @@
     <message>
         <source>Found the household</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haushalt gründen</translation>
     </message>
     <message>
         <source>Nobody has a pass yet. Start with the house, about 5 minutes.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch hat niemand einen Pass. Fang mit dem Haus an, das dauert etwa 5 Minuten.</translation>
     </message>
     <message>
         <source>Nothing is written before the last button, and nothing in the folder is ever changed.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem letzten Knopf wird nichts geschrieben, und im Ordner wird nie etwas geändert.</translation>
     </message>
     <message>
         <source>Nothing is written before the last button. The name of the house stands in every bundle: let it be one that lasts.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem letzten Knopf wird nichts geschrieben. Der Name des Hauses steht in jedem Bündel: Nimm einen, der bleibt.</translation>
     </message>
     <message>
         <source>Somebody</source>
@@ -212,27 +212,27 @@
     <message>
         <source>Take it over</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>The house goes on under the CA that it has.</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Haus läuft unter der CA weiter, die es hat.</translation>
     </message>
     <message>
         <source>a CA with nothing in its way</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine CA, der nichts im Weg steht</translation>
     </message>
     <message>
         <source>the folder of the CA</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Ordner der CA</translation>
     </message>
     <message>
         <source>the passphrase of the CA’s key</source>
         <extracomment>Turns the founding page into the one on which a household that was made by hand is taken over, and back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Passphrase des CA-Schlüssels</translation>
     </message>
 </context>
 <context>
@@ -248,62 +248,62 @@
     <message>
         <source>Another device in its place</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Gerät an seiner Stelle</translation>
     </message>
     <message>
         <source>Computers</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Computer</translation>
     </message>
     <message>
         <source>In the place of {title}</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anstelle von {title}</translation>
     </message>
     <message>
         <source>It does not get in any more.</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es kommt nicht mehr hinein.</translation>
     </message>
     <message>
         <source>It stops getting in at once, and for good as soon as the new one was seen to get in.</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es kommt ab sofort nicht mehr hinein, und nie wieder, sobald das neue nachweislich hineinkam.</translation>
     </message>
     <message>
         <source>Neither</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keins von beiden</translation>
     </message>
     <message>
         <source>Phones and tablets</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Handys und Tablets</translation>
     </message>
     <message>
         <source>Replace it</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzen</translation>
     </message>
     <message>
         <source>What is the new one called?</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie heißt das neue?</translation>
     </message>
     <message>
         <source>What is the new one?</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was für eins ist das neue?</translation>
     </message>
     <message>
         <source>choose</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wählen</translation>
     </message>
     <message>
         <source>new {device}</source>
         <extracomment>Another device in the place of one: what it is called and what it is, and what becomes of the old one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{device} neu</translation>
     </message>
 </context>
 <context>
@@ -731,7 +731,7 @@
     <message>
         <source>Put aside</source>
         <extracomment>The last row of a page that does one thing: what is in the way, the passphrase where it is needed, the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beiseitelegen</translation>
     </message>
 </context>
 <context>
@@ -900,7 +900,7 @@
     <message>
         <source>The next CA</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA</translation>
     </message>
     <message>
         <source>Sign it</source>
@@ -1604,12 +1604,12 @@
     <message>
         <source>Renew…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern…</translation>
     </message>
     <message>
         <source>Replace this device…</source>
         <extracomment>A device: what it is, its life line, its facts, and what can be done with it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät ersetzen…</translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -1847,17 +1847,17 @@
     <message>
         <source>&amp;Choose files…</source>
         <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dateien &amp;wählen…</translation>
     </message>
     <message>
         <source>A sealed copy, or the scans of a paper</source>
         <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine versiegelte Kopie oder die Scans eines Papiers</translation>
     </message>
     <message>
         <source>Drop the file that ends in .sealed.tar here, or scans and photographs of a paper (PNG, JPEG).</source>
         <extracomment>A place that files are dropped on, or chosen for with a button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zieh die Datei hierher, die auf .sealed.tar endet, oder Scans und Fotos eines Papiers (PNG, JPEG).</translation>
     </message>
 </context>
 <context>
@@ -2856,7 +2856,7 @@
     <message>
         <source>The next CA</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA</translation>
     </message>
     <message>
         <source>There is a way back: give the house its old name again, with the passphrase.</source>
@@ -2889,87 +2889,87 @@
     <message>
         <source>&amp;Bring it back</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurückholen</translation>
     </message>
     <message>
         <source>Ctrl+Enter</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+Eingabe</translation>
     </message>
     <message>
         <source>Devices</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geräte</translation>
     </message>
     <message>
         <source>Look at the gateway. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen.</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh nach dem Gateway. Seine Liste kennt vielleicht Geräte, die seitdem gesperrt wurden; sie werden von dort übernommen, und die Listennummern gehen über der höchsten weiter, die gesehen wurde.</translation>
     </message>
     <message>
         <source>Made</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erstellt</translation>
     </message>
     <message>
         <source>Newest list number</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Neueste Listennummer</translation>
     </message>
     <message>
         <source>Once it is open, what is in it stands here: the household, the day, the newest list number, the devices. Nothing is written before you say so.</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sobald sie offen ist, steht hier, was darin ist: der Haushalt, der Tag, die neueste Listennummer, die Geräte. Nichts wird geschrieben, bevor du es sagst.</translation>
     </message>
     <message>
         <source>Say where the gateway is, then deliver. Its list may know of devices that were stopped since; they are taken over from there, and list numbers go on above the highest one seen. Then enrol everybody anew.</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sag, wo das Gateway ist, dann liefere. Seine Liste kennt vielleicht Geräte, die seitdem gesperrt wurden; sie werden von dort übernommen, und die Listennummern gehen über der höchsten weiter, die gesehen wurde. Dann nimm alle neu auf.</translation>
     </message>
     <message>
         <source>Stopped or revoked</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gesperrt oder widerrufen</translation>
     </message>
     <message>
         <source>To the &amp;board</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zur &amp;Tafel</translation>
     </message>
     <message>
         <source>To the &amp;gateway</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zum &amp;Gateway</translation>
     </message>
     <message>
         <source>What comes next</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie es weitergeht</translation>
     </message>
     <message>
         <source>What is inside</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was darin ist</translation>
     </message>
     <message>
         <source>none</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>not on paper</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht auf Papier</translation>
     </message>
     <message>
         <source>{day}, {time} UTC</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{day}, {time} UTC</translation>
     </message>
     <message>
         <source>{names} and {count} more</source>
         <extracomment>The right half of the page that brings a household back: what is inside, and afterwards what to do next.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{names} und {count} weitere</translation>
     </message>
 </context>
 <context>
@@ -2977,97 +2977,97 @@
     <message>
         <source>&amp;Print…</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Als PDF speichern…</translation>
     </message>
     <message>
         <source>1: codes</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1: Codes</translation>
     </message>
     <message>
         <source>2: letters</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>2: Buchstaben</translation>
     </message>
     <message>
         <source>Back to the board</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Tafel</translation>
     </message>
     <message>
         <source>Both pages are at the printer.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Seiten sind beim Drucker.</translation>
     </message>
     <message>
         <source>Ctrl+P</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+P</translation>
     </message>
     <message>
         <source>Language</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Language of whoever reads it</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache der Person, die es liest</translation>
     </message>
     <message>
         <source>Letter</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Page</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Paper</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Saved as {file}. Print both pages, then delete the file.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {file}. Druck beide Seiten, dann lösche die Datei.</translation>
     </message>
     <message>
         <source>Shown here</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier zu sehen</translation>
     </message>
     <message>
         <source>The CA key as it lies in the keyring, encrypted under the household’s passphrase, with the settings and the newest list number. It outlives every stick. People and devices are not on it: sealed copies have those.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der CA-Schlüssel, wie er im Schlüsselbund liegt, verschlüsselt mit der Passphrase des Haushalts, dazu die Einstellungen und die neueste Listennummer. Das Papier überlebt jeden Stick. Personen und Geräte stehen nicht darauf: Die haben die versiegelten Kopien.</translation>
     </message>
     <message>
         <source>The household’s key on paper.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel des Haushalts auf Papier.</translation>
     </message>
     <message>
         <source>The key on paper</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel auf Papier</translation>
     </message>
     <message>
         <source>The passphrase is never on it. Keep the two apart, both where they will be found.</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Passphrase steht nie darauf. Bewahre die beiden getrennt auf, jedes dort, wo man es findet.</translation>
     </message>
     <message>
         <source>Where to save the paper</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wohin das Papier gespeichert wird</translation>
     </message>
 </context>
 <context>
@@ -3098,17 +3098,17 @@
     <message>
         <source>Also change</source>
         <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Außerdem ändern</translation>
     </message>
     <message>
         <source>Revoke them all for good</source>
         <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle endgültig widerrufen</translation>
     </message>
     <message>
         <source>{person} leaves</source>
         <extracomment>Somebody leaves the household: what goes, and what else is to be changed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} geht</translation>
     </message>
 </context>
 <context>
@@ -3927,72 +3927,72 @@
     <message>
         <source>A new key; to the gateway the device stays the same. The old pass goes once the new one was seen to get in, and not before.</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Schlüssel; für das Gateway bleibt das Gerät dasselbe. Der alte Pass geht, sobald der neue nachweislich hineinkam, und nicht vorher.</translation>
     </message>
     <message>
         <source>Ctrl+Enter</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+Eingabe</translation>
     </message>
     <message>
         <source>Days that both get in, at most</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tage, an denen beide hineinkommen, höchstens</translation>
     </message>
     <message>
         <source>Hand them over at the desk</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am Tisch übergeben</translation>
     </message>
     <message>
         <source>Never beyond the old one’s end.</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nie über das Ende des alten hinaus.</translation>
     </message>
     <message>
         <source>Nothing is ticked.</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist angekreuzt.</translation>
     </message>
     <message>
         <source>Put aside</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beiseitelegen</translation>
     </message>
     <message>
         <source>Renew</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern</translation>
     </message>
     <message>
         <source>Renew it</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern</translation>
     </message>
     <message>
         <source>Renew {count}</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} erneuern</translation>
     </message>
     <message>
         <source>Stop after this one</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach diesem anhalten</translation>
     </message>
     <message>
         <source>Tick what ends soon</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ankreuzen, was bald abläuft</translation>
     </message>
     <message>
         <source>Visits…</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Besuche…</translation>
     </message>
     <message>
         <source>{title}, {done} of {count}</source>
         <extracomment>Renewing: which devices, for how long both passes get in, and how far the round has come.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}, {done} von {count}</translation>
     </message>
 </context>
 <context>
@@ -4000,32 +4000,32 @@
     <message>
         <source>One more ends later.</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eines mehr läuft später ab.</translation>
     </message>
     <message>
         <source>Which devices?</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welche Geräte?</translation>
     </message>
     <message>
         <source>ends {day}</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>läuft am {day} ab</translation>
     </message>
     <message>
         <source>ends {day}, you meet on {visit}</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>läuft am {day} ab, ihr trefft euch am {visit}</translation>
     </message>
     <message>
         <source>stopped, would end {day}</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gesperrt, liefe am {day} ab</translation>
     </message>
     <message>
         <source>{count} more end later.</source>
         <extracomment>The devices that can be renewed, as boxes to be ticked: the soonest to end first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} weitere laufen später ab.</translation>
     </message>
 </context>
 <context>
@@ -4046,72 +4046,72 @@
     <message>
         <source>&amp;Open it</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
         <source>&amp;Passphrase of the household</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Passphrase des Haushalts</translation>
     </message>
     <message>
         <source>A sealed copy. Its passphrase is wanted now.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine versiegelte Kopie. Jetzt fehlt ihre Passphrase.</translation>
     </message>
     <message>
         <source>Back</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Bring a household back</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Haushalt zurückholen</translation>
     </message>
     <message>
         <source>Bring a household back, from a sealed copy or from its paper.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Haushalt zurückholen, aus einer versiegelten Kopie oder von seinem Papier.</translation>
     </message>
     <message>
         <source>It is open. What is inside stands beside.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist offen. Was darin ist, steht daneben.</translation>
     </message>
     <message>
         <source>Look inside first. Nothing is written before the last button.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh zuerst hinein. Vor dem letzten Knopf wird nichts geschrieben.</translation>
     </message>
     <message>
         <source>No code of a paper was found there. Scan it again, straight, or type its lines.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dort war kein Code eines Papiers zu finden. Scanne es noch einmal, gerade, oder tipp seine Zeilen.</translation>
     </message>
     <message>
         <source>Passphrase of the &amp;copies</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase der &amp;Kopien</translation>
     </message>
     <message>
         <source>The copies have a passphrase of their own</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopien haben eine eigene Passphrase</translation>
     </message>
     <message>
         <source>The paper has been read. Its passphrase is wanted now.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier ist gelesen. Jetzt fehlt seine Passphrase.</translation>
     </message>
     <message>
         <source>Type the lines of a paper</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeilen eines Papiers tippen</translation>
     </message>
     <message>
         <source>{household} is back.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} ist zurück.</translation>
     </message>
 </context>
 <context>
@@ -4152,7 +4152,7 @@
     <message>
         <source>&amp;On paper…</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Auf Papier…</translation>
     </message>
     <message>
         <source>&amp;Try it</source>
@@ -4331,7 +4331,7 @@
     <message>
         <source>What would touch whom?</source>
         <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was würde wen betreffen?</translation>
     </message>
 </context>
 <context>
@@ -4446,22 +4446,22 @@
     <message>
         <source>A CA that was made by hand is looked over, and taken over with all its passes.</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine CA, die von Hand gemacht ist, wird durchgesehen und mit all ihren Pässen übernommen.</translation>
     </message>
     <message>
         <source>A household that you had comes back from its sealed copy, or from its key on paper.</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Haushalt, den du hattest, kommt aus seiner versiegelten Kopie zurück, oder von seinem Schlüssel auf Papier.</translation>
     </message>
     <message>
         <source>From a sealed copy …</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer versiegelten Kopie …</translation>
     </message>
     <message>
         <source>I have a CA already …</source>
         <extracomment>The right half of the founding page: the sheet so far, a way to look around first, and one to come back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich habe schon eine CA …</translation>
     </message>
     <message>
         <source>Look around in a practice household</source>
@@ -4494,17 +4494,17 @@
     <message>
         <source>Hand over</source>
         <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>New bundle</source>
         <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Neues Bündel</translation>
     </message>
     <message>
         <source>Prove it</source>
         <extracomment>The steps of the succession as a list: a mark, what it is, until when, who notices; and each device on its way.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweisen</translation>
     </message>
 </context>
 <context>
@@ -4601,42 +4601,42 @@
     <message>
         <source>Both its passes get in, the old one until {day}. Look on the device that the new one is chosen, then prove it; the old one goes for good.</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Pässe kommen hinein, der alte bis {day}. Sieh auf dem Gerät nach, dass der neue gewählt ist, dann weise ihn nach; der alte geht dann endgültig.</translation>
     </message>
     <message>
         <source>Do it</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ausführen</translation>
     </message>
     <message>
         <source>Let it go for good</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig gehen lassen</translation>
     </message>
     <message>
         <source>Let the old pass go…</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alten Pass gehen lassen…</translation>
     </message>
     <message>
         <source>Take it back</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Take the renewal back…</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuerung zurücknehmen…</translation>
     </message>
     <message>
         <source>The new pass was seen to get in, so the old one goes now, or at the next unlock.</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der neue Pass kam nachweislich hinein, also geht der alte jetzt, oder beim nächsten Aufschließen.</translation>
     </message>
     <message>
         <source>The pass that the device has gets in until {day}. The next one waits in the tray.</source>
         <extracomment>On a device&apos;s page: how its old pass and the one that follows stand, and the way back or on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Pass, den das Gerät hat, kommt hinein bis {day}. Der nächste wartet in der Ablage.</translation>
     </message>
 </context>
 <context>
@@ -4644,87 +4644,87 @@
     <message>
         <source>&amp;Deliver to the gateway</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>An das Gateway &amp;liefern</translation>
     </message>
     <message>
         <source>&amp;Give it the new certificate</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ihm das neue &amp;Zertifikat geben</translation>
     </message>
     <message>
         <source>&amp;Go on</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weiter</translation>
     </message>
     <message>
         <source>&amp;Make the next CA</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die &amp;nächste CA erstellen</translation>
     </message>
     <message>
         <source>&amp;Put the old CA away</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die &amp;alte CA ausmustern</translation>
     </message>
     <message>
         <source>&amp;Yes, put it away for good</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ja, endgültig ausmustern</translation>
     </message>
     <message>
         <source>Everybody is through. There is no way back from here.</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle sind durch. Von hier führt kein Weg zurück.</translation>
     </message>
     <message>
         <source>In good time</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rechtzeitig</translation>
     </message>
     <message>
         <source>Lost</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verloren</translation>
     </message>
     <message>
         <source>One device is not through and stands outside afterwards. There is no way back.</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gerät ist nicht durch und steht danach draußen. Es führt kein Weg zurück.</translation>
     </message>
     <message>
         <source>One step &amp;back</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen &amp;Schritt zurück</translation>
     </message>
     <message>
         <source>Passphrase of the household</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase des Haushalts</translation>
     </message>
     <message>
         <source>Perhaps stolen</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht gestohlen</translation>
     </message>
     <message>
         <source>The &amp;gateway has both</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das &amp;Gateway hat beide</translation>
     </message>
     <message>
         <source>The next CA</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA</translation>
     </message>
     <message>
         <source>Why</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>{count} devices are not through and stand outside afterwards. There is no way back.</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Geräte sind nicht durch und stehen danach draußen. Es führt kein Weg zurück.</translation>
     </message>
 </context>
 <context>
@@ -5069,32 +5069,32 @@
     <message>
         <source>&amp;Lines of the paper, each with its number</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zei&amp;len des Papiers, jede mit ihrer Nummer</translation>
     </message>
     <message>
         <source>A slip in line {slips}: compare it letter by letter. Still wanted: {missing}.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tippfehler in Zeile {slips}: Vergleich Buchstabe für Buchstabe. Es fehlt noch: {missing}.</translation>
     </message>
     <message>
         <source>All {count} lines of the paper have been read.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle {count} Zeilen des Papiers sind gelesen.</translation>
     </message>
     <message>
         <source>Line {last} is not whole yet: a number and nine groups.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeile {last} ist noch nicht vollständig: eine Nummer und neun Gruppen.</translation>
     </message>
     <message>
         <source>Lines of the paper</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen des Papiers</translation>
     </message>
     <message>
         <source>Lines read so far: {count}. Still wanted: {missing}.</source>
         <extracomment>The lines of a paper, typed by hand: what fits is kept, what does not is named.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bisher gelesene Zeilen: {count}. Es fehlt noch: {missing}.</translation>
     </message>
 </context>
 <context>
@@ -5188,47 +5188,47 @@
     <message>
         <source>Call off</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Absagen</translation>
     </message>
     <message>
         <source>Call the visit off: {person}, {day}</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Besuch absagen: {person}, {day}</translation>
     </message>
     <message>
         <source>Keep the day</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tag vormerken</translation>
     </message>
     <message>
         <source>No visit is planned.</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Besuch ist geplant.</translation>
     </message>
     <message>
         <source>On which day?</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>An welchem Tag?</translation>
     </message>
     <message>
         <source>Tick the devices of {person}</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geräte von {person} ankreuzen</translation>
     </message>
     <message>
         <source>Tick theirs</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deren Geräte ankreuzen</translation>
     </message>
     <message>
         <source>Whom do you meet?</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wen triffst du?</translation>
     </message>
     <message>
         <source>{person}, {day}</source>
         <extracomment>The days on which the householder meets somebody: which are planned, and one more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person}, {day}</translation>
     </message>
 </context>
 <context>
@@ -5544,22 +5544,22 @@
     <message>
         <source>Or keep the key in a file.</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Oder bewahre den Schlüssel in einer Datei auf.</translation>
     </message>
     <message>
         <source>Where is the CA key kept?</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo liegt der CA-Schlüssel?</translation>
     </message>
     <message>
         <source>in a key file</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in einer Schlüsseldatei</translation>
     </message>
     <message>
         <source>in the keyring</source>
         <extracomment>Where the CA key will lie on this computer: the keyring, or a file where the keyring does not answer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>im Schlüsselbund</translation>
     </message>
 </context>
 <context>
@@ -5704,12 +5704,12 @@
     <message>
         <source>Renew…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern…</translation>
     </message>
     <message>
         <source>Replace this device…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät ersetzen…</translation>
     </message>
     <message>
         <source>Revoke for good…</source>
@@ -6144,7 +6144,7 @@
     <message>
         <source>{person} leaves the household…</source>
         <extracomment>All actions of a row.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} verlässt den Haushalt…</translation>
     </message>
     <message>
         <source>{place} of {count}: {row}</source>
@@ -6644,31 +6644,6 @@
         <translation> Das Geheimnis, das alle Geräte teilen, war darauf: {count} Geräten muss ein neues gesagt werden.</translation>
     </message>
     <message>
-        <source> downloads that broke off.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> times. The ticket is closed.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> wrong links, the last from {address}.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> wrong links, the last time from {address}. The link is closed.</source>
-        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> wrong links, the last time from {address}. The ticket is closed.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&quot;{host}&quot; is not a name that DNS can look up: &quot;{label}&quot; does not fit.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>„{host}“ ist kein Name, den DNS nachschlagen kann: „{label}“ passt nicht.</translation>
@@ -6741,7 +6716,7 @@
     <message>
         <source>1 pass on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 Pass auf der Sperrliste</translation>
     </message>
     <message>
         <source>1 stop list beside revocation list {number} was written for a deputy, who can stop devices with it.</source>
@@ -6751,7 +6726,7 @@
     <message>
         <source>A CA ends one day, and every pass with it. The next one is made beside it, years before.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine CA läuft eines Tages ab, und jeder Pass mit ihr. Die nächste wird Jahre vorher neben ihr erstellt.</translation>
     </message>
     <message>
         <source>A CA key of type {seen} was found; a household’s is {wanted}.</source>
@@ -6866,7 +6841,7 @@
     <message>
         <source>A device that has no new bundle by then turns away from the gateway.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gerät, das bis dahin kein neues Bündel hat, meidet das Gateway.</translation>
     </message>
     <message>
         <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
@@ -7051,12 +7026,12 @@
     <message>
         <source>A renewal can be taken back on the device’s page as long as its bundle is in the tray.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Erneuerung lässt sich auf der Seite des Geräts zurücknehmen, solange ihr Bündel in der Ablage liegt.</translation>
     </message>
     <message>
         <source>A renewed device keeps its identity and gets a new key. Its old pass stays as it is.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein erneuertes Gerät behält seine Kennung und bekommt einen neuen Schlüssel. Sein alter Pass bleibt, wie er ist.</translation>
     </message>
     <message>
         <source>A revocation list cannot be read.</source>
@@ -7076,12 +7051,12 @@
     <message>
         <source>A round can be stopped between two devices. What was made stays; the rest stays ticked.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Runde lässt sich zwischen zwei Geräten anhalten. Was erstellt ist, bleibt; der Rest bleibt angekreuzt.</translation>
     </message>
     <message>
         <source>A sealed copy knows where the diary ended then, so an end that was cut off shows too.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine versiegelte Kopie weiß, wo das Tagebuch damals endete, also fällt auch ein abgeschnittenes Ende auf.</translation>
     </message>
     <message>
         <source>A sealed copy lies in this folder. Parts beside a copy would let anybody in who finds the folder.</source>
@@ -7131,7 +7106,7 @@
     <message>
         <source>A visit is planned: {person}, on {day}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Besuch ist geplant: {person}, am {day}.</translation>
     </message>
     <message>
         <source>A waiting pass has no key.</source>
@@ -7186,7 +7161,7 @@
     <message>
         <source>Alt+1, 2, 3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alt+1, 2, 3</translation>
     </message>
     <message>
         <source>An archive was to hold a file that does not belong there.</source>
@@ -7206,7 +7181,7 @@
     <message>
         <source>Another CA</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere CA</translation>
     </message>
     <message>
         <source>Another copy of the app has the household open, or its folder cannot be written to. Nothing is lost.</source>
@@ -7231,17 +7206,17 @@
     <message>
         <source>Another device in the place of one stops the old one at once. Until the new one works it can be let in.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Gerät anstelle von einem sperrt das alte sofort. Bis das neue geht, lässt es sich wieder einlassen.</translation>
     </message>
     <message>
         <source>Another host name of the gateway</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Hostname des Gateways</translation>
     </message>
     <message>
         <source>Another identity suffix</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Endung der Kennungen</translation>
     </message>
     <message>
         <source>Another name for the house needs a new gateway certificate, and so the passphrase. Everything else can be changed back with one click.</source>
@@ -7256,7 +7231,7 @@
     <message>
         <source>Another tunnel subnet</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Tunnel-Subnetz</translation>
     </message>
     <message>
         <source>Anybody can make passes for this household and get in. Found a new household, today if you can.</source>
@@ -7331,12 +7306,12 @@
     <message>
         <source>Bring it the gateway pack and try one device, then go on.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bring ihm das Gateway-Paket und probier ein Gerät aus, dann mach weiter.</translation>
     </message>
     <message>
         <source>Bring it the gateway pack and try one device; then go on and say so with --told.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bring ihm das Gateway-Paket und probier ein Gerät aus; dann mach weiter und sag es mit --told.</translation>
     </message>
     <message>
         <source>Bring the key text back from a copy of the keyring. Founded anew, every device would need a new bundle.</source>
@@ -7541,7 +7516,7 @@
     <message>
         <source>Choose the one of this household.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wähle die dieses Haushalts.</translation>
     </message>
     <message>
         <source>Close it first. Looking works meanwhile.</source>
@@ -7646,7 +7621,7 @@
     <message>
         <source>Ctrl+R</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+R</translation>
     </message>
     <message>
         <source>Ctrl+Shift+G</source>
@@ -7661,7 +7636,7 @@
     <message>
         <source>Ctrl+Z</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Strg+Z</translation>
     </message>
     <message>
         <source>Current gateways turn it away. The device needs a new pass.</source>
@@ -7671,7 +7646,7 @@
     <message>
         <source>Days on which you meet somebody are kept under Visits. The last one before an end is the day to act.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tage, an denen du jemanden triffst, stehen unter „Besuche“. Der letzte vor einem Ablauf ist der Tag zum Handeln.</translation>
     </message>
     <message>
         <source>Deliver again when it suits; it goes on from what is there.</source>
@@ -7691,12 +7666,12 @@
     <message>
         <source>Deliver the files of the gateway. Nobody notices.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Liefere die Dateien des Gateways. Niemand merkt etwas.</translation>
     </message>
     <message>
         <source>Deliver to the gateway, then go on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Liefere an das Gateway, dann mach weiter.</translation>
     </message>
     <message>
         <source>Devices are told no DNS server at home any more; where it was typed in by hand, it stays.</source>
@@ -7721,7 +7696,7 @@
     <message>
         <source>Devices that know only the old CA get in as before, for it vouches for the new one.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geräte, die nur die alte CA kennen, kommen hinein wie bisher, denn sie bürgt für die neue.</translation>
     </message>
     <message>
         <source>Devices trust the one above. Look in the folder where that one lies.</source>
@@ -7751,7 +7726,7 @@
     <message>
         <source>Each step can be taken back, but the last: when the old CA is put away, its key is gone.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Schritt lässt sich zurücknehmen, nur der letzte nicht: Ist die alte CA ausgemustert, ist ihr Schlüssel weg.</translation>
     </message>
     <message>
         <source>Each way out says who can open it. Choose one that the device knows.</source>
@@ -7806,12 +7781,12 @@
     <message>
         <source>Everybody gets in as before: until {list} by the revocation list in force, until {gateway} by the gateway’s certificate, and each device until its own pass ends. No new pass can be made.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle kommen hinein wie bisher: bis {list} mit der Sperrliste, die in Kraft ist, bis {gateway} mit dem Zertifikat des Gateways, und jedes Gerät, bis sein eigener Pass abläuft. Ein neuer Pass lässt sich nicht erstellen.</translation>
     </message>
     <message>
         <source>Everybody is through. The old CA can go.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle sind durch. Die alte CA kann gehen.</translation>
     </message>
     <message>
         <source>Everyone who could get in still can. Nothing new can be signed until the key text is back.</source>
@@ -7891,7 +7866,7 @@
     <message>
         <source>F3, Shift+F3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>F3, Umschalt+F3</translation>
     </message>
     <message>
         <source>F6</source>
@@ -7906,7 +7881,7 @@
     <message>
         <source>First look for a sealed copy or the key on paper, and for the words: with either, nothing is lost.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Such zuerst nach einer versiegelten Kopie oder dem Schlüssel auf Papier, und nach den Wörtern: Mit einem davon ist nichts verloren.</translation>
     </message>
     <message>
         <source>For a new key in the same device add --replace; for another device give it a name of its own.</source>
@@ -7956,7 +7931,7 @@
     <message>
         <source>From here there is no step back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von hier führt kein Schritt zurück.</translation>
     </message>
     <message>
         <source>From the next delivery on, whoever has the old bundle turns away from the gateway.</source>
@@ -8036,12 +8011,12 @@
     <message>
         <source>Give each device its new bundle</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jedem Gerät sein neues Bündel geben</translation>
     </message>
     <message>
         <source>Give each its new bundle and see it get in, or wait until its old pass has ended.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib jedem sein neues Bündel und sieh, dass es hineinkommt, oder warte, bis sein alter Pass abgelaufen ist.</translation>
     </message>
     <message>
         <source>Give it a new pass.</source>
@@ -8121,12 +8096,12 @@
     <message>
         <source>Give the devices their new bundles first; the gateway’s certificate follows in the succession.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib zuerst den Geräten ihre neuen Bündel; das Zertifikat des Gateways folgt in der Nachfolge.</translation>
     </message>
     <message>
         <source>Give the gateway a certificate of the new CA</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dem Gateway ein Zertifikat der neuen CA geben</translation>
     </message>
     <message>
         <source>Give the gateway its next certificate</source>
@@ -8171,7 +8146,7 @@
     <message>
         <source>Give the others their new bundles and put the old CA away; that ends all of its passes at once.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gib den anderen ihre neuen Bündel und mustere die alte CA aus; damit enden alle ihre Pässe auf einmal.</translation>
     </message>
     <message>
         <source>Give the pages of one paper only, the one with the newest day.</source>
@@ -8206,17 +8181,17 @@
     <message>
         <source>Go on with it: hearthkey succession shows what comes next, and for whom.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mach damit weiter: hearthkey succession zeigt, was als Nächstes kommt, und für wen.</translation>
     </message>
     <message>
         <source>Go on with the next step.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mach mit dem nächsten Schritt weiter.</translation>
     </message>
     <message>
         <source>Go on; hearthkey succession shows the next step.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mach weiter; hearthkey succession zeigt den nächsten Schritt.</translation>
     </message>
     <message>
         <source>Guest.</source>
@@ -8291,7 +8266,7 @@
     <message>
         <source>If you cannot tell, act as in the second case. It costs visits and nothing else.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn du es nicht weißt, handle wie im zweiten Fall. Es kostet Besuche und sonst nichts.</translation>
     </message>
     <message>
         <source>In force is said only of what was read back from the gateway. When it cannot be reached, what it holds is not known, and that is said too, with the time.</source>
@@ -8506,7 +8481,7 @@
     <message>
         <source>Its last passes ended: {titles}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die letzten Pässe der alten CA sind abgelaufen: {titles}.</translation>
     </message>
     <message>
         <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
@@ -8576,7 +8551,7 @@
     <message>
         <source>Let the gateway trust both</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway beiden vertrauen lassen</translation>
     </message>
     <message>
         <source>Let the old pass of {title} go</source>
@@ -8781,7 +8756,7 @@
     <message>
         <source>Look at the plan with hearthkey succession; it says by which day to begin.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sieh den Plan mit hearthkey succession an; er sagt, bis zu welchem Tag du anfängst.</translation>
     </message>
     <message>
         <source>Look at them again, then change what still has to be changed. Nothing was done.</source>
@@ -8851,7 +8826,7 @@
     <message>
         <source>Make the next CA beside this one</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA neben dieser erstellen</translation>
     </message>
     <message>
         <source>Make them first: hearthkey deputy make.</source>
@@ -8976,7 +8951,7 @@
     <message>
         <source>No CA follows another at the moment, so there is no step to take.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im Moment folgt keine CA auf eine andere, also ist kein Schritt zu tun.</translation>
     </message>
     <message>
         <source>No CA was found in {count} files.</source>
@@ -9011,7 +8986,7 @@
     <message>
         <source>No device is taken over.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Gerät wird übernommen.</translation>
     </message>
     <message>
         <source>No device’s certificate was found.</source>
@@ -9071,7 +9046,7 @@
     <message>
         <source>Nobody can be stopped: no spare stop list lies ready.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand lässt sich sperren: Keine Reserve-Sperrliste liegt bereit.</translation>
     </message>
     <message>
         <source>Nobody could be stopped, as a gateway ignores such a list. Found a new household; each device needs a new pass.</source>
@@ -9126,17 +9101,17 @@
     <message>
         <source>Nobody here can look at the gateway, so the app cannot know whether it has the files of the last step.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier kann niemand nach dem Gateway sehen, also kann die App nicht wissen, ob es die Dateien des letzten Schritts hat.</translation>
     </message>
     <message>
         <source>Nobody is withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Pass ist zurückgezogen.</translation>
     </message>
     <message>
         <source>Nobody is withdrawn; the highest list number is {number}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Pass ist zurückgezogen; die höchste Listennummer ist {number}.</translation>
     </message>
     <message>
         <source>Nobody knows the address of {where} ({seen}). The gateway goes on with what it had before.</source>
@@ -9146,12 +9121,12 @@
     <message>
         <source>Nobody notices. From now on bundles carry both CAs, and each list is signed by both.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand merkt etwas. Ab jetzt enthalten Bündel beide CAs, und jede Liste wird von beiden signiert.</translation>
     </message>
     <message>
         <source>Nobody notices. The old CA cannot vouch for the new one, so the devices go first.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand merkt etwas. Die alte CA kann nicht für die neue bürgen, also kommen zuerst die Geräte dran.</translation>
     </message>
     <message>
         <source>Nobody said where the papers go.</source>
@@ -9181,7 +9156,7 @@
     <message>
         <source>Not through yet: {titles}. They would stand outside.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht durch: {titles}. Sie stünden draußen.</translation>
     </message>
     <message>
         <source>Nothing can be written to {path}. Nothing was lost, nothing is half done.</source>
@@ -9201,7 +9176,7 @@
     <message>
         <source>Nothing has begun yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch hat nichts angefangen.</translation>
     </message>
     <message>
         <source>Nothing has to be withdrawn.</source>
@@ -9276,7 +9251,7 @@
     <message>
         <source>Once the new pass was handed over and seen to get in, the old one goes for good. A proof does not say which of the two a device used: look on the device that the new one is chosen.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sobald der neue Pass übergeben ist und nachweislich hineinkam, geht der alte endgültig. Ein Nachweis sagt nicht, welchen der beiden ein Gerät benutzt hat: Sieh auf dem Gerät nach, dass der neue gewählt ist.</translation>
     </message>
     <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
@@ -9291,12 +9266,12 @@
     <message>
         <source>One device is not through yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gerät ist noch nicht durch.</translation>
     </message>
     <message>
         <source>One device is taken over; its pass goes on as it is, and it waits for you to say whose it is.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gerät wird übernommen; sein Pass läuft weiter, wie er ist, und es wartet darauf, dass du sagst, wem es gehört.</translation>
     </message>
     <message>
         <source>One device’s certificate was found.</source>
@@ -9311,12 +9286,12 @@
     <message>
         <source>One is withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einer ist zurückgezogen.</translation>
     </message>
     <message>
         <source>One is withdrawn; the highest list number is {number}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einer ist zurückgezogen; die höchste Listennummer ist {number}.</translation>
     </message>
     <message>
         <source>One of the parts was not tried for a year on {day}. Paper fades and gets lost, and nobody notices.</source>
@@ -9336,12 +9311,12 @@
     <message>
         <source>One visit each, at any time until then. The old pass works on meanwhile.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ein Besuch, irgendwann bis dahin. Der alte Pass geht inzwischen weiter.</translation>
     </message>
     <message>
         <source>One visit each. The old pass works on until the gateway’s certificate changes.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ein Besuch. Der alte Pass geht weiter, bis das Zertifikat des Gateways wechselt.</translation>
     </message>
     <message>
         <source>Only a practice household may be forgotten.</source>
@@ -9411,7 +9386,7 @@
     <message>
         <source>Other home subnets</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Andere Subnetze zu Hause</translation>
     </message>
     <message>
         <source>Outside this app: lock or find the device from afar, block its SIM, change the mail password.</source>
@@ -9486,7 +9461,7 @@
     <message>
         <source>Put the old CA away</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die alte CA ausmustern</translation>
     </message>
     <message>
         <source>Put {mark} into the file name.</source>
@@ -9536,7 +9511,7 @@
     <message>
         <source>Renewing</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern</translation>
     </message>
     <message>
         <source>Renewing {title} ({done} of {count})</source>
@@ -9571,7 +9546,7 @@
     <message>
         <source>Revoke those passes first, or go on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Widerrufe zuerst diese Pässe, oder mach weiter.</translation>
     </message>
     <message>
         <source>Running the gateway’s command</source>
@@ -9767,11 +9742,6 @@
         <source>Somebody takes over</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Jemand übernimmt</translation>
-    </message>
-    <message>
-        <source>Somebody tried </source>
-        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The ticket is closed.</source>
@@ -10161,22 +10131,22 @@
     <message>
         <source>The copy of {title} from {day} ({what}) is gone, as was said here.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie für {title} vom {day} ({what}) ist weg, so wurde es hier gesagt.</translation>
     </message>
     <message>
         <source>The copy of {title} from {day} ({what}) is not gone after all.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie für {title} vom {day} ({what}) ist doch nicht weg.</translation>
     </message>
     <message>
         <source>The copy of {title} from {day} ({what}) was deleted here.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie für {title} vom {day} ({what}) wurde hier gelöscht.</translation>
     </message>
     <message>
         <source>The copy of {title} from {day} ({what}) was looked for and is not there any more.</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie für {title} vom {day} ({what}) wurde gesucht und ist nicht mehr da.</translation>
     </message>
     <message>
         <source>The database names a certificate that is not here, and that has not ended.</source>
@@ -10227,11 +10197,6 @@
         <source>The double rule is the end of the revocation list: behind it nobody gets in without the next one.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Die Doppellinie ist das Ende der Sperrliste: Dahinter kommt ohne die nächste niemand hinein.</translation>
-    </message>
-    <message>
-        <source>The download broke off </source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The download broke off 3 times. The ticket is closed.</source>
@@ -10316,12 +10281,12 @@
     <message>
         <source>The gateway got a certificate of the new CA until {day}. New passes are the new CA’s.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway hat ein Zertifikat der neuen CA bis {day} bekommen. Neue Pässe kommen von der neuen CA.</translation>
     </message>
     <message>
         <source>The gateway got a certificate of the old CA again, until {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway hat wieder ein Zertifikat der alten CA bekommen, bis {day}.</translation>
     </message>
     <message>
         <source>The gateway got a new certificate for {host} until {day}.</source>
@@ -10376,7 +10341,7 @@
     <message>
         <source>The gateway trusts the old CA and the new one.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Gateway vertraut der alten CA und der neuen.</translation>
     </message>
     <message>
         <source>The gateway’s certificate does not carry its name where devices look for it (subject alternative name).</source>
@@ -10486,12 +10451,12 @@
     <message>
         <source>The household’s key was put on paper, as {place}.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel des Haushalts kam auf Papier, als {place}.</translation>
     </message>
     <message>
         <source>The household’s key was put on paper, at the printer.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel des Haushalts kam auf Papier, beim Drucker.</translation>
     </message>
     <message>
         <source>The household’s name, as it stands in its certificates.</source>
@@ -11106,7 +11071,7 @@
     <message>
         <source>Search takes several words, with accents or without; an entry is found when all of them occur in it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Suche nimmt mehrere Wörter, mit oder ohne Akzente; ein Eintrag wird gefunden, wenn sie alle darin vorkommen.</translation>
     </message>
     <message>
         <source>See the list of copies.</source>
@@ -11141,7 +11106,7 @@
     <message>
         <source>Small triangles under the days stand where something is to be done; F2 lists it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleine Dreiecke unter den Tagen stehen dort, wo etwas zu tun ist; F2 zeigt, was.</translation>
     </message>
     <message>
         <source>Somebody or something changed it after it was written, or cut its end off. Who gets in is not touched by that.</source>
@@ -11161,7 +11126,7 @@
     <message>
         <source>Spare stop lists lie ready. They stop devices until the new CA is made, and not after.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reserve-Sperrlisten liegen bereit. Sie sperren Geräte, bis die neue CA erstellt ist, und danach nicht mehr.</translation>
     </message>
     <message>
         <source>Stop it if it must not get in.</source>
@@ -11171,7 +11136,7 @@
     <message>
         <source>Stop what was stolen first, whichever it was. That takes a minute and needs no succession.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sperr zuerst, was gestohlen wurde, in beiden Fällen. Das dauert eine Minute und braucht keine Nachfolge.</translation>
     </message>
     <message>
         <source>Take a file of one device kind. hearthkey kinds --start NAME FILE writes one that is whole, to be corrected.</source>
@@ -11201,12 +11166,12 @@
     <message>
         <source>Take the steps before that one.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geh zuerst die Schritte davor.</translation>
     </message>
     <message>
         <source>Take the steps before that one; hearthkey succession shows them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geh zuerst die Schritte davor; hearthkey succession zeigt sie.</translation>
     </message>
     <message>
         <source>Tell whoever looks after the app what you were doing.</source>
@@ -11236,7 +11201,7 @@
     <message>
         <source>That {title} was seen to get in stays written down. No proof is taken back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dass {title} nachweislich hineinkam, bleibt aufgeschrieben. Kein Nachweis wird zurückgenommen.</translation>
     </message>
     <message>
         <source>The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.</source>
@@ -11246,12 +11211,12 @@
     <message>
         <source>The CA ends on {end}. Begin with the next one by {last}, so that nobody’s pass has to end early.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die CA läuft am {end} ab. Fang bis {last} mit der nächsten an, dann muss niemandes Pass vorzeitig enden.</translation>
     </message>
     <message>
         <source>The CA ends on {end}. The last safe day to begin with the next one was {last}: begin now, and visit the devices whose passes run longest first.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die CA läuft am {end} ab. Der letzte sichere Tag, um mit der nächsten anzufangen, war {last}: Fang jetzt an, und besuche zuerst die Geräte, deren Pässe am längsten laufen.</translation>
     </message>
     <message>
         <source>The CA key in this copy belongs to another household than the rest of it.</source>
@@ -11356,12 +11321,12 @@
     <message>
         <source>The gateway was not seen to hold what the last step made for it. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es war nicht zu sehen, dass das Gateway hat, was der letzte Schritt dafür erstellt hat. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The gateway’s next certificate, under the same name</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das nächste Zertifikat des Gateways, unter demselben Namen</translation>
     </message>
     <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
@@ -11436,7 +11401,7 @@
     <message>
         <source>The keyring has only one of the two CA keys, so that lists would be signed by half. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüsselbund hat nur einen der beiden CA-Schlüssel, also wären Listen nur zur Hälfte signiert. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The keyring is closed. Nothing is lost: open it (log in to the desktop, or unlock it).</source>
@@ -11561,47 +11526,47 @@
     <message>
         <source>The next CA</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA</translation>
     </message>
     <message>
         <source>The next CA cannot be taken back while somebody gets in by it: {titles}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA lässt sich nicht zurücknehmen, solange jemand mit ihr hineinkommt: {titles}.</translation>
     </message>
     <message>
         <source>The next CA is beside the old one. Everybody gets in as before.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA steht neben der alten. Alle kommen hinein wie bisher.</translation>
     </message>
     <message>
         <source>The next CA is there already, beside the old one. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA ist schon da, neben der alten. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The next CA was made beside the old one, which ends {old}; the new one ends {new}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA wurde neben der alten erstellt, die am {old} abläuft; die neue läuft am {new} ab.</translation>
     </message>
     <message>
         <source>The next CA was taken back before anybody needed it, and its key was erased.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste CA wurde zurückgenommen, bevor jemand sie brauchte, und ihr Schlüssel wurde gelöscht.</translation>
     </message>
     <message>
         <source>The next list has number {number}, and the one who was withdrawn stays so.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Liste hat Nr. {number}, und der zurückgezogene Pass bleibt zurückgezogen.</translation>
     </message>
     <message>
         <source>The next list has number {number}, and the {count} that were withdrawn stay so.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Liste hat Nr. {number}, und die {count} zurückgezogenen Pässe bleiben zurückgezogen.</translation>
     </message>
     <message>
         <source>The next list has number {number}; nobody is on it.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Liste hat Nr. {number}; niemand steht darauf.</translation>
     </message>
     <message>
         <source>The next pass of {title} was seen to get in, so the device has it already.</source>
@@ -11611,12 +11576,12 @@
     <message>
         <source>The next pass of {title} was taken back before it was handed over, with revocation list {number}. Its key was erased here; the pass before it stays as it is.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: Der nächste Pass wurde vor der Übergabe zurückgenommen, mit Sperrliste Nr. {number}. Sein Schlüssel wurde hier gelöscht; der Pass davor bleibt, wie er ist.</translation>
     </message>
     <message>
         <source>The next step stands on this page.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Schritt steht auf dieser Seite.</translation>
     </message>
     <message>
         <source>The number of that list (CRLNumber, RFC 5280 section 5.2.3).</source>
@@ -11631,47 +11596,47 @@
     <message>
         <source>The old CA cannot go yet: the gateway still shows the certificate that it signed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die alte CA kann noch nicht gehen: Das Gateway zeigt noch das Zertifikat, das sie signiert hat.</translation>
     </message>
     <message>
         <source>The old CA ends on {day}. Whoever has no new bundle by then stands outside.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die alte CA läuft am {day} ab. Wer bis dahin kein neues Bündel hat, steht draußen.</translation>
     </message>
     <message>
         <source>The old CA was put away and its key erased; the new one ends {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die alte CA wurde ausgemustert und ihr Schlüssel gelöscht; die neue läuft am {day} ab.</translation>
     </message>
     <message>
         <source>The old CA’s key is erased and its passes end. There is no way back from here.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel der alten CA ist gelöscht, und ihre Pässe enden. Von hier führt kein Weg zurück.</translation>
     </message>
     <message>
         <source>The old CA’s passes end. There is no way back from here.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Pässe der alten CA enden. Von hier führt kein Weg zurück.</translation>
     </message>
     <message>
         <source>The old key is lost.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der alte Schlüssel ist verloren.</translation>
     </message>
     <message>
         <source>The old key may be in other hands.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der alte Schlüssel ist vielleicht in anderen Händen.</translation>
     </message>
     <message>
         <source>The old one vouches for it.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die alte bürgt für sie.</translation>
     </message>
     <message>
         <source>The old one vouches for the new one, so nobody notices while devices change over, one visit at a time.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die alte bürgt für die neue, also merkt niemand etwas, während die Geräte wechseln, ein Besuch nach dem anderen.</translation>
     </message>
     <message>
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
@@ -11696,12 +11661,12 @@
     <message>
         <source>The paper of {day} was read whole, and its key opens. The settings have changed since: a new paper saves the work of changing them once more.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier vom {day} wurde ganz gelesen, und sein Schlüssel öffnet sich. Die Einstellungen haben sich seitdem geändert: Ein neues Papier spart die Arbeit, sie noch einmal zu ändern.</translation>
     </message>
     <message>
         <source>The paper of {day} was read whole, its key opens, and the settings on it are those of today.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier vom {day} wurde ganz gelesen, sein Schlüssel öffnet sich, und die Einstellungen darauf sind die von heute.</translation>
     </message>
     <message>
         <source>The parts of the window are not installed here. Nothing was lost, nothing is half done.</source>
@@ -11741,7 +11706,7 @@
     <message>
         <source>The pass {serial}, which was made elsewhere, is that of {title}.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Pass {serial}, der woanders erstellt wurde, ist der von {title}.</translation>
     </message>
     <message>
         <source>The passphrase and what it opens were about to stand together, so nothing was shown.</source>
@@ -11796,7 +11761,7 @@
     <message>
         <source>The plan stands on this page.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan steht auf dieser Seite.</translation>
     </message>
     <message>
         <source>The printer {name} does not take the page.</source>
@@ -11951,7 +11916,7 @@
     <message>
         <source>The step was taken back that the gateway trusts both CAs; nothing changed there.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schritt, dass das Gateway beiden CAs vertraut, wurde zurückgenommen; dort hat sich nichts geändert.</translation>
     </message>
     <message>
         <source>The stop of {whom} was done again after all, with revocation list {number}.</source>
@@ -12029,11 +11994,6 @@
         <translation>{title}: Der Abholschein ist zu Ende; niemand hatte das Bündel abgeholt.</translation>
     </message>
     <message>
-        <source>The ticket of {title} was closed after </source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The ticket of {title} was closed after 20 wrong links, the last from {address}.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>{title}: Der Abholschein wurde nach 20 falschen Links geschlossen, der letzte von {address}.</translation>
@@ -12086,7 +12046,7 @@
     <message>
         <source>The tunnel split or full</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Tunnel geteilt oder ganz</translation>
     </message>
     <message>
         <source>The tunnel subnet {text} has no room for devices.</source>
@@ -12101,7 +12061,7 @@
     <message>
         <source>The visit on {day} was called off: {person}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Besuch am {day} wurde abgesagt: {person}.</translation>
     </message>
     <message>
         <source>The visit to the gateway was ended. The gateway holds one whole set, the old or the new.</source>
@@ -12466,7 +12426,7 @@
     <message>
         <source>This is the paper of another household ({household}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das ist das Papier eines anderen Haushalts ({household}).</translation>
     </message>
     <message>
         <source>This is the practice household. Nothing of it is ever delivered to a gateway.</source>
@@ -12636,7 +12596,7 @@
     <message>
         <source>Undo: a proof of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: Nachweis für {whom}</translation>
     </message>
     <message>
         <source>Undo: delete a copy of {whom}</source>
@@ -12716,7 +12676,7 @@
     <message>
         <source>Unlock the household, or bring the keys back from a sealed copy.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schließ den Haushalt auf, oder hol die Schlüssel aus einer versiegelten Kopie zurück.</translation>
     </message>
     <message>
         <source>Unlock the household, so that its list is signed anew</source>
@@ -12836,17 +12796,17 @@
     <message>
         <source>Was the app open and unlocked, or were the words with the computer? Then whoever has it can make a pass for anybody. Begin today, and put the old CA away even if some devices are not through: they stand outside until they have their new bundle.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>War die App offen und aufgeschlossen, oder lagen die Wörter beim Computer? Dann kann, wer ihn hat, für alle einen Pass machen. Fang heute an, und mustere die alte CA aus, auch wenn einige Geräte noch nicht durch sind: Sie stehen draußen, bis sie ihr neues Bündel haben.</translation>
     </message>
     <message>
         <source>Was the computer off or locked, and are the words written nowhere near it? Then they guard the key, and guessing seven of them takes longer than the CA lives. Take the succession in the coming weeks, without haste.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>War der Computer aus oder verschlossen, und stehen die Wörter nirgends in seiner Nähe? Dann schützen sie den Schlüssel, und sieben davon zu erraten, dauert länger, als die CA lebt. Geh die Nachfolge in den nächsten Wochen an, ohne Eile.</translation>
     </message>
     <message>
         <source>Was the computer stolen, or are the words lost? Say so at the top; the page says what to do first.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wurde der Computer gestohlen, oder sind die Wörter verloren? Sag es ganz oben; die Seite sagt, was zuerst zu tun ist.</translation>
     </message>
     <message>
         <source>What begins on line {line} with {seen} does not end.</source>
@@ -12881,7 +12841,7 @@
     <message>
         <source>What is left is to put the old CA away, and that cannot be taken back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es bleibt nur noch, die alte CA auszumustern, und das lässt sich nicht zurücknehmen.</translation>
     </message>
     <message>
         <source>What is made waits in the tray. Nobody has it until you hand it over.</source>
@@ -13001,12 +12961,12 @@
     <message>
         <source>When every device is through, put it away.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn jedes Gerät durch ist, mustere sie aus.</translation>
     </message>
     <message>
         <source>When every device is through, say so with hearthkey succession finish.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn jedes Gerät durch ist, sag es mit hearthkey succession finish.</translation>
     </message>
     <message>
         <source>When the CA ends, UTC (RFC 3339).</source>
@@ -13086,12 +13046,12 @@
     <message>
         <source>With a new certificate the gateway would turn away every device that does not have the new CA yet.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem neuen Zertifikat würde das Gateway jedes Gerät abweisen, das die neue CA noch nicht hat.</translation>
     </message>
     <message>
         <source>Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ohne sie fängst du neben dem, was läuft, neu an: hearthkey succession begin --lost erstellt eine neue CA. Das Gateway vertraut beiden, jedes Gerät bekommt bei seinem nächsten Besuch ein neues Bündel, und dann folgt das Zertifikat des Gateways. All das muss vor dem {first} geschehen.</translation>
     </message>
     <message>
         <source>Word {place} is not one of those that parts are made of.</source>
@@ -13116,7 +13076,7 @@
     <message>
         <source>a month, a year, all of it</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Monat, ein Jahr, alles</translation>
     </message>
     <message>
         <source>and the access that it lets its maker’s app have.</source>
@@ -13136,7 +13096,7 @@
     <message>
         <source>begin</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>anfangen</translation>
     </message>
     <message>
         <source>broken</source>
@@ -13146,12 +13106,12 @@
     <message>
         <source>done</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>done on {day}</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>erledigt am {day}</translation>
     </message>
     <message>
         <source>gone since {day}</source>
@@ -13191,7 +13151,7 @@
     <message>
         <source>later, by {day}</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>später, bis {day}</translation>
     </message>
     <message>
         <source>mail, clouds, streaming, cameras; look who is signed in there.</source>
@@ -13201,17 +13161,17 @@
     <message>
         <source>next, by {day}</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>als Nächstes, bis {day}</translation>
     </message>
     <message>
         <source>no pass was in use then</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>damals war kein Pass in Gebrauch</translation>
     </message>
     <message>
         <source>nobody on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>niemand auf der Sperrliste</translation>
     </message>
     <message>
         <source>nothing is delivered by itself here: carry the new list there, or they still get in.</source>
@@ -13221,7 +13181,7 @@
     <message>
         <source>renew the selected device</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das gewählte Gerät erneuern</translation>
     </message>
     <message>
         <source>said to get in, on mobile data</source>
@@ -13956,12 +13916,12 @@
     <message>
         <source>take the last change back</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die letzte Änderung zurücknehmen</translation>
     </message>
     <message>
         <source>take the last change back; the diary keeps both</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die letzte Änderung zurücknehmen; das Tagebuch behält beides</translation>
     </message>
     <message>
         <source>the desk: all that wait, one after another</source>
@@ -13976,7 +13936,7 @@
     <message>
         <source>the householder said so</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wer den Haushalt führt, hat es gesagt</translation>
     </message>
     <message>
         <source>the inside of a tunnel; a phone that is not set up yet cannot reach it</source>
@@ -13986,27 +13946,27 @@
     <message>
         <source>the next entry found, the one before</source>
         <extracomment>What help says about each spot of the window.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der nächste gefundene Eintrag, der vorige</translation>
     </message>
     <message>
         <source>the old pass ended</source>
         <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der alte Pass ist abgelaufen</translation>
     </message>
     <message>
         <source>the old pass ends</source>
         <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der alte Pass läuft ab</translation>
     </message>
     <message>
         <source>the old pass was handed over</source>
         <extracomment>The life lines of an old pass and its new one as one: the old one runs beside while both get in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der alte Pass wurde übergeben</translation>
     </message>
     <message>
         <source>the one pass that was in use then gets in until it ends</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der eine Pass, der damals in Gebrauch war, kommt hinein, bis er abläuft</translation>
     </message>
     <message>
         <source>the revocation list</source>
@@ -14016,7 +13976,7 @@
     <message>
         <source>the {count} passes that were in use then get in until they end</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die {count} Pässe, die damals in Gebrauch waren, kommen hinein, bis sie ablaufen</translation>
     </message>
     <message>
         <source>then it ends</source>
@@ -14091,7 +14051,7 @@
     <message>
         <source>what follows was seen to get in</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>was darauf folgt, kam nachweislich hinein</translation>
     </message>
     <message>
         <source>what is not at home keeps going its own way</source>
@@ -14171,17 +14131,17 @@
     <message>
         <source>{change}: no device needs a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{change}: Kein Gerät braucht ein neues Bündel.</translation>
     </message>
     <message>
         <source>{change}: {count} devices need a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{change}: {count} Geräte brauchen ein neues Bündel.</translation>
     </message>
     <message>
         <source>{change}: {title} needs a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{change}: {title} braucht ein neues Bündel.</translation>
     </message>
     <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
@@ -14191,12 +14151,12 @@
     <message>
         <source>{count} are withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} sind zurückgezogen.</translation>
     </message>
     <message>
         <source>{count} are withdrawn; the highest list number is {number}.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} sind zurückgezogen; die höchste Listennummer ist {number}.</translation>
     </message>
     <message>
         <source>{count} bundles that wait have to be made anew: their keys are in no copy.</source>
@@ -14221,22 +14181,22 @@
     <message>
         <source>{count} devices are not through yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Geräte sind noch nicht durch.</translation>
     </message>
     <message>
         <source>{count} devices get a new key and a new pass each. Their old passes stay as they are until the new ones were seen to.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Geräte bekommen je einen neuen Schlüssel und einen neuen Pass. Ihre alten Pässe bleiben, wie sie sind, bis die neuen nachweislich hineinkamen.</translation>
     </message>
     <message>
         <source>{count} devices have a new pass. Their bundles wait in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Geräte haben einen neuen Pass. Ihre Bündel warten in der Ablage.</translation>
     </message>
     <message>
         <source>{count} devices were not begun and stay ticked.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Geräte wurden nicht begonnen und bleiben angekreuzt.</translation>
     </message>
     <message>
         <source>{count} entries of the diary came later.</source>
@@ -14271,12 +14231,12 @@
     <message>
         <source>{count} passes are taken over; they go on as they are, and wait for you to say whose they are.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Pässe werden übernommen; sie laufen weiter, wie sie sind, und warten darauf, dass du sagst, wem sie gehören.</translation>
     </message>
     <message>
         <source>{count} passes on the revocation list</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Pässe auf der Sperrliste</translation>
     </message>
     <message>
         <source>{count} stop lists beside revocation list {number} were written for a deputy, who can stop devices with them.</source>
@@ -14486,7 +14446,7 @@
     <message>
         <source>{household} comes back with its key and its settings as they were on {day}, and the gateway gets a new certificate. People and devices are not on paper: {living}, and each needs a new one from here. Who was stopped is taken over from the gateway at the first delivery.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} kommt zurück mit dem Schlüssel und den Einstellungen vom {day}, und das Gateway bekommt ein neues Zertifikat. Personen und Geräte stehen nicht auf Papier: {living}, und jedes Gerät braucht einen neuen von hier. Wer gesperrt war, wird bei der ersten Lieferung vom Gateway übernommen.</translation>
     </message>
     <message>
         <source>{household} goes on under its own CA.</source>
@@ -14496,7 +14456,7 @@
     <message>
         <source>{household} was brought back from the paper of {day}: the key, the settings, and {withdrawn}.</source>
         <extracomment>What is said about the household&apos;s key on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} wurde vom Papier vom {day} zurückgeholt: der Schlüssel, die Einstellungen und {withdrawn}.</translation>
     </message>
     <message>
         <source>{household} was brought back from the sealed copy of {day}.</source>
@@ -14506,12 +14466,12 @@
     <message>
         <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, 1 pass and {withdrawn} on the list. Revocation list {number} was signed.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} wurde übernommen, wie es woanders erstellt wurde: die CA, die am {ends} abläuft, 1 Pass und {withdrawn} auf der Liste. Sperrliste Nr. {number} wurde signiert.</translation>
     </message>
     <message>
         <source>{household} was taken over as it was made elsewhere: its CA, which ends {ends}, {count} passes and {withdrawn} on the list. Revocation list {number} was signed.</source>
         <extracomment>What is said about taking over a household that was made by hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{household} wurde übernommen, wie es woanders erstellt wurde: die CA, die am {ends} abläuft, {count} Pässe und {withdrawn} auf der Liste. Sperrliste Nr. {number} wurde signiert.</translation>
     </message>
     <message>
         <source>{key} is missing (looked for from line {line} on).</source>
@@ -14641,17 +14601,17 @@
     <message>
         <source>{person} never gets in again with any of these {count} devices once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} kommt mit keinem dieser {count} Geräte je wieder hinein, sobald das Gateway Liste Nr. {number} hat (affiliationChanged). {others} Das ist endgültig.</translation>
     </message>
     <message>
         <source>{person} never gets in again with this device once the gateway holds list {number} (affiliationChanged). {others} This is final.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} kommt mit diesem Gerät nie wieder hinein, sobald das Gateway Liste Nr. {number} hat (affiliationChanged). {others} Das ist endgültig.</translation>
     </message>
     <message>
         <source>{person} told that {title} gets in, on mobile data.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{person} hat gesagt, dass {title} hineinkommt, mit mobilen Daten.</translation>
     </message>
     <message>
         <source>{person} will get in with this {device} {end}. Nobody else has this pass.{again}</source>
@@ -14771,7 +14731,7 @@
     <message>
         <source>{titles} cannot be stopped by a list: the pass is the old CA’s, whose key is lost. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{titles}: Eine Liste kann hier nicht sperren, denn der Pass ist von der alten CA, deren Schlüssel verloren ist. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>{title} does not get in ({state}), so there is nothing to prove.</source>
@@ -14806,12 +14766,12 @@
     <message>
         <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat den nächsten Pass bis {ends} bekommen, Seriennummer {serial}. Sein Bündel wartet in der Ablage.</translation>
     </message>
     <message>
         <source>{title} got its next pass until {ends}, serial {serial}. Its bundle waits in the tray; the old pass gets in beside it until {overlap}, or until the new one is seen to.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat den nächsten Pass bis {ends} bekommen, Seriennummer {serial}. Sein Bündel wartet in der Ablage; der alte Pass kommt daneben noch hinein bis {overlap}, oder bis der neue nachweislich hineinkam.</translation>
     </message>
     <message>
         <source>{title} had a pass that is over.</source>
@@ -14826,12 +14786,12 @@
     <message>
         <source>{title} has a new bundle in the tray.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat ein neues Bündel in der Ablage.</translation>
     </message>
     <message>
         <source>{title} has a new pass. Its bundle waits in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat einen neuen Pass. Sein Bündel wartet in der Ablage.</translation>
     </message>
     <message>
         <source>{title} has a pass already.</source>
@@ -14841,17 +14801,17 @@
     <message>
         <source>{title} has a pass of the old CA, until {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat einen Pass der alten CA, bis {day}.</translation>
     </message>
     <message>
         <source>{title} has a pass of the old CA, which ends by itself on {day}.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat einen Pass der alten CA, der am {day} von selbst abläuft.</translation>
     </message>
     <message>
         <source>{title} has its new bundle; nobody has seen it get in yet.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat das neue Bündel; dass es hineinkommt, hat noch niemand gesehen.</translation>
     </message>
     <message>
         <source>{title} is a guest’s and is meant to end.</source>
@@ -14866,7 +14826,7 @@
     <message>
         <source>{title} is in: the link was opened through the gateway, which shows itself as {address}. Which device in the tunnel it was, or the gateway’s own computer, that address cannot say.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ist drin: Der Link wurde durch das Gateway geöffnet, das sich als {address} zeigt. Welches Gerät im Tunnel es war, oder der Computer des Gateways selbst, kann diese Adresse nicht sagen.</translation>
     </message>
     <message>
         <source>{title} is in: the link was opened through the tunnel, from {address}.</source>
@@ -14891,7 +14851,7 @@
     <message>
         <source>{title} is through.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} ist durch.</translation>
     </message>
     <message>
         <source>{title} keeps its key; here it is erased, with its passphrase. If the bundle is lost after that, it is replaced, never sent again.</source>
@@ -14926,7 +14886,7 @@
     <message>
         <source>{title} takes the place of {old}. Its pass is good until {ends}, serial {serial}; its bundle waits in the tray.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} kommt an die Stelle von {old}. Der Pass gilt bis {ends}, Seriennummer {serial}; sein Bündel wartet in der Ablage.</translation>
     </message>
     <message>
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
@@ -14956,7 +14916,7 @@
     <message>
         <source>{title} was not begun and stays ticked.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} wurde nicht begonnen und bleibt angekreuzt.</translation>
     </message>
     <message>
         <source>{title} was not begun.</source>
@@ -14991,12 +14951,12 @@
     <message>
         <source>{title} was seen to get in: its link was opened through the gateway, from {address}.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} kam nachweislich hinein: Der Link wurde durch das Gateway geöffnet, von {address}.</translation>
     </message>
     <message>
         <source>{title} was seen to get in: its link was opened through the tunnel, from {address}.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} kam nachweislich hinein: Der Link wurde durch den Tunnel geöffnet, von {address}.</translation>
     </message>
     <message>
         <source>{title} was stopped with revocation list {number}.</source>

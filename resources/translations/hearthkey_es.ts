@@ -6644,31 +6644,6 @@
         <translation> El secreto que comparten todos los dispositivos estaba en él: habrá que darles uno nuevo a {count} dispositivos.</translation>
     </message>
     <message>
-        <source> downloads that broke off.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation> descargas interrumpidas.</translation>
-    </message>
-    <message>
-        <source> times. The ticket is closed.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation> veces. El vale de recogida está cerrado.</translation>
-    </message>
-    <message>
-        <source> wrong links, the last from {address}.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation> enlaces equivocados, el último desde {address}.</translation>
-    </message>
-    <message>
-        <source> wrong links, the last time from {address}. The link is closed.</source>
-        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation> enlaces equivocados, el último desde {address}. El enlace está cerrado.</translation>
-    </message>
-    <message>
-        <source> wrong links, the last time from {address}. The ticket is closed.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation> enlaces equivocados, el último desde {address}. El vale de recogida está cerrado.</translation>
-    </message>
-    <message>
         <source>&quot;{host}&quot; is not a name that DNS can look up: &quot;{label}&quot; does not fit.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>«{host}» no es un nombre que DNS pueda encontrar: «{label}» no vale.</translation>
@@ -9769,11 +9744,6 @@
         <translation>Alguien toma el relevo</translation>
     </message>
     <message>
-        <source>Somebody tried </source>
-        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation>Alguien probó </translation>
-    </message>
-    <message>
         <source>Somebody tried 20 wrong links, the last time from {address}. The ticket is closed.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>Alguien probó 20 enlaces equivocados, el último desde {address}. El vale de recogida está cerrado.</translation>
@@ -10227,11 +10197,6 @@
         <source>The double rule is the end of the revocation list: behind it nobody gets in without the next one.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>La raya doble es el final de la lista de revocación: más allá no entra nadie sin la siguiente.</translation>
-    </message>
-    <message>
-        <source>The download broke off </source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation>La descarga se cortó </translation>
     </message>
     <message>
         <source>The download broke off 3 times. The ticket is closed.</source>
@@ -12027,11 +11992,6 @@
         <source>The ticket of {title} ended; nobody had picked it up.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>El vale de recogida de {title} caducó sin que nadie recogiera el paquete.</translation>
-    </message>
-    <message>
-        <source>The ticket of {title} was closed after </source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation>El vale de recogida de {title} se cerró tras </translation>
     </message>
     <message>
         <source>The ticket of {title} was closed after 20 wrong links, the last from {address}.</source>

@@ -190,11 +190,18 @@ def _of_template(node: ast.AST, function: ast.AST, module: Module) -> tuple[str,
         for value in [value for one in _own(place) if (value := _given(one, node.id)) is not None]:
             if isinstance(value, ast.Name | ast.IfExp | ast.Subscript):
                 found += _of_template(value, function, module)
-            found += [text for part in ast.walk(value) if (text := literal(part)) is not None and " " in text]
+            found += [text for part in _whole(value) if (text := literal(part)) is not None and " " in text]
             found += [text for text in choices(value) if text not in found]
         if found:
             break
     return tuple(found)
+
+
+def _whole(value: ast.AST) -> Iterator[ast.AST]:
+    """What stands in a value, but for the pieces of a text that is put together: `tables` has it whole."""
+    yield value
+    for child in () if isinstance(value, ast.JoinedStr) else ast.iter_child_nodes(value):
+        yield from _whole(child)
 
 
 def _given(node: ast.AST, name: str) -> ast.AST | None:
