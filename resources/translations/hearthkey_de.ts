@@ -1460,7 +1460,7 @@
     <message>
         <source>&amp;Leave the desk</source>
         <extracomment>The foot of the desk: what can be done now, and where it goes on.</extracomment>
-        <translation>Tisch &amp;verlassen</translation>
+        <translation>&amp;Tisch verlassen</translation>
     </message>
     <message>
         <source>&amp;Stay here</source>
@@ -8789,11 +8789,6 @@
         <translation>Such die Internetadresse auf den eigenen Seiten des Routers, zum Beispiel 203.0.113.7, und gib diese an.</translation>
     </message>
     <message>
-        <source>Looking at {count} file(s)</source>
-        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation>Durchgesehen werden {count} Datei(en)</translation>
-    </message>
-    <message>
         <source>Loop over a list with for, or put its parts together with join; a text is written as it is.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Geh die Liste mit for durch, oder füg ihre Teile mit join zusammen; ein Text wird geschrieben, wie er ist.</translation>
@@ -10857,6 +10852,16 @@
         <source>Look whether it is on, or save the page as PDF and print it elsewhere.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh nach, ob er an ist, oder speichere die Seite als PDF und druck sie woanders.</translation>
+    </message>
+    <message>
+        <source>Looking at one file</source>
+        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
+        <translation>Eine Datei wird durchgesehen</translation>
+    </message>
+    <message>
+        <source>Looking at {count} files</source>
+        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
+        <translation>{count} Dateien werden durchgesehen</translation>
     </message>
     <message>
         <source>Make a sealed copy and try it</source>
@@ -15232,6 +15237,11 @@
         <translation>Pfad</translation>
     </message>
     <message>
+        <source>pem</source>
+        <extracomment>Stands for {form} in sentences about what went wrong.</extracomment>
+        <translation>PEM-Satz</translation>
+    </message>
+    <message>
         <source>person’s name</source>
         <extracomment>Stands for {what} in sentences about what went wrong.</extracomment>
         <translation>Name der Person</translation>
@@ -15242,6 +15252,11 @@
         <translation>PKCS#12-Datei</translation>
     </message>
     <message>
+        <source>profile</source>
+        <extracomment>Stands for {form} in sentences about what went wrong.</extracomment>
+        <translation>Profil</translation>
+    </message>
+    <message>
         <source>read</source>
         <extracomment>Stands for {step} in sentences about what went wrong.</extracomment>
         <translation>Lesen</translation>
@@ -15250,6 +15265,11 @@
         <source>revoked</source>
         <extracomment>Stands for {state} in sentences about what went wrong.</extracomment>
         <translation>widerrufen</translation>
+    </message>
+    <message>
+        <source>script</source>
+        <extracomment>Stands for {form} in sentences about what went wrong.</extracomment>
+        <translation>Skript</translation>
     </message>
     <message>
         <source>stopped</source>

@@ -8789,11 +8789,6 @@
         <translation>Busca la dirección de internet en las páginas del propio router, por ejemplo 203.0.113.7, y da esa.</translation>
     </message>
     <message>
-        <source>Looking at {count} file(s)</source>
-        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
-        <translation>Examinando archivos: {count}</translation>
-    </message>
-    <message>
         <source>Loop over a list with for, or put its parts together with join; a text is written as it is.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Recorre una lista con for, o une sus partes con join; un texto se escribe tal como está.</translation>
@@ -10857,6 +10852,16 @@
         <source>Look whether it is on, or save the page as PDF and print it elsewhere.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Mira si está encendida, o guarda la página como PDF e imprímela en otro sitio.</translation>
+    </message>
+    <message>
+        <source>Looking at one file</source>
+        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
+        <translation>Examinando un archivo</translation>
+    </message>
+    <message>
+        <source>Looking at {count} files</source>
+        <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
+        <translation>Examinando {count} archivos</translation>
     </message>
     <message>
         <source>Make a sealed copy and try it</source>
@@ -15232,6 +15237,11 @@
         <translation>ruta</translation>
     </message>
     <message>
+        <source>pem</source>
+        <extracomment>Stands for {form} in sentences about what went wrong.</extracomment>
+        <translation>juego PEM</translation>
+    </message>
+    <message>
         <source>person’s name</source>
         <extracomment>Stands for {what} in sentences about what went wrong.</extracomment>
         <translation>nombre de la persona</translation>
@@ -15242,6 +15252,11 @@
         <translation>archivo PKCS#12</translation>
     </message>
     <message>
+        <source>profile</source>
+        <extracomment>Stands for {form} in sentences about what went wrong.</extracomment>
+        <translation>perfil</translation>
+    </message>
+    <message>
         <source>read</source>
         <extracomment>Stands for {step} in sentences about what went wrong.</extracomment>
         <translation>lectura</translation>
@@ -15250,6 +15265,11 @@
         <source>revoked</source>
         <extracomment>Stands for {state} in sentences about what went wrong.</extracomment>
         <translation>revocado</translation>
+    </message>
+    <message>
+        <source>script</source>
+        <extracomment>Stands for {form} in sentences about what went wrong.</extracomment>
+        <translation>script</translation>
     </message>
     <message>
         <source>stopped</source>

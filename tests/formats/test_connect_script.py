@@ -70,7 +70,8 @@ def test_strings_end_and_braces_match(name: str, tunnel: str) -> None:
     for opening, closing in ("{}", "()", "[]"):
         assert left.count(opening) == left.count(closing)
     assert "\n" not in text.replace("\r\n", "")
-    assert ("-SplitTunneling" in text) == (tunnel == "split")
+    assert f"-SplitTunneling ${str(tunnel == 'split').lower()} -Force" in text
+    assert ("Required -SplitTunneling\r\n" in text) == (tunnel == "split")
     assert text.count("Add-VpnConnectionRoute") == (len(SETTINGS.home_subnets) if tunnel == "split" else 0)
 
 

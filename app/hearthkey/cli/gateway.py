@@ -120,7 +120,7 @@ def _say(done: Delivered, teller: Teller) -> None:
     if done.clock_off is not None and abs(done.clock_off) > 120:
         cautions.append(Caution("gateway-clock", str(done.clock_off)))
     teller.cautions(cautions)
-    sent = f"{done.uploaded} file(s) sent" if done.uploaded else "nothing had to be sent"
+    sent = {0: "nothing had to be sent", 1: "one file sent"}.get(done.uploaded, f"{done.uploaded} files sent")
     teller.result(
         [f"Revocation list {done.list_number} is in force at {words.where(done.plan.target)}; {sent}."],
         {

@@ -29,8 +29,11 @@ _PFS = {14: "PFS2048", 19: "ECP256", 20: "ECP384"}
 
 _SCRIPT = """\
 #Requires -RunAsAdministrator
-# Sets {device_plain} up for {household_plain}. Run it again at any time: what is there already stays.
-# With -Undo it takes everything back that it made. There is no secret in this file.
+# Sets {device_plain} up for {household_plain}. Read it first. Nobody signed it, so in a terminal that was opened as
+# administrator, in the folder where this file and its PKCS#12 lie, it is started like this:
+#   powershell -ExecutionPolicy Bypass -File .\\{name}
+# Run it again at any time: what is there is brought up to date. -Undo after the name takes away the connection, the
+# certificate with its key, and the CA certificate. There is no secret in this file.
 [CmdletBinding()]
 param([switch]$Undo)
 $ErrorActionPreference = 'Stop'
@@ -51,7 +54,7 @@ if ($Undo) {{
     }}
     Find-One 'My' $Print | Remove-Item -DeleteKey
     Find-One 'Root' $CaPrint | Remove-Item{further_undo}
-    Write-Host 'Everything that this script made is gone.'
+    Write-Host 'The connection, the certificate with its key and the CA certificate are gone.'
     return
 }}
 
@@ -65,7 +68,10 @@ if (-not (Find-One 'Root' $CaPrint)) {{
     $Root = [System.Security.Cryptography.X509Certificates.X509Store]::new('Root', 'LocalMachine')
     $Root.Open('ReadWrite'); $Root.Add($Ca); $Root.Close()
 }}{further}
-if (-not (Get-VpnConnection -AllUserConnection -Name $Name -ErrorAction SilentlyContinue)) {{
+if (Get-VpnConnection -AllUserConnection -Name $Name -ErrorAction SilentlyContinue) {{
+    Set-VpnConnection -AllUserConnection -Name $Name -ServerAddress $Server -TunnelType Ikev2 `
+        -AuthenticationMethod MachineCertificate -EncryptionLevel Required -SplitTunneling {splits} -Force
+}} else {{
     Add-VpnConnection -AllUserConnection -Name $Name -ServerAddress $Server -TunnelType Ikev2 `
         -AuthenticationMethod MachineCertificate -EncryptionLevel Required{split}
 }}
@@ -84,7 +90,10 @@ if (-not (Find-One 'Root' {ca_print})) {{
     $Root.Open('ReadWrite'); $Root.Add($Ca); $Root.Close()
 }}"""
 _FURTHER_UNDO = "\n    Find-One 'Root' {ca_print} | Remove-Item"
-_ROUTE = "Add-VpnConnectionRoute -AllUserConnection -ConnectionName $Name -DestinationPrefix {prefix}"
+_ROUTE = """\
+if ((Get-VpnConnection -AllUserConnection -Name $Name).Routes.DestinationPrefix -notcontains {prefix}) {{
+    Add-VpnConnectionRoute -AllUserConnection -ConnectionName $Name -DestinationPrefix {prefix}
+}}"""
 
 
 def file_name(settings: Settings) -> str:
@@ -114,6 +123,7 @@ def write(
         Bug: script-transform-unknown.
     """
     text = _SCRIPT.format(
+        name=file_name(settings),
         device_plain=_in_comment(settings.device),
         household_plain=_in_comment(settings.household),
         household=quoted(settings.household),
@@ -125,6 +135,7 @@ def write(
         further="".join(_FURTHER.format(ca_base64=quoted(one), ca_print=quoted(mark)) for one, mark in further),
         further_undo="".join(_FURTHER_UNDO.format(ca_print=quoted(mark)) for _, mark in further),
         split="" if settings.tunnel == FULL else " -SplitTunneling",
+        splits="$false" if settings.tunnel == FULL else "$true",
         routes="\n".join(_ROUTE.format(prefix=quoted(one)) for one in _through(settings)),
         **_strength(settings),
     )

@@ -71,7 +71,7 @@ class Sheeting:
         """What the sheet of a device says; it needs neither key nor passphrase.
 
         Args:
-            form: what it goes with; the one that suits the device best where nothing is said.
+            form: what it goes with; where nothing is said the one that left last, else the one that suits the device.
 
         Raises:
             Refused: no-household.
@@ -80,7 +80,7 @@ class Sheeting:
         if household is None:
             raise Refused("no-household")
         kind = self._kinds.of(chosen.kind)
-        taken = kind.forms[0] if form is None else form.value
+        taken = self._left(chosen, kind.forms) if form is None else form.value
         return SheetFacts(
             person=chosen.person,
             device=chosen.device,
@@ -94,6 +94,12 @@ class Sheeting:
             practice=household.practice,
             laptop=kind.family in _LAPTOPS,
         )
+
+    def _left(self, chosen: Pass, fitting: tuple[str, ...]) -> str:
+        """The form in which the bundle left last, where the device's kind has steps for it."""
+        copies = self._register.copies((chosen.serial,))
+        last = max(copies, key=lambda one: one.made, default=None)
+        return last.form if last is not None and last.form in fitting else fitting[0]
 
     def card(self, chosen: Pass, language: Language) -> CardFacts:
         """What the passphrase card of a waiting bundle says.

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject
 from hearthkey.core.hand_over_sheet import CardFacts, Messages, SheetFacts
 from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
+from hearthkey.ui.languages import spoken_here
 from hearthkey.ui.tasks import Failed, Then
 from hearthkey.ui.ticket_errands import TicketErrands
 
@@ -34,14 +35,14 @@ class SheetErrands(TicketErrands):
         """The sheet of a pass.
 
         Args:
-            language: None for the one that was last chosen for this person.
+            language: None for the one that was last chosen for this person; where none was, the window's.
         """
 
         def work() -> Leaf:
             house = self._here()
             chosen = next(one for one in house.register.passes() if one.serial == serial)
             if language is None:
-                tongue = house.sheeting.language_of(chosen.person, Language.ENGLISH)
+                tongue = house.sheeting.language_of(chosen.person, spoken_here())
             else:
                 tongue = language
                 if not house.register.read_only:

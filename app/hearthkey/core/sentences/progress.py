@@ -25,12 +25,12 @@ _STEPS = {
     "opening-copied-key": "Opening the CA key in it (this is slow on purpose)",
     "comparing-copy": "Comparing what is in it",
     "reading-folder": "Reading the folder",
-    "looking-over": "Looking at {count} file(s)",
+    "looking-over": "Looking at {count} files",
     "renewing": "Renewing {title} ({done} of {count})",
     "touring": "{step}",
 }
 
-_ONE = {"making-keys": "Making one key", "uploading": "Sending one file"}
+_ONE = {"making-keys": "Making one key", "uploading": "Sending one file", "looking-over": "Looking at one file"}
 
 
 def step(name: str, facts: dict[str, object]) -> Sentence:

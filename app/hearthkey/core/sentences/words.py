@@ -32,7 +32,7 @@ FIXED = {
     "setting": ("name", "gateway host", "home subnets", "DNS servers", "tunnel", "tunnel subnet", "identity suffix"),
     "seen": _KINDS,
     "wanted": _KINDS,
-    "form": ("bundle", "pkcs12", "archive", "codes"),
+    "form": tuple(FORMS),
     "step": ("read", "open", "path", "name", "usage", "dates", "list", "handshake"),
     "place": ("keyring", "key file"),
     "of": ("gateway", "device"),

@@ -46,7 +46,7 @@ class DeskWords(Words):
     SIZES = (
         (66, 20, 84, Role.DESK_WORD_LARGE),
         (46, 16, 66, Role.DESK_WORD),
-        (38, 12, 62, Role.DESK_STEP),
+        (38, 12, 62, Role.DESK_WORD_SMALL),
         (30, 8, 58, Role.FIELD_LARGE),
     )
     """From large to small: row, gap between the groups, where words begin, type."""
