@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import random
 import subprocess
 from pathlib import Path
 
@@ -13,6 +14,7 @@ from tests.interop.camera import screen, shots
 from tests.judges import needs
 
 SHOTS = 50
+TOKEN = "abcdefghijkmnpqrstuvwxyz23456789"
 LINKS = tuple(
     Secret(f"http://{host}:{port}/{token}")
     for host, port, token in (
@@ -21,6 +23,8 @@ LINKS = tuple(
     )
 )
 """One of each family, as long as they come in a household (RFC 5737, RFC 3849)."""
+LOOKS = 4
+"""So many shots of one code; a phone's finder takes them within a fraction of a second."""
 
 
 def test_a_reader_of_phones_reads_every_shot() -> None:
@@ -31,14 +35,29 @@ def test_a_reader_of_phones_reads_every_shot() -> None:
         assert [found[0].text if found else "" for found in read] == [link.reveal()] * SHOTS
 
 
-def test_another_reader_reads_nearly_every_shot(tmp_path: Path) -> None:
-    """If this failed, the code would please one reader only. zbar gives up on a few that are tilted and soft."""
+def test_two_readers_read_every_ticket(tmp_path: Path) -> None:
+    """If this failed, some tickets would be read by one reader only, or by none.
+
+    Fifty tickets, each its own link. One reader has to read each at first sight; zbar, which gives up on shots that
+    are tilted and soft, within a few.
+    """
     zbar = needs("zbarimg")
-    link = LINKS[0]
-    for number, picture in enumerate(shots(screen(link_code.matrix(link)), SHOTS, link.reveal())):
-        picture.save(tmp_path / f"{number:02}.png")
-    read = subprocess.run(
-        [zbar, "-q", "--raw", *sorted(tmp_path.iterdir())], capture_output=True, text=True, check=False
-    )
-    assert set(read.stdout.split()) == {link.reveal()}
-    assert len(read.stdout.split()) >= SHOTS * 9 // 10
+    dice = random.Random("fifty tickets")  # noqa: S311 - samples, no secret
+    hosts = ("198.51.100.23:49152", "[2001:db8:51::17:a2b3]:60999")
+    links = [f"http://{hosts[number % 2]}/{''.join(dice.choices(TOKEN, k=26))}" for number in range(SHOTS)]
+    seen = {link: shots(screen(link_code.matrix(Secret(link))), LOOKS, link) for link in links}
+    for look in range(LOOKS):
+        files = []
+        for number, (link, taken) in enumerate(seen.items()):
+            picture = next(taken)
+            if look == 0:
+                assert [one.text for one in zxingcpp.read_barcodes(picture)] == [link]
+            files.append(tmp_path / f"{look}-{number:02}.ppm")
+            picture.save(files[-1])
+        read = subprocess.run([zbar, "-q", "--raw", *files], capture_output=True, text=True, check=False)
+        found = set(read.stdout.split())
+        assert found <= set(seen)
+        seen = {link: taken for link, taken in seen.items() if link not in found}
+        if not seen:
+            break
+    assert not seen

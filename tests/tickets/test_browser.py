@@ -11,9 +11,11 @@ import pytest
 from PIL import Image
 
 from hearthkey.adapters import pictures
+from hearthkey.core import proof_doors, tickets
 from hearthkey.core.bundle import Form
+from hearthkey.core.languages import Language
 from hearthkey.core.ticket_events import Happened
-from hearthkey.formats import link_code
+from hearthkey.formats import link_code, pickup_page, proof_page
 from hearthkey.pki import pkcs12
 from tests.fakes.home import Home, at_home
 from tests.tickets.browser import ANDROID, PHONE, browser
@@ -87,3 +89,29 @@ def test_every_page_fits_a_small_phone(home: Home, tmp_path: Path) -> None:
         phone.go(opened.link.reveal())
         keep("closed.png", phone.picture())
         assert "cerrado" in phone.words("h1")
+
+
+NOTICES = {
+    f"ticket-{verdict.value}-{language.value}": pickup_page.notice(verdict, language.value)
+    for verdict in (tickets.Verdict.CLOSED, tickets.Verdict.WRONG, tickets.Verdict.OUTSIDE)
+    for language in Language
+} | {
+    f"proof-{verdict.value}-{language.value}": proof_page.page(verdict, language.value)
+    for verdict in proof_doors.Verdict
+    for language in Language
+}
+
+
+def test_every_notice_fits_a_small_phone(tmp_path: Path) -> None:
+    """Broken if it fails: what a phone is told, by a ticket or by a proof, runs out of its screen in some language."""
+    with browser(tmp_path / "profile") as phone:
+        phone.open_page(agent=ANDROID, language="en", script=False, downloads=tmp_path)
+        for name, page in NOTICES.items():
+            file = tmp_path / f"{name}.html"
+            file.write_bytes(page)
+            phone.go(file.as_uri())
+            seen = phone.tell("Page.getLayoutMetrics")["cssContentSize"]
+            assert seen["width"] <= PHONE["width"], name
+            assert seen["height"] <= PHONE["height"], name
+            assert len(phone.words("h1")) > len("<h1></h1>") + 3
+            keep(f"{name}.png", phone.picture())
