@@ -37,6 +37,7 @@ class SheetFacts:
         language: of everything on it.
         practice: nothing of it is real.
         laptop: it has no mobile data of its own.
+        typed: what is typed on the device, by its own labels; nothing of it is secret.
     """
 
     person: str
@@ -50,6 +51,7 @@ class SheetFacts:
     language: Language
     practice: bool = False
     laptop: bool = False
+    typed: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True)

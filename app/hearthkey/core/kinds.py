@@ -26,6 +26,9 @@ STRONG, OLD = "strong", "old"
 FORMS = ("profile", "script", "pkcs12", "pem", "bundle", "archive", "codes")
 """Values of the forms that a kind can name; which of them are written is `core.bundle.Form`'s to say."""
 
+WITHOUT_SETTINGS = frozenset({"pkcs12", "archive", "pem"})
+"""Forms after which a device may ask for server and identity."""
+
 OTHER = "other"
 """The kind of whatever is none of the others, and of a device whose own kind is gone."""
 
@@ -166,6 +169,17 @@ class DeviceKind:
     def title(self) -> Polyglot:
         """How people call it, for sentences."""
         return Polyglot(self.titles.en, self.titles._asdict())
+
+    def typed(self, server: str, identity: str, language: str) -> tuple[tuple[str, str], ...]:
+        """What is typed or chosen on the device, by its own labels; nothing where they are not known.
+
+        Args:
+            server: where it connects to, which is the gateway's IKE ID too.
+            identity: its own IKE ID.
+        """
+        values = {Value.SERVER: server, Value.REMOTE_ID: server, Value.LOCAL_ID: identity}
+        pairs = ((one.label(language), one.choose or values.get(one.value, "")) for one in self.fields)
+        return tuple((label, value) for label, value in pairs if value)
 
     @property
     def forms(self) -> tuple[str, ...]:

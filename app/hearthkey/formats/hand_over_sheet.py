@@ -89,6 +89,10 @@ def _set_sheet(column: Column, facts: SheetFacts, size: float, lines: int) -> No
     column.space(4)
     for number, step in enumerate(facts.steps, 1):
         _set_step(column, number, step.do, step.sees, size, language)
+    if facts.typed:
+        column.space(size * 0.5)
+    for label, value in facts.typed:
+        _row(column, label, value, size * 0.85)
     column.space(size * 0.7)
     works = "works-laptop" if facts.laptop else "works-more"
     call = text("call-more", language, call=facts.call) if facts.call else text("call-nobody", language)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from html import escape
 
 from hearthkey.core.families import Family
-from hearthkey.core.kinds import DeviceKind, Kinds, Value
+from hearthkey.core.kinds import WITHOUT_SETTINGS, DeviceKind, Kinds
 from hearthkey.core.tickets import Offer, Verdict
 from hearthkey.formats.pickup_texts import text
 from hearthkey.formats.visitor import mismatch, suited
@@ -57,8 +57,6 @@ _MEDIA = {
     "profile": "application/x-apple-aspen-config",
     "archive": "application/zip",
 }
-_WITHOUT_SETTINGS = {"pkcs12", "archive", "pem"}
-"""Forms after which a phone may ask for server and identity."""
 _AT_ONCE = 3
 """Steps that stand on the page from the beginning; the others unfold, so that it stays one screen."""
 _STATUS = {
@@ -156,7 +154,7 @@ def _way(about: PickUp, kind: DeviceKind, offer: Offer, language: str) -> list[s
     """What to do after the download: the first steps at once, the others and what is typed in them unfolded."""
     steps = [one.do for one in kind.steps(offer.form, language)]
     steps = steps or [text("open-other", language), text("words", language)]
-    typed = _typed(about, kind, language) if offer.form in _WITHOUT_SETTINGS else ""
+    typed = _typed(about, kind, language) if offer.form in WITHOUT_SETTINGS else ""
     rows = [_numbered(steps[:_AT_ONCE], 1)]
     if len(steps) > _AT_ONCE:
         more = f"<summary>{escape(text('more', language))}</summary>"
@@ -174,11 +172,10 @@ def _numbered(steps: Sequence[str], first: int) -> str:
 
 def _typed(about: PickUp, kind: DeviceKind, language: str) -> str:
     """What the device may ask for, under its own labels where they are known."""
-    values = {Value.SERVER: about.server, Value.REMOTE_ID: about.server, Value.LOCAL_ID: about.identity}
-    pairs = [(one.label(language), one.choose or values.get(one.value, "")) for one in kind.fields]
+    pairs = kind.typed(about.server, about.identity, language)
     if not kind.fields:
-        pairs = [(text("server", language), about.server), (text("identity", language), about.identity)]
-    rows = "".join(f"<dt>{escape(label)}</dt><dd>{escape(value)}</dd>" for label, value in pairs if value)
+        pairs = ((text("server", language), about.server), (text("identity", language), about.identity))
+    rows = "".join(f"<dt>{escape(label)}</dt><dd>{escape(value)}</dd>" for label, value in pairs)
     return f"<h2>{escape(text('typed', language))}</h2><dl>{rows}</dl>"
 
 

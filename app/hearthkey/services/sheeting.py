@@ -7,7 +7,7 @@ from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Refused
 from hearthkey.core.families import Family
 from hearthkey.core.hand_over_sheet import MOST_STEPS, CardFacts, Messages, SheetFacts
-from hearthkey.core.kinds import Kinds
+from hearthkey.core.kinds import WITHOUT_SETTINGS, Kinds
 from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
 from hearthkey.formats import hand_over_sheet
@@ -93,6 +93,7 @@ class Sheeting:
             language=language,
             practice=household.practice,
             laptop=kind.family in _LAPTOPS,
+            typed=kind.typed(household.gateway_host, chosen.identity, language) if taken in WITHOUT_SETTINGS else (),
         )
 
     def _left(self, chosen: Pass, fitting: tuple[str, ...]) -> str:
