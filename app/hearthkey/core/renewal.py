@@ -100,6 +100,12 @@ def without_bridged(passes: Sequence[Pass], now: datetime) -> list[Pass]:
     return found
 
 
+def waiting_of(identity: str, passes: Iterable[Pass], now: datetime) -> Pass | None:
+    """The pass of a device that still has to be handed over, so that nothing can follow meanwhile; None without one."""
+    found = [one for one in passes if one.identity == identity and one.state(now) in LIVING]
+    return next((one for one in reversed(found) if one.handed_over is None), None)
+
+
 class Lineage:
     """What follows what, looked up once for many questions.
 

@@ -7,6 +7,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.outlook import Ends, Outlook
+from hearthkey.core.renewal import waiting_of
 from hearthkey.core.sentences import board as words
 from hearthkey.core.sentences import gateway
 from hearthkey.services.snapshot import Snapshot
@@ -44,7 +45,7 @@ class Headline(QWidget):
         self.more.clicked.connect(self._turn)
         self._button = Button(theme, "", kind=Kind.WANTS)
         self._button.clicked.connect(self._go)
-        self._device = ""
+        self._device = self._waits = ""
         self._delivers = False
         self._build()
         self.more.hide()
@@ -86,29 +87,34 @@ class Headline(QWidget):
         self._meaning.speak(meaning)
         self.setAccessibleName(f"{sentence} {meaning}")
         if waits is None or seen.over:
-            self._offer(seen)
+            self._offer(seen, snapshot)
         else:
             self._device, self._delivers = "", True
             self._button.say(self.tr("Deliver now"))
             self._button.setVisible(not snapshot.read_only)
         self._fit()
 
-    def _offer(self, seen: Outlook) -> None:
+    def _offer(self, seen: Outlook, snapshot: Snapshot) -> None:
         """At most one button, and none for what cannot be done yet: the gateway's certificate is not renewed here."""
         self._delivers = False
         wants = seen.over or seen.due
         self._device = "" if seen.first is None or seen.over else seen.first.identity
         self._button.setVisible(wants and (bool(self._device) or seen.house_ends is Ends.LIST))
+        waits = waiting_of(self._device, snapshot.passes, snapshot.at)
+        self._waits = "" if waits is None else waits.serial
         if self._device and seen.first is not None:
-            self._button.say(self.tr("Replace {title}").format(title=spoken(seen.first.title)))
+            told = self.tr("Renew {title}") if waits is None else self.tr("Hand over {title}")
+            self._button.say(told.format(title=spoken(seen.first.title)))
         else:
             self._button.say(self.tr("Sign the next list"))
 
     def _go(self) -> None:
         if self._delivers:
             self._ways.deliver.emit()
+        elif self._device and self._waits:
+            self._ways.hand_over.emit(self._waits)
         elif self._device:
-            self._ways.replace_device.emit(self._device)
+            self._ways.renew.emit(self._device)
         else:
             self._ways.settings.emit()
 

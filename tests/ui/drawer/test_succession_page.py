@@ -76,7 +76,7 @@ def test_a_theft_is_thought_over_first(qtbot: QtBot, theme: Theme, errands: Fake
 def test_half_way_each_device_has_its_button(qtbot: QtBot, theme: Theme, errands: FakeErrands) -> None:
     """Broken: the householder sees that devices are left and cannot get to them from there."""
     ways = Ways()
-    spies = [QSignalSpy(one) for one in (ways.prove, ways.hand_over, ways.replace_device)]
+    spies = [QSignalSpy(one) for one in (ways.prove, ways.hand_over, ways.renew)]
     taken(errands, Step.BEGIN, Step.TRUST, Step.GATEWAY)
     page = opened(qtbot, theme, errands, ways)
     assert page.opening.text() == "3 devices are not through yet."
@@ -89,6 +89,19 @@ def test_half_way_each_device_has_its_button(qtbot: QtBot, theme: Theme, errands
         "Hand over: Tomasz’s laptop",
         "New bundle: Odile’s tablet",
     ]
+
+
+def test_a_bundle_that_was_never_handed_over_is_not_renewed(qtbot: QtBot, theme: Theme, errands: FakeErrands) -> None:
+    """Broken: the button leads to a renewal that is refused, for there is nothing yet that could be followed."""
+    ways = Ways()
+    seen = errands.last
+    assert seen is not None
+    waits = replace(seen.passes[0], identity="Odile’s tablet", handed_over=None)
+    errands.show(replace(seen, passes=(*seen.passes, waits)))
+    taken(errands, Step.BEGIN, Step.TRUST, Step.GATEWAY)
+    page = opened(qtbot, theme, errands, ways)
+    with qtbot.waitSignal(ways.replace_device):
+        page.steps.buttons[-1].click()
 
 
 def test_one_on_and_one_back(qtbot: QtBot, theme: Theme, errands: FakeErrands) -> None:

@@ -215,6 +215,24 @@ def test_the_headline_does_not_say_that_all_is_well_while_a_stop_is_not_in_force
     assert headline.accessibleName().startswith("All is well until")
 
 
+def test_the_headline_offers_the_renewal_and_then_what_waits_of_it(theme: Theme, ways: Ways, qtbot: QtBot) -> None:
+    """Broken: a pass that ends soon gets another one beside it that follows nothing, or a renewal that is refused."""
+    headline, found = Headline(theme, ways), snapshot(locked=True)
+    qtbot.addWidget(headline)
+    found = replace(found, passes=tuple(one for one in found.passes if not one.guest))
+    tablet = next(one for one in found.passes if (one.person, one.device) == ("Ines", "tablet"))
+    headline.show_snapshot(found)
+    button = next(one for one in headline.findChildren(Button) if not one.isHidden())
+    with qtbot.waitSignal(ways.renew, check_params_cb=lambda identity: identity == tablet.identity):
+        button.click()
+    assert button.text() == "Renew Ines’s tablet"
+    waits = replace(tablet, serial="0a" * 12, handed_over=None, not_after=tablet.not_after + timedelta(days=730))
+    headline.show_snapshot(replace(found, passes=(*found.passes, waits)))
+    with qtbot.waitSignal(ways.hand_over, check_params_cb=lambda serial: serial == waits.serial):
+        button.click()
+    assert button.text() == "Hand over Ines’s tablet"
+
+
 @pytest.mark.parametrize(
     ("state", "drawn"),
     [

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.plans import Changes
+from hearthkey.core.renewal import waiting_of
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences import succession as words
 from hearthkey.core.succession import Cause, Plan, Step
@@ -87,7 +88,7 @@ class SuccessionPage(Page):
 
     def _connect(self) -> None:
         self.why.chosen.connect(lambda _key: self._ask())
-        self.steps.renew.connect(self._ways.replace_device)
+        self.steps.renew.connect(self._renew)
         self.steps.hand_over.connect(self._ways.hand_over)
         self.steps.prove.connect(self._ways.prove)
         self.commit.clicked.connect(self.go_on)
@@ -176,6 +177,11 @@ class SuccessionPage(Page):
         return self.tr("&Yes, put it away for good") if self._sure else self.tr("&Put the old CA away")
 
     # Deeds
+
+    def _renew(self, identity: str) -> None:
+        """Lead to the renewal; a device whose bundle of the old CA was never handed over has nothing to be followed."""
+        waits = self._seen is not None and waiting_of(identity, self._seen.passes, self._seen.at) is not None
+        (self._ways.replace_device if waits else self._ways.renew).emit(identity)
 
     def go_on(self) -> None:
         """Take the next step; a locked household is opened first, and the last step is asked for twice."""
