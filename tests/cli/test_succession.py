@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from tests.cli.running import Cottage
@@ -34,6 +36,15 @@ def test_a_theft_and_a_loss_are_told_what_to_do_first(quick: Cottage) -> None:
     lost = quick.run("succession", "--lost")
     assert "First look for a sealed copy" in lost.out
     assert [one["step"] for one in quick.run("succession", "--lost", "--json").told["steps"]][2] == "devices"
+
+
+def test_after_a_loss_copies_open_with_the_new_words(quick: Cottage, tmp_path: Path) -> None:
+    """Broken if it fails: every copy from then on is closed with the words that are lost."""
+    before = quick.unlocked("seal", "--into", tmp_path / "before", "--json").told["files"][0]
+    quick.words.write_text("visor ladle oaken tidy plum mosaic harbor\n", encoding="ascii")
+    assert quick.unlocked("succession", "begin", "--lost", "--yes").code == 0
+    after = quick.run("seal", "--into", tmp_path / "after", "--json").told["files"][0]
+    assert [quick.unlocked("try", copy).code for copy in (before, after)] == [3, 0]
 
 
 def test_every_step_and_one_back(quick: Cottage) -> None:

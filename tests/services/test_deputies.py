@@ -90,7 +90,7 @@ def test_each_pair_of_parts_brings_the_household_back(
 def test_copies_with_a_passphrase_of_their_own_open_too(home: Home) -> None:
     """Broken if it fails: the parts give one of two passphrases, and the copy wants the other."""
     own = Secret("a passphrase for copies alone")
-    home.house.sealing.make_ready(own, anew=True)
+    home.house.sealing.make_ready(own, own=True)
     with pytest.raises(Refused) as caught:
         home.house.deputies.draw(PASSPHRASE)
     assert code(caught) == "deputy-own-passphrase"
@@ -187,7 +187,7 @@ def test_new_passphrase_for_copies_makes_the_set_stale_and_leaves_it_out(home: H
     """Broken if it fails: copies carry a lock that opens to an old passphrase, and nobody hears of it."""
     kept(home)
     assert home.house.deputies.fresh()
-    home.house.sealing.make_ready(Secret("a passphrase for copies alone"), anew=True)
+    home.house.sealing.make_ready(Secret("a passphrase for copies alone"), own=True)
     assert not home.house.deputies.fresh()
     with tarfile.open(fileobj=io.BytesIO(copy_of(home))) as tar:
         assert not [name for name in tar.getnames() if sealed_tar.set_of(name)]

@@ -116,7 +116,7 @@ def test_a_copy_is_tried_for_real_and_the_register_remembers_it(home: Home) -> N
 def test_copies_of_their_own_passphrase_open_with_both(home: Home) -> None:
     """Otherwise a passphrase of the copies' own would lock the householder out, or not lock at all."""
     own = Secret("a passphrase for the copies alone")
-    home.house.sealing.make_ready(own, anew=True)
+    home.house.sealing.make_ready(own, own=True)
     data = made(home)
     home.house.sealing.try_copy(data, PASSPHRASE, own)
     with pytest.raises(Refused, match="wrong-passphrase"):

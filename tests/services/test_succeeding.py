@@ -245,7 +245,9 @@ def test_stolen_does_not_wait_for_anybody(home: Home) -> None:
 def test_lost_words_do_not_keep_the_new_ones_from_opening(home: Home, tmp_path: Path) -> None:
     """If this fails, the old key's text, which nobody can open, shuts the household, or its sealed copies."""
     words = Secret("visor ladle oaken tidy plum mosaic harbor")
+    home.house.sealing.make_ready(PASSPHRASE)
     home.house.succeeding.begin(words, Cause.LOST)
+    assert not home.house.sealing.ready
     home.house.keyholder.lock()
     home.house.keyholder.unlock(home.house.register, home.house.vault, words)
     home.house.listing.sign_anew()
@@ -253,6 +255,17 @@ def test_lost_words_do_not_keep_the_new_ones_from_opening(home: Home, tmp_path: 
     _, changes = home.house.sealing.seal(tmp_path / "copies")
     tried = home.house.sealing.try_copy(Path(changes.files[0]).read_bytes(), words)
     assert "whole and fits" in tried.sentence
+    assert not home.house.deputies.fresh()
+
+
+def test_lost_words_leave_copies_their_own_passphrase(home: Home, tmp_path: Path) -> None:
+    """If this fails, whoever keeps the copies holds a passphrase that opens none of the later ones."""
+    words, own = Secret("visor ladle oaken tidy plum mosaic harbor"), Secret("a passphrase for the copies alone")
+    home.house.sealing.make_ready(own, own=True)
+    home.house.succeeding.begin(words, Cause.LOST)
+    home.house.sealing.make_ready(words)
+    _, changes = home.house.sealing.seal(tmp_path / "copies")
+    home.house.sealing.try_copy(Path(changes.files[0]).read_bytes(), words, own)
 
 
 def test_lost_goes_by_the_devices_first(home: Home) -> None:

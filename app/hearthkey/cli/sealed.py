@@ -28,7 +28,7 @@ def seal_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         return
     if arguments.own_passphrase is not None:
         own = passphrases.chosen(asking.from_file(arguments.own_passphrase).reveal())
-        house.sealing.make_ready(own, anew=True)
+        house.sealing.make_ready(own, own=True)
     elif not house.sealing.ready:
         asking.unlock(house, arguments, teller)
     if arguments.into is not None and arguments.into.is_dir():

@@ -40,7 +40,9 @@ def _begin(house: House, arguments: Namespace, teller: Teller, cause: Cause) -> 
         secret = asking.new_passphrase(house, arguments, teller)
     else:
         secret = asking.passphrase(arguments, "Household passphrase")
-    return house.succeeding.begin(secret, cause, progress=teller.progress)
+    changes = house.succeeding.begin(secret, cause, progress=teller.progress)
+    house.sealing.make_ready(secret)
+    return changes
 
 
 def _go_on(house: House, arguments: Namespace, teller: Teller, _: Cause) -> Changes:

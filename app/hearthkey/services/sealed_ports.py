@@ -18,8 +18,12 @@ from hearthkey.services.gateway_ports import GatewayChange, GatewayRegister
 class SealedChange(GatewayChange, Protocol):
     """A transaction that may change what is known of sealed copies as well."""
 
-    def keep_copy_lock(self, public: str, locked: str) -> None:
-        """Keep what closes copies from now on."""
+    def keep_copy_lock(self, public: str, locked: str, *, own: bool) -> None:
+        """Keep what closes copies from now on.
+
+        Args:
+            own: it lies under a passphrase of the copies' own, and not under the household's.
+        """
 
     def place_secrets(self, place: str) -> None:
         """The household keeps its secrets in the vault of that place from now on."""

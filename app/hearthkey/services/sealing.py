@@ -66,19 +66,21 @@ class Sealing:
         """Whether a copy can be made without a passphrase."""
         return self._register.copy_lock() is not None
 
-    def make_ready(self, passphrase: Secret[str], *, anew: bool = False) -> None:
+    def make_ready(self, passphrase: Secret[str], *, own: bool = False) -> None:
         """Draw the lock that copies are closed with from now on; where there is one already, nothing happens.
+
+        One under a passphrase of the copies' own is drawn even so; copies that were made before keep theirs.
 
         Args:
             passphrase: the household's, or one of the copies' own. Nobody checks it against the household's here:
                 a shell calls this right after it opened the CA key with it.
-            anew: draw another lock even so; copies that were made before keep theirs.
+            own: it is the copies' own, which is still known once the household's is lost.
 
         Raises:
             Refused: no-household.
             Unavailable: as vault and register.
         """
-        if self.ready and not anew:
+        if self.ready and not own:
             return
         authority = the_authority(self._register)
         name = secret_names.copy_mark(authority)
@@ -89,7 +91,7 @@ class Sealing:
             self._register.expect_secrets([name], self._vault.place)
             self._vault.put(name, mark_key)
         with self._register.change() as change:
-            change.keep_copy_lock(lock.public, lock.locked)
+            change.keep_copy_lock(lock.public, lock.locked, own=own)
             change.settle_secret(name)
 
     def seal(self, folder: Path | None = None, *, progress: Progress = silent) -> tuple[CopyNote, Changes]:

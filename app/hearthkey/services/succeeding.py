@@ -86,6 +86,9 @@ class Succeeding:
     def begin(self, secret: Secret[str], cause: Cause = Cause.PLANNED, *, progress: Progress = silent) -> Changes:
         """Make the next CA beside the one in charge, have the old one vouch for it, and sign both lists.
 
+        Where the words are lost, the lock of sealed copies goes with them: a shell has `Sealing.make_ready` draw
+        another one right after this, or the next time that the new words open the household.
+
         Args:
             secret: the household's passphrase, which guards the new key as well. Where the old key is lost nobody can
                 check it, and it may be another.
@@ -124,6 +127,8 @@ class Succeeding:
                 told = read.certificate_facts(cross)
                 change.adopt(told.serial, told.not_after)
             change.begin_succession(new, facts.subject, cross, cause, now)
+            if cause is Cause.LOST:  # else every later copy would be closed with words that nobody has
+                change.forget_copy_lock()
             change.settle_secret(name)
             done = self._signed(change, sentence, now)
         return self._published(done)

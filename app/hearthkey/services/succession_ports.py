@@ -18,6 +18,9 @@ class SuccessionChange(Protocol):
     ) -> None:
         """Write a second CA beside the one in charge."""
 
+    def forget_copy_lock(self) -> None:
+        """Forget what closes sealed copies where it lies under the household's words; one of their own stays."""
+
     def take_step(self, step: Step, now: datetime) -> None:
         """Write down that a step was taken."""
 

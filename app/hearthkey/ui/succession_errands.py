@@ -24,7 +24,10 @@ class SuccessionErrands(DiaryErrands):
         """Make the next CA."""
 
         def work() -> Changes:
-            return self._here().succeeding.begin(passphrase, cause, progress=self._progress)
+            house = self._here()
+            changes = house.succeeding.begin(passphrase, cause, progress=self._progress)
+            house.sealing.make_ready(passphrase)
+            return changes
 
         self._change(work, context, then, failed)
 

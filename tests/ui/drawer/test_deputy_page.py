@@ -149,7 +149,7 @@ def test_copies_with_a_passphrase_of_their_own_ask_for_it(qtbot: QtBot, page: De
     """Broken: parts give one of two passphrases, and the copy stays shut."""
     own = Secret("a passphrase for copies alone")
     errands._ask(  # noqa: SLF001 - the window has no way to it
-        lambda: errands._here().sealing.make_ready(own, anew=True),  # noqa: SLF001 - as above
+        lambda: errands._here().sealing.make_ready(own, own=True),  # noqa: SLF001 - as above
         page,
         lambda _none: None,
         errands.trouble.emit,

@@ -15,6 +15,9 @@ from hearthkey.adapters.register.succession_rows import DROP_UNUSED_BESIDE, DROP
 if TYPE_CHECKING:  # a list of devices does without
     from hearthkey.core.sealed import CopyNote
 
+_OWN = "copies-own-lock"
+"""The setting that names the lock, by its public half, which lies under a passphrase of the copies' own."""
+
 _LEFT_OUT = (
     "UPDATE certificate SET sealed = NULL",
     "DELETE FROM loose_secret",
@@ -96,9 +99,15 @@ class Does(Protocol):
 class SealedWrites:
     """The writing half of the port, as part of a transaction."""
 
-    def keep_copy_lock(self: Does, public: str, locked: str) -> None:
+    def keep_copy_lock(self: Does, public: str, locked: str, *, own: bool) -> None:
         """See the port."""
         self._do("INSERT OR REPLACE INTO copy_lock VALUES (1, ?, ?)", public, locked)
+        if own:
+            self._do("INSERT OR REPLACE INTO setting VALUES (?, ?)", _OWN, public)
+
+    def forget_copy_lock(self: Does) -> None:
+        """See the port."""
+        self._do("DELETE FROM copy_lock WHERE public NOT IN (SELECT value FROM setting WHERE name = ?)", _OWN)
 
     def place_secrets(self: Does, place: str) -> None:
         """See the port."""
