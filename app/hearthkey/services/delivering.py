@@ -23,7 +23,7 @@ from hearthkey.services.listing import Listing
 from hearthkey.services.opening import Keyholder
 from hearthkey.services.packing import Packing, list_files
 from hearthkey.services.ports import Clock, Progress, silent
-from hearthkey.services.reading_gateway import list_there, read_there, take_over
+from hearthkey.services.reading_gateway import list_there, of_another, read_there, take_over
 from hearthkey.services.writing_diary import note
 
 
@@ -50,7 +50,7 @@ class Delivering:
         """Read what is at the gateway, note it, and say what a delivery would change.
 
         Raises:
-            Refused: no-target, practice-stays-home, gateway-list-newer.
+            Refused: no-target, practice-stays-home, gateway-list-newer, gateway-list-of-another.
             Unavailable: as `GatewayDoor`; the failure is noted.
         """
         target = self._the_target()
@@ -59,6 +59,7 @@ class Delivering:
             taken = take_over(self._register, there, self._clock.now())
             self._keep(self._seen(there, gate))
             self._refuse_older(there, taken)
+            self._refuse_another(there, gate)
             return delivery.plan(target, there, self._wanted(there))
 
     def deliver(
@@ -76,7 +77,7 @@ class Delivering:
                 is there to put the list into.
 
         Raises:
-            Refused: no-target, practice-stays-home, gateway-list-newer, and as `Packing`.
+            Refused: no-target, practice-stays-home, gateway-list-newer, gateway-list-of-another, and as `Packing`.
             Unavailable: as `GatewayDoor`, and gateway-read-back, reload-failed, reload-failed-list-kept.
         """
         target = self._the_target()
@@ -89,6 +90,7 @@ class Delivering:
                 if taken or self._behind(there):
                     self._keep(self._seen(there, gate))
                     self._sign_over(there, taken)
+                self._refuse_another(there, gate)
                 want = self._wanted(there, only_list=only_list)
                 plan = delivery.plan(target, there, want)
                 uploaded = 0 if plan.unchanged else self._lay_down(gate, plan, want, there, progress)
@@ -122,6 +124,15 @@ class Delivering:
         if taken or self._behind(there):
             found = list_there(self._register, there)
             raise Refused("gateway-list-newer", number=None if found is None else found.number)
+
+    def _refuse_another(self, there: There, gate: Gate) -> None:
+        """Leave a gateway alone that goes by a CA which is not known here.
+
+        Not before what can be taken over was: where one of two lists is ours, whom it stops stays stopped.
+        """
+        if of_another(self._register, there):
+            self._keep(self._seen(there, gate))
+            raise Refused("gateway-list-of-another")
 
     def _sign_over(self, there: There, taken: tuple[str, ...]) -> None:
         """Sign a list above the one there; without the key, say that the passphrase is needed."""
@@ -242,7 +253,9 @@ class Delivering:
             self._keep(replace(known, failed=known.failed or at, failure=code))
 
 
-_LOOKED_ANYWAY = frozenset({"reload-failed", "reload-failed-list-kept", "gateway-list-newer"})
+_LOOKED_ANYWAY = frozenset(
+    {"reload-failed", "reload-failed-list-kept", "gateway-list-newer", "gateway-list-of-another"}
+)
 """These end a delivery after the gateway was read, so that what is there is known."""
 
 

@@ -13,7 +13,7 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.pack import GATEWAY_CERTIFICATE, LIST_DER, MANIFEST, read_manifest, second_name
 from hearthkey.core.revocation import Entry, Reason
 from hearthkey.core.sentences import diary
-from hearthkey.pki import judge, lists
+from hearthkey.pki import judge, lists, read
 from hearthkey.services.gateway_ports import Gate, GatewayRegister
 from hearthkey.services.opening import the_authority
 from hearthkey.services.writing_diary import note
@@ -94,6 +94,20 @@ def _ours(register: GatewayRegister, der: bytes) -> ListThere | None:
                 ours = register.list_numbered(facts.number)
                 return ListThere(facts.number, facts.next_update, ours is not None and der in ours.ders, der)
     return None
+
+
+def of_another(register: GatewayRegister, there: There) -> bool:
+    """Whether a list lies there in the name of a CA that this register has never known.
+
+    It is another household's, or this one's from after the copy that was brought back here; then it stops devices that
+    nothing here knows of. Rubbish is in nobody's name.
+    """
+    ours = {read.certificate_facts(one.certificate).subject for one in register.every_authority()}
+    for der in there.lists:
+        with contextlib.suppress(Refused):
+            if lists.read_list(der).issuer not in ours:
+                return True
+    return False
 
 
 def take_over(register: GatewayRegister, there: There, now: datetime) -> tuple[str, ...]:

@@ -36,3 +36,6 @@ class SuccessionRegister(Protocol):
 
     def authorities(self) -> list[Authority]:
         """Whom gateway and devices are to trust, oldest first."""
+
+    def every_authority(self) -> list[Authority]:
+        """Every CA that the household ever made, oldest first; those put away or taken back among them."""

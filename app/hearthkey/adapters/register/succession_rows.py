@@ -76,6 +76,11 @@ class SuccessionReads:
         first = self.first_authority()
         return [] if first is None else [first]
 
+    def every_authority(self: Asks) -> list[Authority]:
+        """See the port."""
+        found: list[tuple[Any, ...]] = self._all(f"{_AUTHORITIES} ORDER BY id")
+        return [rows.authority(row) for row in found]
+
     def succession(self: Asks) -> Succession | None:
         """See the port."""
         row: tuple[Any, ...] | None = self._one(_SUCCESSION)

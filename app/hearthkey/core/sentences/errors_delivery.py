@@ -34,6 +34,16 @@ REFUSED: dict[str, tuple[str, str]] = {
         "The gateway holds list {number}, newer than any that is here. Whom it stops is stopped here now.",
         "Unlock with the passphrase; the next list is signed above it and delivered.",
     ),
+    "gateway-list-of-another": (
+        (
+            "The gateway’s list is of a CA that is not known here. Nothing was changed there, for a list from here "
+            "could let revoked devices in again and lock newer ones out. Until this is settled, no stop gets there."
+        ),
+        (
+            "If an older sealed copy was brought back, bring back the newest. If the gateway was another household’s, "
+            "choose another folder, or empty this one by hand."
+        ),
+    ),
     "gateway-secret-lost": (
         "The keyring has lost what the gateway’s key is encrypted under, so its files cannot be made. " + _BEFORE,
         "Bring the keyring back, or give the gateway a new certificate.",
