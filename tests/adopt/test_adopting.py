@@ -15,14 +15,16 @@ from cryptography.x509.oid import ExtendedKeyUsageOID
 
 from hearthkey.core.bundle import Form
 from hearthkey.core.certificates import serial_hex
+from hearthkey.core.errors import Refused
 from hearthkey.core.passes import State
 from hearthkey.core.revocation import Reason
+from hearthkey.core.succession import Cause, Step
 from hearthkey.pki import judge, lists, read
 from hearthkey.services.looking import find
 from tests.adopt.by_hand import CLIENT, DAY, HOST, ByHand, Shape, family
 from tests.adopt.conftest import Taking
 from tests.fakes.clock import NOW
-from tests.fakes.home import DEVICES
+from tests.fakes.home import DEVICES, PASSPHRASE
 
 INES, TOMASZ, ODILE = "1001", "1002", "1003"
 
@@ -206,3 +208,31 @@ def test_cas_of_many_shapes_serve(taking: Taking, tmp_path: Path, shape: str) ->
         find(house.register.passes(), "Tomasz laptop")[-1], Form.BUNDLE, tmp_path / "stick"
     )
     assert written.changes.files
+
+
+VOUCHING = {
+    "no limit": Shape(),
+    "bare": Shape(identifier=False, key_usage=False),
+    "one below": Shape(constraints=x509.BasicConstraints(ca=True, path_length=1)),
+}
+
+
+@pytest.mark.parametrize("shape", VOUCHING)
+def test_a_ca_that_may_have_one_below_vouches_for_the_next(taking: Taking, tmp_path: Path, shape: str) -> None:
+    """Broken if it fails: a household is told to visit everybody first, though nobody would have noticed."""
+    taking.take(family(tmp_path / "by-hand", shape=VOUCHING[shape]).folder)
+    taking.house.succeeding.begin(PASSPHRASE)
+    assert taking.house.succeeding.look().next is Step.TRUST
+
+
+@pytest.mark.parametrize("cause", [Cause.PLANNED, Cause.STOLEN])
+def test_a_ca_that_may_have_none_below_lets_the_devices_go_first(taking: Taking, tmp_path: Path, cause: Cause) -> None:
+    """Broken if it fails: the gateway follows a new CA, and every device that knows the old one turns away from it."""
+    none_below = Shape(constraints=x509.BasicConstraints(ca=True, path_length=0))
+    taking.take(family(tmp_path / "by-hand", shape=none_below).folder)
+    succeeding, secrets = taking.house.succeeding, dict(taking.world.vault.secrets)
+    with pytest.raises(Refused, match="succession-cannot-vouch"):
+        succeeding.begin(PASSPHRASE, cause)
+    assert (taking.house.register.succession(), taking.world.vault.secrets) == (None, secrets)
+    succeeding.begin(PASSPHRASE, Cause.LOST)
+    assert [one.step for one in succeeding.look().steps][2] is Step.DEVICES

@@ -20,7 +20,7 @@ from hearthkey.core.sentences.diary import day
 from hearthkey.core.succession import Cause, Plan, Step, Succession
 from hearthkey.pki import guard, mint, read
 from hearthkey.pki.keys import AuthorityKey
-from hearthkey.services import secret_names
+from hearthkey.services import secret_names, vouching
 from hearthkey.services.device_steps import device_steps
 from hearthkey.services.erasing import Erasing
 from hearthkey.services.gateway_ports import GatewayChange, GatewayRegister
@@ -94,7 +94,8 @@ class Succeeding:
                 check it, and it may be another.
 
         Raises:
-            Refused: no-household, succession-underway, authority-ended, clock-behind, and as `Keyholder.unlock`.
+            Refused: no-household, succession-underway, succession-cannot-vouch, authority-ended, clock-behind, and as
+                `Keyholder.unlock`.
             Unavailable: as vault and register.
         """
         household, old, now = self._household(), the_authority(self._register), self._clock.now()
@@ -113,7 +114,7 @@ class Succeeding:
         new = Authority(
             certificate, facts.fingerprint, facts.not_after, self._vault.place, old.first or old.fingerprint
         )
-        cross = None if cause is Cause.LOST else self._cross(old, new, now)
+        cross = None if cause is Cause.LOST else self._cross(old, new, key, household.gateway_host, now)
         progress("guarding-ca")
         name = secret_names.authority_key(new)
         guarded = Secret(self._locksmith.seal(key, secret))
@@ -271,12 +272,9 @@ class Succeeding:
         if left:
             raise Refused("succession-devices-left", titles=left)
 
-    def _cross(self, old: Authority, new: Authority, now: datetime) -> bytes:
-        begins = [read.certificate_facts(one.certificate).not_before for one in (old, new)]
-        planned = certificates.plan_cross(
-            now=now, old=(begins[0], old.not_after), new=(begins[1], new.not_after), bits=self._dice.bits
-        )
-        return mint.cross_certificate(planned, new.certificate, old.certificate, self._keyholder.key())
+    def _cross(self, old: Authority, new: Authority, key: AuthorityKey, host: str, now: datetime) -> bytes:
+        keys = (self._keyholder.key(), key)
+        return vouching.cross_certificate(old, new, keys, host, now=now, bits=self._dice.bits)
 
     def _signed(self, change: GatewayChange, sentence: str, now: datetime) -> Changes:
         return signed_step(self._register, self._listing, change, sentence, now)

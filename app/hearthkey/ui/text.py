@@ -43,6 +43,7 @@ _HERE = {
     "succession-too-early": "Take the steps before that one.",
     "succession-tell": "Bring it the gateway pack and try one device, then go on.",
     "succession-no-way-back": "Go on with the next step.",
+    "succession-cannot-vouch": "Choose “Lost”: devices go first. Then no pass of this CA can be stopped any more.",
     "second-copy": "Close it first. Looking works meanwhile.",
 }
 """By code: the way on in the window, where the common sentence names a command instead."""

@@ -47,6 +47,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "{titles} cannot be stopped by a list: the pass is the old CA’s, whose key is lost. Nothing was changed.",
         "Give the others their new bundles and put the old CA away; that ends all of its passes at once.",
     ),
+    "succession-cannot-vouch": (
+        "The CA cannot vouch for the next one, so that devices would turn away from the gateway. Nothing was changed.",
+        "Let the devices go first: hearthkey succession begin --lost. Then no pass of this CA can be stopped any more.",
+    ),
     "succession-gateway-waits": (
         "With a new certificate the gateway would turn away every device that does not have the new CA yet.",
         "Give the devices their new bundles first; the gateway’s certificate follows in the succession.",
