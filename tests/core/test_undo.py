@@ -70,6 +70,8 @@ def test_what_was_changed_again_is_left_alone() -> None:
     assert hindrance(settings(HOUSEHOLD, NAMED), Standing(settings={"": FULL}), MARKS, None) == "undo-changed-since"
     assert hindrance(deed(NOTHING, STOPPED), NOTHING, MARKS, None) == "undo-changed-since"
     assert alike(deed(NOTHING, STOPPED), Standing(holds={"0a": NOW, "0b": NOW}))
+    revoked = replace(MARKS, revoked=frozenset({"0a"}))
+    assert hindrance(deed(STOPPED, NOTHING), NOTHING, revoked, None) == "undo-changed-since"
 
 
 @pytest.mark.parametrize(

@@ -34,9 +34,14 @@ class Kind(StrEnum):
 
 
 class Final(StrEnum):
-    """What is never taken back, for something has left or was erased; by the diary's verb."""
+    """What is never taken back: something has left or was erased, or has another way back. By the diary's verb."""
 
     ENROLLED = "add"
+    RENEWED = "renew"
+    REPLACED = "replace"
+    TAKEN_BACK = "take-back"
+    SUPERSEDED = "supersede"
+    SUCCESSION = "succession"
     HANDED_OVER = "hand-over"
     REVOKED = "revoke"
     PROVED = "prove"
@@ -76,11 +81,13 @@ class Marks:
         list_number: of the newest list, 0 before the first.
         delivered: when a delivery was last finished, UTC, or None.
         handed_over: how many passes had been handed over.
+        revoked: serials of passes that are withdrawn for good.
     """
 
     list_number: int
     delivered: datetime | None
     handed_over: int
+    revoked: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -152,9 +159,10 @@ def hindrance(deed: Deed, now: Standing, seen: Marks, list_there: int | None) ->
         seen: the marks of now.
         list_there: number of the list that was last read at the gateway; None where none was.
     """
-    if not alike(deed, now):
+    holds = {*deed.before.holds, *deed.after.holds}
+    if not alike(deed, now) or holds & seen.revoked:
         return "undo-changed-since"
-    if (deed.before.holds or deed.after.holds) and list_there is not None and list_there >= deed.marks.list_number:
+    if holds and list_there is not None and list_there >= deed.marks.list_number:
         return "undo-in-force"
     reaches = {
         one.reach

@@ -47,6 +47,7 @@ def marks_of(register: SheetRegister, passes: Sequence[Pass]) -> Marks:
         0 if newest is None else newest.number,
         register.gateway_note().delivered,
         sum(one.handed_over is not None for one in passes),
+        frozenset(one.serial for one in register.entries() if one.reason is not Reason.CERTIFICATE_HOLD),
     )
 
 

@@ -26,6 +26,19 @@ from hearthkey.services.writing_diary import check_clock, note
 
 T = TypeVar("T")
 
+_FINAL = {
+    Final.ENROLLED: "undo-enrolled",
+    Final.RENEWED: "undo-renewed",
+    Final.REPLACED: "undo-replaced",
+    Final.TAKEN_BACK: "undo-taken-back",
+    Final.SUPERSEDED: "undo-superseded",
+    Final.SUCCESSION: "undo-succession",
+    Final.HANDED_OVER: "undo-handed-over",
+    Final.REVOKED: "undo-revoked",
+    Final.PROVED: "undo-proved",
+    Final.DELETED: "undo-deleted",
+}
+
 
 @dataclass(frozen=True)
 class Offer:
@@ -83,17 +96,20 @@ class Undoing:
         done = act()
         if self._moving:
             return done
-        written = self._register.last_entry()
-        verb = "" if written is None or (last is not None and written.link == last.link) else written.verb
-        self._remember(before, verb, done)
+        begun = 0 if last is None else last.number
+        verbs = [one.verb for one in self._register.diary() if one.number > begun]
+        self._remember(before, verbs, done)
         return done
 
-    def _remember(self, before: Standing, verb: str, done: object) -> None:
+    def _remember(self, before: Standing, verbs: list[str], done: object) -> None:
+        """What is final in any part is final as a whole, so that no half of it is taken back."""
         was, now = differences(before, standing_of(self._register))
         serials = done.serials if isinstance(done, Changes) else ()
-        final = Final(verb) if verb in set(Final) else None
+        final = next((Final(verb) for verb in verbs if verb in set(Final)), None)
         if final is Final.DELETED and not (isinstance(done, Changes) and done.files):
             final = None
+        if final is Final.REPLACED:
+            serials = serials[:1]
         if final is not None:
             was, now = Standing(), Standing()
         elif kind_of(was, now) is None or _secrets_differ(was, now):
@@ -108,9 +124,8 @@ class Undoing:
         """Take the last change back. One that cannot be taken back is said, and then no longer in the way.
 
         Raises:
-            Refused: undo-nothing, undo-enrolled, undo-handed-over, undo-revoked, undo-proved, undo-deleted,
-                undo-changed-since, undo-in-force, undo-handed-over-since, undo-delivered-since; and as stop, let in and
-                settle.
+            Refused: undo-nothing, those of what is final, undo-changed-since, undo-in-force, undo-handed-over-since,
+                undo-delivered-since; and as stop, let in and settle.
             Unavailable: as register and vault.
         """
         if not self._back:
@@ -118,7 +133,7 @@ class Undoing:
         deed = self._back[-1]
         if deed.final is not None:
             self._back.pop()
-            raise _final(deed, deed.final)
+            raise Refused(_FINAL[deed.final], title=", ".join(deed.titles))
         self._check(deed, self._back)
         changes = self._apply(deed, "undo", sentences.undone, progress)
         self._back.pop()
@@ -197,17 +212,6 @@ class Undoing:
         for serial, since in deed.before.holds.items():
             if serial not in deed.after.holds:
                 change.withdraw(serial, Reason.CERTIFICATE_HOLD, since)
-
-
-def _final(deed: Deed, final: Final) -> Refused:
-    title = ", ".join(deed.titles)
-    if final is Final.ENROLLED:
-        return Refused("undo-enrolled", title=title)
-    if final is Final.HANDED_OVER:
-        return Refused("undo-handed-over", title=title)
-    if final is Final.PROVED:
-        return Refused("undo-proved", title=title)
-    return Refused("undo-revoked", title=title) if final is Final.REVOKED else Refused("undo-deleted", title=title)
 
 
 def _secrets_differ(was: Standing, now: Standing) -> bool:

@@ -59,7 +59,7 @@ class RenewalErrands(SheetErrands):
         """Renew one device; what is kept ready follows only when `round_over` says so."""
 
         def work() -> tuple[Changes, Snapshot]:
-            changes = self._here().renewing.renew(plan)
+            changes = self._here().undoing.watch(lambda: self._here().renewing.renew(plan))
             return changes, self._look(ask_keyring=False)
 
         def over(result: tuple[Changes, Snapshot]) -> None:

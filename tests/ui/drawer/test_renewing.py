@@ -107,7 +107,7 @@ def round_page(home: Home, theme: Theme, ways: Ways, room: Room, which: str = ""
 
 
 def test_a_round_ticks_what_is_due_and_makes_it(home: Home, theme: Theme, ways: Ways, room: Room, qtbot: QtBot) -> None:
-    """Broken: a round forgets somebody, or what it made cannot be handed over from there."""
+    """Broken: a round forgets somebody, or what it made cannot be handed over, or is skipped by Ctrl+Z."""
     page = round_page(home, theme, ways, room)
     assert page.rows.ticked() == tuple(identity(home, text) for text in ("Ines phone", "Tomasz laptop"))
     qtbot.waitUntil(page.commit.isEnabled, timeout=SLOW)
@@ -116,6 +116,8 @@ def test_a_round_ticks_what_is_due_and_makes_it(home: Home, theme: Theme, ways: 
     qtbot.waitUntil(page.desk.isVisible, timeout=SLOW)
     assert page.outcome.text() == "2 devices have a new pass. Their bundles wait in the tray."
     assert home.states("Ines phone") == [State.IN_USE, State.WAITING]
+    assert home.last is not None
+    assert str(home.last.offer.undo) == "Undo: renew Tomasz’s laptop"
     with qtbot.waitSignal(ways.desk) as asked:
         page.desk.click()
     assert len(asked.args[0]) == 2

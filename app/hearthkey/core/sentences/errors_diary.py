@@ -23,6 +23,26 @@ REFUSED: dict[str, tuple[str, str]] = {
         "The pass of {title} has a number of its own that stays on record, so it is not undone.",
         "Revoke it to take it back; its key is then erased here.",
     ),
+    "undo-renewed": (
+        "The new pass of {title} has a number of its own that stays on record, so it is not undone.",
+        "Take the renewal back on the device’s page, as long as the bundle waits in the tray.",
+    ),
+    "undo-replaced": (
+        "{title} took another device’s place, and its pass stays on record, so that is not undone.",
+        "Let the other one back in, and revoke this one, each on its page.",
+    ),
+    "undo-taken-back": (
+        "The next pass of {title} was withdrawn and its key erased. That is never undone.",
+        "Renew it again.",
+    ),
+    "undo-superseded": (
+        "The old pass of {title} went for good. That is never undone.",
+        "Its new pass gets in; renew it if it needs another.",
+    ),
+    "undo-succession": (
+        "What was signed for the next CA stays on record, so the step is not undone here.",
+        "Go one step back, or on, on the page of the next CA. Once the old CA is put away there is no way back.",
+    ),
     "undo-handed-over": (
         "{title} was handed over, and its key exists on the device alone. That is not undone.",
         "Stop it if it must not get in.",
