@@ -136,6 +136,23 @@ def test_a_renewal_in_the_tray_is_to_be_handed_over_not_made_again() -> None:
     assert found[Act.RENEW_PASS].chosen == WAITING
 
 
+def test_a_renewal_whose_key_is_lost_is_to_be_made_again() -> None:
+    """Broken if it fails: the day list asks to hand over what nobody can, and rounds leave the device out."""
+    lost = replace(WAITING, key_lost=True)
+    assert [(one.act, one.chosen) for one in deeds(OLD, lost)] == [(Act.RENEW_PASS, OLD)]
+    assert renewal.due_by([OLD, lost], [FOLLOW], OLD.not_after, NOW) == [OLD]
+    assert renewal.due_by([OLD, WAITING], [FOLLOW], OLD.not_after, NOW) == []
+    assert lost not in [one.chosen for one in deeds(OLD, lost, replace(WAITING, serial="0c"))]
+
+
+def test_a_device_whose_only_key_is_lost_wants_a_new_pass_at_once() -> None:
+    """Broken if it fails: somebody waits two years for a pass that never comes."""
+    lost = replace(WAITING, key_lost=True)
+    (duty,) = deeds(lost)
+    assert (duty.act, duty.chosen, duty.overdue(NOW)) == (Act.RENEW_PASS, lost, True)
+    assert renewal.overlap_end(lost, 30, NOW) == NOW
+
+
 def test_the_forecast_takes_the_newest_pass_of_a_device() -> None:
     """Broken if it fails: the top line threatens with the end of a pass that nobody needs any more."""
     found = {one.act: one for one in deeds(OLD, IN_USE)}

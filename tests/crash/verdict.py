@@ -66,6 +66,7 @@ def judge(home: Home) -> Outline:
         _check_gateway(secrets, register)
         for one in register.passes():
             assert (register.sealed(one.serial) is not None) == one.key_is_here
+            assert not one.key_lost
         return Outline(
             rows=_rows(home),
             passes=tuple(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import tarfile
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -17,6 +18,7 @@ from hearthkey.pki import copy_lock
 from hearthkey.services.restoring import GAP
 from tests.fakes.home import PASSPHRASE, Home, PracticeHouse, World, at_home
 from tests.fakes.vault import FakeVault
+from tests.fakes.workshop import QuickWorkshop
 
 
 @pytest.fixture
@@ -35,7 +37,9 @@ def made(home: Home, folder: Path | None = None) -> bytes:
 
 def again(tmp_path: Path, world: World) -> PracticeHouse:
     """A computer that has no household, with a keyring of its own."""
-    house = PracticeHouse(tmp_path / "other", World(clock=world.clock, dice=world.dice, locks=world.locks))
+    house = PracticeHouse(
+        tmp_path / "other", World(clock=world.clock, dice=world.dice, locks=world.locks, workshop=world.workshop)
+    )
     house.enter()
     return house
 
@@ -54,7 +58,8 @@ def test_a_copy_is_made_without_the_passphrase_and_brings_everything_back(home: 
             house.restoring.apply(plan)
         there = house.register
         assert there.household() == here.household()
-        assert there.passes() == here.passes()
+        assert [replace(one, key_lost=False) for one in there.passes()] == here.passes()
+        assert [one.title for one in there.passes() if one.key_lost] == ["Tomasz’s laptop", "Odile’s tablet"]
         assert there.entries() == here.entries()
         assert there.list_high_water() == here.list_high_water() + GAP
         assert there.diary()[-1].verb == "restore"
@@ -65,6 +70,42 @@ def test_a_copy_is_made_without_the_passphrase_and_brings_everything_back(home: 
         assert there.loose_secrets() == []
         house.sealing.keep_up()
         assert len(there.sealed_copies()) == 1
+    finally:
+        house.leave()
+
+
+def test_a_renewal_that_waited_is_made_again_after_a_restore(home: Home, tmp_path: Path) -> None:
+    """Otherwise a pass without a key would be handed over and take the place of the one that works."""
+    home.world.workshop = QuickWorkshop()
+    home.reopen()
+    home.hand_over("Ines phone")
+    home.world.clock.forward(days=690)
+    home.unlock()
+    home.house.renewing.renew(home.house.renewing.preview(home.passes("Ines phone")))
+    data, now = made(home), home.world.clock.now()
+    house = again(tmp_path, home.world)
+    there = Home(house, home.world, home.key)
+    try:
+        with house.restoring.preview(data, PASSPHRASE) as plan:
+            house.restoring.apply(plan)
+        old, lost = there.passes("Ines phone")
+        assert (lost.state(now), lost.key_lost, lost.key_is_here) == (State.WAITING, True, False)
+        with pytest.raises(Refused, match="passphrase-lost"):
+            there.hand_over("Ines phone")
+        with pytest.raises(Refused, match="passphrase-lost"):
+            house.bundling.open(lost)
+        planned = house.renewing.plan_due(old.not_after, person="Ines")
+        assert ([one.old for one in planned.plans], planned.left) == ([old], ())
+        assert house.renewing.go_round(planned).failed is None
+        with pytest.raises(Refused, match="renewal-waits"):
+            house.renewing.preview(there.passes("Ines phone"))
+        there.hand_over("Ines phone")
+        assert house.superseding.follow_up() is None
+        proving = house.proving
+        proving.told(proving.preview_told(proving.choose(there.passes("Ines phone"))))
+        assert house.superseding.follow_up() is not None
+        states = [one.state(now) for one in there.passes("Ines phone")]
+        assert states == [State.REVOKED, State.REVOKED, State.IN_USE]
     finally:
         house.leave()
 

@@ -8,8 +8,8 @@ from datetime import datetime, timedelta
 from enum import StrEnum
 
 from hearthkey.core.outlook import DUE, HOUSE_DUE
-from hearthkey.core.passes import LIVING, Pass
-from hearthkey.core.renewal import Follow, Visit, Way, last_visit, renewals, without_bridged, works
+from hearthkey.core.passes import Pass
+from hearthkey.core.renewal import Follow, Visit, Way, held, last_visit, renewals, without_bridged, works
 
 LAST_CALL = timedelta(days=30)
 """How long before everybody would be refused the same duty is said once more."""
@@ -121,7 +121,7 @@ def forecast(
         follows: which pass was made to follow which.
         visits: days on which people are met; the last one before an end is the day to act.
     """
-    living = [one for one in passes if one.state(now) in LIVING]
+    living = held(passes, now)
     found = [*house_duties(house, living)]
     renewed = renewals(living, follows, now)
     for one in without_bridged(living, now):
@@ -170,6 +170,8 @@ def _of_pass(one: Pass, after: Pass | None, visits: Sequence[Visit], now: dateti
         # On the morning of the last day, or sooner for a visit of hours.
         by = one.not_after - min(timedelta(days=1), life / 2)
         return [Duty(f"guest-{one.serial}", by, Act.GUEST_LEAVES, one.not_after, one)]
+    if one.key_lost:  # nobody can get in by it, so there is nothing to wait for
+        return [Duty(f"renew-{one.serial}", one.not_before, Act.RENEW_PASS, one.not_after, one)]
     by = one.not_after - min(DUE, life / 2)
     by = last_visit(one.person, one.not_after, visits, now) or by
     if after is not None and after.identity == one.identity and after.handed_over is None:

@@ -46,6 +46,7 @@ class Pass:
         reason: why it stands on the newest list, else None.
         since: when it was put on the list, else None.
         proofs: each time it was seen to get in, the first of them first.
+        key_lost: its key should wait here and does not, for a sealed copy that was brought back has none.
     """
 
     person: str
@@ -62,6 +63,7 @@ class Pass:
     reason: Reason | None
     since: datetime | None
     proofs: tuple[Proof, ...] = ()
+    key_lost: bool = False
 
     @property
     def proved(self) -> datetime | None:
@@ -75,8 +77,8 @@ class Pass:
 
     @property
     def key_is_here(self) -> bool:
-        """Whether its key waits here: it was neither handed over nor withdrawn for good."""
-        return self.handed_over is None and self.reason in {None, Reason.CERTIFICATE_HOLD}
+        """Whether its key waits here: it was neither handed over nor lost nor withdrawn for good."""
+        return self.handed_over is None and not self.key_lost and self.reason in {None, Reason.CERTIFICATE_HOLD}
 
     def gets_in(self, now: datetime) -> bool:
         """Whether the gateway lets it in at a moment."""

@@ -59,19 +59,26 @@ class Visit:
 
 
 def overlap_end(old: Pass, days: int, now: datetime) -> datetime:
-    """Until when an old pass gets in beside its new one.
+    """Until when an old pass gets in beside its new one; one whose key is lost never does.
 
     Raises:
         Refused: overlap-out-of-range.
     """
     if not 1 <= days <= LONGEST_OVERLAP:
         raise Refused("overlap-out-of-range", text=str(days), longest=LONGEST_OVERLAP)
-    return min(now + timedelta(days=days), old.not_after)
+    return now if old.key_lost else min(now + timedelta(days=days), old.not_after)
 
 
 def works(one: Pass, now: datetime) -> bool:
     """Whether a device gets in with it: it was handed over, and nothing stands against it."""
     return one.state(now) is State.IN_USE
+
+
+def held(passes: Iterable[Pass], now: datetime) -> list[Pass]:
+    """Living passes. One whose key is lost counts only where its device has no other: nobody will ever get in by it."""
+    living = [one for one in passes if one.state(now) in LIVING]
+    there = {one.identity for one in living if not one.key_lost}
+    return [one for one in living if not one.key_lost or one.identity not in there]
 
 
 def bridged(one: Pass, passes: Iterable[Pass], now: datetime) -> bool:
@@ -138,7 +145,9 @@ class Lineage:
 def renewals(passes: Iterable[Pass], follows: Iterable[Follow], now: datetime) -> dict[str, Pass]:
     """By the serial of an old pass, the newest that was made to follow it and may still do so."""
     lineage = Lineage(follows)
-    living = {one.serial: (place, one) for place, one in enumerate(passes) if one.state(now) in LIVING}
+    living = {
+        one.serial: (place, one) for place, one in enumerate(passes) if one.state(now) in LIVING and not one.key_lost
+    }
     found = {}
     for old in lineage.followed:
         after = [living[new] for new in lineage.successors(old) if new in living]

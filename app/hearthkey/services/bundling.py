@@ -65,6 +65,8 @@ class Bundling:
         """
         if chosen.handed_over is not None:
             raise Refused("pass-handed-over", title=chosen.title)
+        if chosen.key_lost:
+            raise Refused("passphrase-lost", title=chosen.title)
         if not chosen.key_is_here:
             raise Refused("pass-not-alive", title=chosen.title, state=State.REVOKED.value)
         kept = self._vault.get(secret_names.bundle_passphrase(the_authority(self._register), chosen.serial))

@@ -26,12 +26,14 @@ class HandingOver:
         """Decide which pass of a device is meant.
 
         Raises:
-            Refused: pass-handed-over, pass-not-alive.
+            Refused: pass-handed-over, pass-not-alive, passphrase-lost.
         """
         chosen = looking.waiting(passes)
         state = chosen.state(self._clock.now())
         if state in {State.REVOKED, State.ENDED}:
             raise Refused("pass-not-alive", title=chosen.title, state=state.value)
+        if chosen.key_lost:
+            raise Refused("passphrase-lost", title=chosen.title)
         return HandOverPlan(chosen)
 
     def apply(self, plan: HandOverPlan) -> Changes:

@@ -8,7 +8,7 @@ from datetime import datetime
 
 from hearthkey.core import renewal
 from hearthkey.core.errors import HearthkeyError, Refused
-from hearthkey.core.passes import LIVING, Pass, State
+from hearthkey.core.passes import Pass, State
 from hearthkey.core.plans import Changes, FollowPlan, RenewPlan
 from hearthkey.core.renewal import Way
 from hearthkey.core.sentences.diary import day
@@ -104,20 +104,22 @@ class Renewing:
             replace=True,
         )
         planned = self._enrolling.preview(wanted)
-        enrol = replace(planned, follows=(FollowPlan(old, overlap_ends, Way.RENEWED),))
+        lost = [one for one in looking.living(passes, now) if one.key_lost and one != old]
+        follows = [FollowPlan(one, renewal.overlap_end(one, overlap_days, now), Way.RENEWED) for one in (old, *lost)]
+        enrol = replace(planned, follows=tuple(follows))
         new_end = self._enrolling.ends(enrol)
         if new_end < old.not_after:
             raise Refused("renewal-ends-sooner", title=old.title, new=day(new_end), old=day(old.not_after))
-        return RenewPlan(old, enrol, new_end, overlap_ends, old.gets_in(now))
+        return RenewPlan(old, enrol, new_end, overlap_ends, renewal.works(old, now))
 
     def _followed(self, passes: Sequence[Pass], now: datetime) -> Pass:
-        living = looking.living(passes, now)
+        living = renewal.held(passes, now)
         if not living:
             last = looking.newest(passes)
             if last.state(now) is State.REVOKED:
                 raise Refused("device-revoked", title=last.title)
             return last
-        if living[-1].handed_over is None:
+        if living[-1].key_is_here:
             raise Refused("renewal-waits", title=living[-1].title)
         return max(living, key=lambda one: (renewal.works(one, now), one.not_after))
 
@@ -147,8 +149,8 @@ class Renewing:
         plans: list[RenewPlan] = []
         left: list[Left] = []
         for passes in {one[0].identity: one for one in devices}.values():
-            living = looking.living(passes, self._clock.now())
-            if living and living[-1].handed_over is None:
+            living = renewal.held(passes, self._clock.now())
+            if living and living[-1].key_is_here:
                 left.append(Left(living[-1], "waits"))
             else:
                 plans.append(self.preview(passes, overlap_days=overlap_days))
@@ -183,11 +185,11 @@ class Renewing:
 
     def _left_out(self, passes: Sequence[Pass], until: datetime, person: str | None, now: datetime) -> list[Left]:
         """Devices that lose access by then all the same, and that no round takes along; the newest pass tells why."""
-        newest = {one.identity: one for one in passes if one.state(now) in LIVING and _is_of(one, person)}
+        newest = {one.identity: one for one in renewal.held(passes, now) if _is_of(one, person)}
         found = []
         for one in newest.values():
             before = [other for other in passes if other.identity == one.identity and renewal.works(other, now)]
-            if one.handed_over is None and any(other.not_after <= until for other in before):
+            if one.key_is_here and any(other.not_after <= until for other in before):
                 found.append(Left(one, "waits"))
             elif one.not_after <= until and one.guest:
                 found.append(Left(one, "guest"))

@@ -19,7 +19,9 @@ SELECT name, gateway_host, identity_suffix, home_subnets, tunnel_subnet, dns_ser
 """
 PASSES = """
 SELECT person.name, device.label, device.kind, device.identity, pass.serial, pass.key_set, pass.container,
-       pass.guest, pass.not_before, pass.not_after, pass.handed_over, withdrawal.reason, withdrawal.since
+       pass.guest, pass.not_before, pass.not_after, pass.handed_over, withdrawal.reason, withdrawal.since,
+       CASE WHEN pass.handed_over IS NULL AND (withdrawal.reason IS NULL OR withdrawal.reason = 6)
+       THEN (SELECT sealed IS NULL FROM certificate WHERE certificate.serial = pass.serial) END
 FROM pass
 JOIN device ON device.id = pass.device
 JOIN person ON person.id = device.person
@@ -73,9 +75,10 @@ def passes(found: Iterable[Row], proved: Mapping[str, tuple[Proof, ...]]) -> lis
             None if reason is None else _REASONS[reason],
             None if since is None else at(since, UTC),
             proved.get(serial, ()),
+            lost == 1,
         )
         for (person, device, kind, identity, serial, key_set, container,
-             guest, begin, end, handed, reason, since) in found
+             guest, begin, end, handed, reason, since, lost) in found
     ]  # fmt: skip
 
 

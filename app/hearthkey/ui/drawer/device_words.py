@@ -67,6 +67,9 @@ def device_words(one: Pass, now: datetime) -> DeviceWords:
         rest = Sentence("A gateway that holds the list keeps it out. It can be let back in.", {})
         told = _since("Stopped on {day}.", one)
         return DeviceWords(sign, told, rest, Step.LET_IN, (Step.ANEW,), stops=False, revokes=True)
+    if one.key_lost:
+        rest = Sentence("It gets in again with a new pass.", {})
+        return DeviceWords(sign, Sentence("Waiting.", {}), rest, Step.RENEW, (), stops=True, revokes=True)
     return _living(one, now, sign, waits=state is State.WAITING)
 
 

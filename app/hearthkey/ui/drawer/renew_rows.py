@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from hearthkey.core import renewal
 from hearthkey.core.duties import SLOWEST_VISIT
-from hearthkey.core.passes import LIVING, Pass, State
+from hearthkey.core.passes import Pass, State
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.labels import Label
 from hearthkey.ui.controls.tick import Tick
@@ -43,8 +43,8 @@ class Candidate:
 def candidates(snapshot: Snapshot) -> list[Candidate]:
     """Whose pass may be followed: it is on its device, and nothing newer waits. The soonest to end first."""
     now = snapshot.at
-    living = [one for one in snapshot.passes if one.state(now) in LIVING]
-    waits = {one.identity for one in living if one.handed_over is None}
+    living = renewal.held(snapshot.passes, now)
+    waits = {one.identity for one in living if one.key_is_here}
     found = [
         Candidate(
             one,
