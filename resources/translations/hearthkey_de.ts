@@ -2632,9 +2632,14 @@
         <translation>Jetzt liefern</translation>
     </message>
     <message>
-        <source>Replace {title}</source>
+        <source>Hand over {title}</source>
         <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
-        <translation>{title} ersetzen</translation>
+        <translation>{title} übergeben</translation>
+    </message>
+    <message>
+        <source>Renew {title}</source>
+        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <translation>{title} erneuern</translation>
     </message>
     <message>
         <source>Say less at the top</source>
@@ -7519,6 +7524,11 @@
         <translation>Wähle die dieses Haushalts.</translation>
     </message>
     <message>
+        <source>Choose “Lost”: devices go first. Then no pass of this CA can be stopped any more.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>Wähle „Verloren“: dann kommen die Geräte zuerst. Danach lässt sich kein Pass dieser CA mehr sperren.</translation>
+    </message>
+    <message>
         <source>Close it first. Looking works meanwhile.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Schließ es zuerst. Ansehen geht solange.</translation>
@@ -8194,6 +8204,11 @@
         <translation>Mach weiter; hearthkey succession zeigt den nächsten Schritt.</translation>
     </message>
     <message>
+        <source>Go one step back, or on, on the page of the next CA. Once the old CA is put away there is no way back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Geh auf der Seite der nächsten CA einen Schritt zurück oder weiter. Ist die alte CA einmal ausgemustert, führt kein Weg zurück.</translation>
+    </message>
+    <message>
         <source>Guest.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
         <translation>Gast.</translation>
@@ -8232,6 +8247,11 @@
         <source>How much room {text} takes in a packet is not known here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wie viel Platz {text} in einem Paket braucht, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>If an older sealed copy was brought back, bring back the newest. If the gateway was another household’s, choose another folder, or empty this one by hand.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Wenn eine ältere versiegelte Kopie zurückgeholt wurde, hol die neueste zurück. Wenn das Gateway zu einem anderen Haushalt gehörte, wähl einen anderen Ordner oder leere diesen von Hand.</translation>
     </message>
     <message>
         <source>If it is the CA’s, open it once with the program that made it, and lock it anew with AES.</source>
@@ -8484,6 +8504,11 @@
         <translation>Die letzten Pässe der alten CA sind abgelaufen: {titles}.</translation>
     </message>
     <message>
+        <source>Its new pass gets in; renew it if it needs another.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sein neuer Pass kommt hinein; erneuere ihn, wenn es einen weiteren braucht.</translation>
+    </message>
+    <message>
         <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Seine Passphrase lässt sich schnell erraten. Hier lässt er sich lesen; lösche die Datei nach der Übernahme.</translation>
@@ -8549,6 +8574,11 @@
         <translation>Lass es wieder ein, oder widerruf es endgültig.</translation>
     </message>
     <message>
+        <source>Let the devices go first: hearthkey succession begin --lost. Then no pass of this CA can be stopped any more.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lass die Geräte zuerst gehen: hearthkey succession begin --lost. Danach lässt sich kein Pass dieser CA mehr sperren.</translation>
+    </message>
+    <message>
         <source>Let the gateway trust both</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation>Das Gateway beiden vertrauen lassen</translation>
@@ -8557,6 +8587,11 @@
         <source>Let the old pass of {title} go</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>{title}: den alten Pass beenden</translation>
+    </message>
+    <message>
+        <source>Let the other one back in, and revoke this one, each on its page.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lass das andere wieder ein und widerrufe dieses, jedes auf seiner Seite.</translation>
     </message>
     <message>
         <source>Line {line} asks for the first or last of a list that is empty today.</source>
@@ -9499,6 +9534,11 @@
         <translation>Wird geprobt: {form}</translation>
     </message>
     <message>
+        <source>Renew it again.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Erneuere ihn noch einmal.</translation>
+    </message>
+    <message>
         <source>Renew it first, or revoke it if nobody needs it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Erneuere es zuerst, oder widerrufe es, wenn niemand es braucht.</translation>
@@ -9854,6 +9894,11 @@
         <translation>Nimm das Bild noch einmal auf, scharf und mit dem weißen Rand.</translation>
     </message>
     <message>
+        <source>Take the renewal back on the device’s page, as long as the bundle waits in the tray.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nimm die Erneuerung auf der Seite des Geräts zurück, solange das Bündel in der Ablage wartet.</translation>
+    </message>
+    <message>
         <source>Take the seven words that the app offers, or a longer one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nimm die sieben Wörter, die die App vorschlägt, oder eine längere.</translation>
@@ -9882,6 +9927,11 @@
         <source>That does no harm: devices trust its key, and not the signature on itself.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Das schadet nicht: Geräte vertrauen dem Schlüssel der CA, nicht ihrer Signatur unter sich selbst.</translation>
+    </message>
+    <message>
+        <source>The CA cannot vouch for the next one, so that devices would turn away from the gateway. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Die CA kann nicht für die nächste bürgen; Geräte würden das Gateway meiden. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>The CA ended on {end}; nothing that it signed counts after that day.</source>
@@ -10397,6 +10447,11 @@
         <source>The gateway’s list</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Die Liste des Gateways</translation>
+    </message>
+    <message>
+        <source>The gateway’s list is of a CA that is not known here. Nothing was changed there, for a list from here could let revoked devices in again and lock newer ones out. Until this is settled, no stop gets there.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Die Liste am Gateway ist von einer CA, die hier nicht bekannt ist. Dort wurde nichts geändert, denn eine Liste von hier könnte widerrufene Geräte wieder hereinlassen und neuere aussperren. Bis das geklärt ist, kommt keine Sperre dort an.</translation>
     </message>
     <message>
         <source>The gateway’s private key, not encrypted, PEM (RFC 7468 section 10).</source>
@@ -11519,6 +11574,11 @@
         <translation>Die neue Liste liegt auf dem Gateway, doch der Befehl danach endete mit {status} und sagte: {said}.</translation>
     </message>
     <message>
+        <source>The new pass of {title} has a number of its own that stays on record, so it is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Der neue Pass von {title} hat eine eigene Nummer, die verzeichnet bleibt; das wird also nicht rückgängig gemacht.</translation>
+    </message>
+    <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title}: Der neue Pass würde am {new} ablaufen, vor dem alten ({old}).</translation>
@@ -11584,6 +11644,11 @@
         <translation>{title}: Der nächste Pass wurde vor der Übergabe zurückgenommen, mit Sperrliste Nr. {number}. Sein Schlüssel wurde hier gelöscht; der Pass davor bleibt, wie er ist.</translation>
     </message>
     <message>
+        <source>The next pass of {title} was withdrawn and its key erased. That is never undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Der nächste Pass von {title} wurde zurückgezogen und sein Schlüssel gelöscht. Das wird nie rückgängig gemacht.</translation>
+    </message>
+    <message>
         <source>The next step stands on this page.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Der nächste Schritt steht auf dieser Seite.</translation>
@@ -11647,6 +11712,11 @@
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>{title}: Der alte Pass kommt nie wieder hinein, sobald das Gateway Liste Nr. {number} hat. Der neue ist nicht betroffen. Das ist endgültig.</translation>
+    </message>
+    <message>
+        <source>The old pass of {title} went for good. That is never undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Der alte Pass von {title} ging endgültig. Das wird nie rückgängig gemacht.</translation>
     </message>
     <message>
         <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
@@ -12604,6 +12674,11 @@
         <translation>Rückgängig: Nachweis für {whom}</translation>
     </message>
     <message>
+        <source>Undo: a step to the next CA</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: ein Schritt zur nächsten CA</translation>
+    </message>
+    <message>
         <source>Undo: delete a copy of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rückgängig: Kopie für {whom} löschen</translation>
@@ -12624,9 +12699,24 @@
         <translation>Rückgängig: Vorlage {name} behalten</translation>
     </message>
     <message>
+        <source>Undo: let the old pass of {whom} go</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: den alten Pass von {whom} beenden</translation>
+    </message>
+    <message>
         <source>Undo: let {whom} back in</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rückgängig: {whom} wieder einlassen</translation>
+    </message>
+    <message>
+        <source>Undo: renew {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: {whom} erneuern</translation>
+    </message>
+    <message>
+        <source>Undo: replace a device by {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: ein Gerät durch {whom} ersetzen</translation>
     </message>
     <message>
         <source>Undo: revoke {whom}</source>
@@ -12637,6 +12727,11 @@
         <source>Undo: stop {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rückgängig: {whom} sperren</translation>
+    </message>
+    <message>
+        <source>Undo: take the renewal of {whom} back</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: die Erneuerung von {whom} zurücknehmen</translation>
     </message>
     <message>
         <source>Undo: the choices for the gateway’s files</source>
@@ -12952,6 +13047,11 @@
         <source>What was read back from the gateway is not what was sent ({name}). The gateway goes on with what it had before.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Was vom Gateway zurückgelesen wurde, ist nicht, was gesendet wurde ({name}). Das Gateway arbeitet weiter mit dem, was es hatte.</translation>
+    </message>
+    <message>
+        <source>What was signed for the next CA stays on record, so the step is not undone here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Was für die nächste CA signiert wurde, bleibt verzeichnet; der Schritt wird hier also nicht rückgängig gemacht.</translation>
     </message>
     <message>
         <source>What was written to {path} did not come back the same. Nothing was lost, nothing is half done.</source>
@@ -14897,6 +14997,11 @@
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{title} gilt dann ab heute als nachgewiesen, weil {person} es sagt. Das bleibt aufgeschrieben und lässt sich nicht zurücknehmen. Es ist nur etwas wert, wenn das WLAN aus war.</translation>
+    </message>
+    <message>
+        <source>{title} took another device’s place, and its pass stays on record, so that is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{title} hat den Platz eines anderen Geräts eingenommen, und sein Pass bleibt verzeichnet; das wird also nicht rückgängig gemacht.</translation>
     </message>
     <message>
         <source>{title} was handed over, and its key exists on the device alone. That is not undone.</source>

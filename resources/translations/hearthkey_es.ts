@@ -2632,9 +2632,14 @@
         <translation>Enviar ahora</translation>
     </message>
     <message>
-        <source>Replace {title}</source>
+        <source>Hand over {title}</source>
         <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
-        <translation>Sustituir {title}</translation>
+        <translation>Entregar en mano {title}</translation>
+    </message>
+    <message>
+        <source>Renew {title}</source>
+        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <translation>Renovar {title}</translation>
     </message>
     <message>
         <source>Say less at the top</source>
@@ -7519,6 +7524,11 @@
         <translation>Elige el de este hogar.</translation>
     </message>
     <message>
+        <source>Choose “Lost”: devices go first. Then no pass of this CA can be stopped any more.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>Elige «Perdida»: los dispositivos van primero. Después ya no se puede bloquear ningún pase de esta CA.</translation>
+    </message>
+    <message>
         <source>Close it first. Looking works meanwhile.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Ciérrala primero. Mientras tanto se puede mirar.</translation>
@@ -8194,6 +8204,11 @@
         <translation>Continúa; hearthkey succession muestra el paso siguiente.</translation>
     </message>
     <message>
+        <source>Go one step back, or on, on the page of the next CA. Once the old CA is put away there is no way back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Da un paso atrás, o adelante, en la página de la próxima CA. Una vez retirada la CA antigua no hay vuelta atrás.</translation>
+    </message>
+    <message>
         <source>Guest.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
         <translation>Invitado.</translation>
@@ -8232,6 +8247,11 @@
         <source>How much room {text} takes in a packet is not known here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Aquí no se sabe cuánto espacio ocupa {text} en un paquete de red.</translation>
+    </message>
+    <message>
+        <source>If an older sealed copy was brought back, bring back the newest. If the gateway was another household’s, choose another folder, or empty this one by hand.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Si se recuperó una copia sellada antigua, recupera la más nueva. Si la pasarela era de otro hogar, elige otra carpeta o vacía esta a mano.</translation>
     </message>
     <message>
         <source>If it is the CA’s, open it once with the program that made it, and lock it anew with AES.</source>
@@ -8484,6 +8504,11 @@
         <translation>Caducaron sus últimos pases: {titles}.</translation>
     </message>
     <message>
+        <source>Its new pass gets in; renew it if it needs another.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Su nuevo pase entra; renuévalo si necesita otro.</translation>
+    </message>
+    <message>
         <source>Its passphrase can be guessed quickly. It can be read here; delete the file after the take-over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Su frase de contraseña se puede adivinar deprisa. Aquí se puede leer; borra el archivo después de adoptar el hogar.</translation>
@@ -8549,6 +8574,11 @@
         <translation>Déjalo entrar de nuevo, o revócalo para siempre.</translation>
     </message>
     <message>
+        <source>Let the devices go first: hearthkey succession begin --lost. Then no pass of this CA can be stopped any more.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Deja que los dispositivos vayan primero: hearthkey succession begin --lost. Después ya no se puede bloquear ningún pase de esta CA.</translation>
+    </message>
+    <message>
         <source>Let the gateway trust both</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation>Hacer que la pasarela confíe en ambas</translation>
@@ -8557,6 +8587,11 @@
         <source>Let the old pass of {title} go</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Retirar el pase anterior de {title}</translation>
+    </message>
+    <message>
+        <source>Let the other one back in, and revoke this one, each on its page.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Deja entrar de nuevo al otro y revoca este, cada uno en su página.</translation>
     </message>
     <message>
         <source>Line {line} asks for the first or last of a list that is empty today.</source>
@@ -9499,6 +9534,11 @@
         <translation>Ensayando: {form}</translation>
     </message>
     <message>
+        <source>Renew it again.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Renuévalo otra vez.</translation>
+    </message>
+    <message>
         <source>Renew it first, or revoke it if nobody needs it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Renuévalo primero, o revócalo si nadie lo necesita.</translation>
@@ -9854,6 +9894,11 @@
         <translation>Haz la foto otra vez, nítida y con el margen blanco.</translation>
     </message>
     <message>
+        <source>Take the renewal back on the device’s page, as long as the bundle waits in the tray.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Deshaz la renovación en la página del dispositivo, mientras el paquete espere en la bandeja.</translation>
+    </message>
+    <message>
         <source>Take the seven words that the app offers, or a longer one.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Usa las siete palabras que ofrece la aplicación, o una frase más larga.</translation>
@@ -9882,6 +9927,11 @@
         <source>That does no harm: devices trust its key, and not the signature on itself.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Eso no hace daño: los dispositivos confían en su clave, y no en su firma sobre sí misma.</translation>
+    </message>
+    <message>
+        <source>The CA cannot vouch for the next one, so that devices would turn away from the gateway. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>La CA no puede responder por la próxima, así que los dispositivos se apartarían de la pasarela. No ha cambiado nada.</translation>
     </message>
     <message>
         <source>The CA ended on {end}; nothing that it signed counts after that day.</source>
@@ -10397,6 +10447,11 @@
         <source>The gateway’s list</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>La lista de la pasarela</translation>
+    </message>
+    <message>
+        <source>The gateway’s list is of a CA that is not known here. Nothing was changed there, for a list from here could let revoked devices in again and lock newer ones out. Until this is settled, no stop gets there.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>La lista de la pasarela es de una CA que aquí no se conoce. Allí no se cambió nada, pues una lista de aquí podría dejar entrar de nuevo a dispositivos revocados y dejar fuera a los más nuevos. Hasta que esto se aclare, ningún bloqueo llega allí.</translation>
     </message>
     <message>
         <source>The gateway’s private key, not encrypted, PEM (RFC 7468 section 10).</source>
@@ -11519,6 +11574,11 @@
         <translation>La lista nueva está en la pasarela, pero el comando posterior terminó con {status} y dijo: {said}.</translation>
     </message>
     <message>
+        <source>The new pass of {title} has a number of its own that stays on record, so it is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>El nuevo pase de {title} tiene un número propio que queda registrado, así que no se deshace.</translation>
+    </message>
+    <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>El pase nuevo de {title} caducaría el {new}, antes que el anterior ({old}).</translation>
@@ -11584,6 +11644,11 @@
         <translation>El pase siguiente de {title} se deshizo antes de entregarse en mano, con la lista de revocación n.º {number}. Su clave se borró aquí; el pase anterior se queda como está.</translation>
     </message>
     <message>
+        <source>The next pass of {title} was withdrawn and its key erased. That is never undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>El próximo pase de {title} se retiró y su clave se borró. Eso no se deshace nunca.</translation>
+    </message>
+    <message>
         <source>The next step stands on this page.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>El paso siguiente está en esta página.</translation>
@@ -11647,6 +11712,11 @@
         <source>The old pass of {title} never gets in again once the gateway holds list {number}. The new one is not affected. This is final.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>El pase anterior de {title} deja de entrar para siempre en cuanto la pasarela tenga la lista n.º {number}. Al nuevo no le afecta. Esto es definitivo.</translation>
+    </message>
+    <message>
+        <source>The old pass of {title} went for good. That is never undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>El pase antiguo de {title} se fue para siempre. Eso no se deshace nunca.</translation>
     </message>
     <message>
         <source>The old passes of {title} never get in again once the gateway holds list {number}. The new ones are not affected. This is final.</source>
@@ -12604,6 +12674,11 @@
         <translation>Deshacer: una prueba de {whom}</translation>
     </message>
     <message>
+        <source>Undo: a step to the next CA</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: un paso hacia la próxima CA</translation>
+    </message>
+    <message>
         <source>Undo: delete a copy of {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: borrar una copia de {whom}</translation>
@@ -12624,9 +12699,24 @@
         <translation>Deshacer: guardar la plantilla {name}</translation>
     </message>
     <message>
+        <source>Undo: let the old pass of {whom} go</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: retirar el pase antiguo de {whom}</translation>
+    </message>
+    <message>
         <source>Undo: let {whom} back in</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: dejar entrar de nuevo a {whom}</translation>
+    </message>
+    <message>
+        <source>Undo: renew {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: renovar {whom}</translation>
+    </message>
+    <message>
+        <source>Undo: replace a device by {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: reemplazar un dispositivo por {whom}</translation>
     </message>
     <message>
         <source>Undo: revoke {whom}</source>
@@ -12637,6 +12727,11 @@
         <source>Undo: stop {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: bloquear {whom}</translation>
+    </message>
+    <message>
+        <source>Undo: take the renewal of {whom} back</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: anular la renovación de {whom}</translation>
     </message>
     <message>
         <source>Undo: the choices for the gateway’s files</source>
@@ -12952,6 +13047,11 @@
         <source>What was read back from the gateway is not what was sent ({name}). The gateway goes on with what it had before.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Lo que se releyó de la pasarela no es lo que se envió ({name}). La pasarela sigue con lo que tenía antes.</translation>
+    </message>
+    <message>
+        <source>What was signed for the next CA stays on record, so the step is not undone here.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lo que se firmó para la próxima CA queda registrado, así que el paso no se deshace aquí.</translation>
     </message>
     <message>
         <source>What was written to {path} did not come back the same. Nothing was lost, nothing is half done.</source>
@@ -14897,6 +14997,11 @@
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{title} cuenta entonces como comprobado hoy, porque lo dice {person}. Eso queda anotado y no se puede deshacer. Solo vale algo si la wifi estaba apagada.</translation>
+    </message>
+    <message>
+        <source>{title} took another device’s place, and its pass stays on record, so that is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{title} ocupó el lugar de otro dispositivo, y su pase queda registrado, así que eso no se deshace.</translation>
     </message>
     <message>
         <source>{title} was handed over, and its key exists on the device alone. That is not undone.</source>
