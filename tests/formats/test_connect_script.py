@@ -6,6 +6,8 @@ import re
 from dataclasses import replace
 
 import pytest
+import tree_sitter
+import tree_sitter_powershell
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -99,3 +101,31 @@ def test_nothing_secret_is_in_it() -> None:
     """If this failed, whoever finds the script has the words as well."""
     assert "AsSecureString" in written()
     assert "ConvertTo-SecureString" not in written()
+
+
+def slips(text: str) -> list[str]:
+    """What a grammar of PowerShell that we did not write (tree-sitter-powershell) cannot make sense of."""
+    parser = tree_sitter.Parser(tree_sitter.Language(tree_sitter_powershell.language()))
+    waiting, found = [parser.parse(text.encode()).root_node], []
+    while waiting:
+        node = waiting.pop()
+        if node.type == "ERROR" or node.is_missing:
+            found.append(f"{node.start_point}: {node.type}")
+        waiting += node.children
+    return found
+
+
+@pytest.mark.parametrize("tunnel", ["split", "full"])
+@pytest.mark.parametrize("name", KEY_SETS)
+def test_a_grammar_of_others_reads_all_of_it(name: str, tunnel: str) -> None:
+    """If this failed, PowerShell would most likely refuse the script as a whole."""
+    chosen = key_set(name)
+    text = written(key_set=name, tunnel=tunnel, ike=chosen.ike, esp=chosen.esp, key_exchange=chosen.key_exchange)
+    assert slips(text) == []
+    assert slips(text.replace("if ($Undo) {", "if ($Undo {")) != []
+
+
+@given(st.text(alphabet=st.characters(blacklist_categories=("Cs", "Cc")), min_size=1, max_size=40))
+def test_no_name_breaks_the_grammar(name: str) -> None:
+    """If this failed, a household's name would make a script that no PowerShell reads."""
+    assert slips(f"$Name = {connect_script.quoted(name)}\n") == []
