@@ -5,6 +5,7 @@ from __future__ import annotations
 import ipaddress
 import threading
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from urllib.request import ProxyHandler, Request, build_opener
 
@@ -197,3 +198,12 @@ def test_a_link_longer_than_any_is_a_fault() -> None:
     """Broken if it fails: a code grows past what a camera reads, and nobody notices."""
     with pytest.raises(ValueError, match="9"):
         link_code.matrix(Secret("http://" + "a" * 160))
+
+
+@pytest.mark.parametrize(
+    ("kind", "form"), [("iphone", Form.PROFILE), ("android", Form.PKCS12), ("windows", Form.PKCS12)]
+)
+def test_a_ticket_offers_what_suits_the_device(home: Home, kind: str, form: Form) -> None:
+    """If this failed, a phone that reads profiles would be given settings to type."""
+    chosen = replace(home.newest("Odile tablet"), kind=kind)
+    assert picking_up(home).preview(chosen, (), "lo").forms == (form,)

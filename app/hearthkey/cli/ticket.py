@@ -23,7 +23,7 @@ _PATIENCE = 0.5
 def ticket_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Open a ticket, show its link, tell what happens, and end once the bundle was picked up."""
     chosen = looking.waiting(looking.find(house.register.passes(), arguments.device))
-    forms = [Form(name) for name in arguments.form or [Form.PKCS12.value]]
+    forms = [Form(name) for name in arguments.form or ()]
     plan = house.picking_up.preview(chosen, forms, arguments.address)
     if arguments.plan:
         _show_plan(house, plan, teller)

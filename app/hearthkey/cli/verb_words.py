@@ -127,7 +127,7 @@ def _ticket(verb: argparse.ArgumentParser) -> None:
         "--form",
         action="append",
         choices=[form.value for form in Form if form not in {Form.CODES, Form.SCRIPT, Form.PEM}],
-        help="what to offer (default: pkcs12); repeat to let the device’s own system decide",
+        help="what to offer (default: what suits the device best); repeat to let the device’s own system decide",
     )
     verb.add_argument("--plan", action="store_true", help="say where it would be opened, and show every address")
 

@@ -11,7 +11,7 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.firewalls import Firewall
 from hearthkey.core.home_addresses import HomeAddress
 from hearthkey.core.household import Household
-from hearthkey.core.kinds import Kinds
+from hearthkey.core.kinds import DeviceKind, Kinds
 from hearthkey.core.network import Subnet
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.sentences import tickets as sentences
@@ -45,6 +45,15 @@ class TicketPlan:
     forms: tuple[Form, ...]
     near: tuple[Subnet, ...]
     firewall: Firewall | None = None
+
+
+_PICKED_UP = (Form.PROFILE.value, Form.PKCS12.value, Form.ARCHIVE.value, Form.BUNDLE.value)
+"""What is one file."""
+
+
+def suited(kind: DeviceKind) -> Form:
+    """What a ticket offers to a device: what suits it best of all that is one file."""
+    return Form(kind.best_form(_PICKED_UP) or Form.PKCS12)
 
 
 class PickingUp:
@@ -82,12 +91,12 @@ class PickingUp:
         household = self._household()
         return home_addresses.judged(self._addresses(), household.home_subnets, household.tunnel_subnet)
 
-    def preview(self, chosen: Pass, forms: Sequence[Form] = (Form.PKCS12,), address: str | None = None) -> TicketPlan:
+    def preview(self, chosen: Pass, forms: Sequence[Form] = (), address: str | None = None) -> TicketPlan:
         """Decide where a ticket would be opened, and for whom.
 
         Args:
             chosen: a waiting pass.
-            forms: what to offer, the recommended one first.
+            forms: what to offer, the recommended one first; what suits the device where nothing is said.
             address: an address or interface of this laptop; the best one where nothing is said.
 
         Raises:
@@ -98,6 +107,7 @@ class PickingUp:
         if chosen.handed_over is not None:
             raise Refused("pass-handed-over", title=chosen.title)
         state = chosen.state(self._clock.now())
+        forms = forms or (suited(self._kinds.of(chosen.kind)),)
         if state in {State.REVOKED, State.ENDED}:
             raise Refused("pass-not-alive", title=chosen.title, state=state.value)
         for form in forms:

@@ -15,11 +15,12 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.services.bundling import Written
+from hearthkey.services.picking_up import suited
 from hearthkey.ui.drives import Drive, Sticks
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.own_ways import OwnWay
 from hearthkey.ui.pages.two_channels import Screen, Side
-from hearthkey.ui.pages.ways_out import Way, WayOut, ticket_form
+from hearthkey.ui.pages.ways_out import Way, WayOut
 from hearthkey.ui.pickup.pickup import Pickup
 
 
@@ -154,7 +155,7 @@ class Leaving(QObject):
                 self.pickup.close()
 
         last = self._errands.last
-        form = WayOut.TICKET.form if last is None else ticket_form(last.kinds.of(chosen.kind))
+        form = WayOut.TICKET.form if last is None else suited(last.kinds.of(chosen.kind))
         self.pickup.open(chosen, form, address, came, self._failed(question))
 
     def close_pickup(self) -> None:

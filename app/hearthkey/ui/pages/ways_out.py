@@ -52,18 +52,10 @@ Way = WayOut | OwnWay
 _ONLY_FOR_SOME = frozenset({WayOut.PROFILE, WayOut.SCRIPT, WayOut.PEM})
 """What other devices can do nothing with at all; the rest may be wanted against what is known of a kind."""
 
-_PICKED_UP = (Form.PROFILE.value, Form.PKCS12.value, Form.ARCHIVE.value, Form.BUNDLE.value)
-"""What is one file."""
-
 
 def fitting(kind: DeviceKind) -> tuple[WayOut, ...]:
     """The ways that a device of a kind can do something with."""
     return tuple(way for way in WayOut if way not in _ONLY_FOR_SOME or way.form.value in kind.forms)
-
-
-def ticket_form(kind: DeviceKind) -> Form:
-    """What a ticket offers: what suits the device best of all that is one file."""
-    return Form(kind.best_form(_PICKED_UP) or Form.PKCS12)
 
 
 def title(way: Way) -> str:
