@@ -55,9 +55,9 @@ TEXTS: dict[str, Text] = {
     "lost": Text("Label, strong.", "If it is lost", "Wenn es weg ist", "Si se pierde"),
     "lost-more": Text(
         "What to do if the device is lost or stolen.",
-        "Call at once, at any hour. It is stopped within seconds and can be let back in if it turns up.",
-        "Ruf sofort an, egal wann. Es wird in Sekunden gesperrt und kommt wieder hinein, wenn es auftaucht.",
-        "Llama enseguida, a cualquier hora. Se detiene en segundos y vuelve a entrar si aparece.",
+        "Call at once, at any hour. It is then stopped quickly, and can be let back in if it turns up.",
+        "Ruf sofort an, egal wann. Es wird dann schnell gesperrt und kommt wieder hinein, wenn es auftaucht.",
+        "Llama enseguida, a cualquier hora. Así se bloquea pronto, y vuelve a entrar si aparece.",
     ),
     "until": Text("{day} is a date.", "It gets in until {day}.", "Es kommt bis {day} hinein.", "Entra hasta el {day}."),
     "note": Text("Label above empty lines.", "Note", "Notiz", "Nota"),
