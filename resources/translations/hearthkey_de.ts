@@ -1421,8 +1421,23 @@
     </message>
     <message>
         <source>{day}, at the table</source>
-        <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
         <translation>{day}, am Tisch</translation>
+    </message>
+    <message>
+        <source>{day}, at the table. Done: {done}.</source>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
+        <translation>{day}, am Tisch. Fertig: {done}.</translation>
+    </message>
+    <message>
+        <source>{day}, at the table. Done: {done}. Still to come: {ahead}.</source>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
+        <translation>{day}, am Tisch. Fertig: {done}. Noch dran: {ahead}.</translation>
+    </message>
+    <message>
+        <source>{day}, at the table. Still to come: {ahead}.</source>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
+        <translation>{day}, am Tisch. Noch dran: {ahead}.</translation>
     </message>
     <message>
         <source>{number} of {count}</source>

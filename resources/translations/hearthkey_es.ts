@@ -1421,8 +1421,23 @@
     </message>
     <message>
         <source>{day}, at the table</source>
-        <extracomment>The desk: the whole screen, turned to whoever the device in hand is for.</extracomment>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
         <translation>{day}, en la mesa</translation>
+    </message>
+    <message>
+        <source>{day}, at the table. Done: {done}.</source>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
+        <translation>{day}, en la mesa. Listo: {done}.</translation>
+    </message>
+    <message>
+        <source>{day}, at the table. Done: {done}. Still to come: {ahead}.</source>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
+        <translation>{day}, en la mesa. Listo: {done}. Aún falta: {ahead}.</translation>
+    </message>
+    <message>
+        <source>{day}, at the table. Still to come: {ahead}.</source>
+        <extracomment>What stands on the desk at one moment, worked out from whose turn it is and what may be on the screen.</extracomment>
+        <translation>{day}, en la mesa. Aún falta: {ahead}.</translation>
     </message>
     <message>
         <source>{number} of {count}</source>

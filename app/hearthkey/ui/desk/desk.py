@@ -170,8 +170,8 @@ class Desk(QWidget):
         if turns is None or last is None:
             return
         turn, pickup = turns.current, self.sitting.leaving.pickup
-        day = self.tr("{day}, at the table").format(day=weekday(last.at.astimezone()))
-        self.head.show_device(spoken(turn.one.title), day)
+        day = weekday(last.at.astimezone())
+        self.head.show_device(spoken(turn.one.title), showing.table_words(turns, day))
         self.head.show_clock(runs=pickup.is_open, seconds=pickup.left)
         self._show_card(turn)
         self._show_steps(turn, last)

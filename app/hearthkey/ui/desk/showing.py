@@ -7,6 +7,7 @@ from enum import Enum
 
 from PySide6.QtCore import QCoreApplication
 
+from hearthkey.core.phrases import Listing
 from hearthkey.core.sentences import tickets
 from hearthkey.core.ticket_events import Happened
 from hearthkey.ui.desk.telling import Moment
@@ -150,3 +151,19 @@ def count_words(turns: Turns) -> str:
         return ""
     place = _tr("Desk", "{number} of {count}") if not done else _tr("Desk", "{number} of {count}, {done} done")
     return place.format(number=turns.at + 1, count=count, done=done)
+
+
+def table_words(turns: Turns, day: str) -> str:
+    """What day it is, and who else is at the table: who is done, and who is still to come."""
+    others = [turn for number, turn in enumerate(turns.all) if number != turns.at]
+    done = spoken(Listing(turn.one.title for turn in others if turn.done))
+    ahead = spoken(Listing(turn.one.title for turn in others if not turn.done))
+    if done and ahead:
+        told = _tr("Desk", "{day}, at the table. Done: {done}. Still to come: {ahead}.")
+    elif done:
+        told = _tr("Desk", "{day}, at the table. Done: {done}.")
+    elif ahead:
+        told = _tr("Desk", "{day}, at the table. Still to come: {ahead}.")
+    else:
+        told = _tr("Desk", "{day}, at the table")
+    return told.format(day=day, done=done, ahead=ahead)
