@@ -4056,6 +4056,11 @@
         <translation>Jeder Weg wird vorher geprobt: Genau diese Bytes werden mit der Passphrase geöffnet und am Zertifikat des Gateways und an der Sperrliste geprüft. Was nicht hineinkäme, geht nicht hinaus.</translation>
     </message>
     <message>
+        <source>Known to go wrong with such a device:</source>
+        <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
+        <translation>Bekannt ist bei solchen Geräten:</translation>
+    </message>
+    <message>
         <source>Your own texts are written as they are: whether one is right, only the program knows that reads it.</source>
         <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
         <translation>Eigene Texte werden geschrieben, wie sie sind: Ob einer stimmt, weiß nur das Programm, das ihn liest.</translation>

@@ -4056,6 +4056,11 @@
         <translation>Cada salida se ensaya antes: esos mismos bytes se abren con la frase de contraseña y se prueban con el certificado de la pasarela y la lista de revocación. Lo que no podría entrar no sale.</translation>
     </message>
     <message>
+        <source>Known to go wrong with such a device:</source>
+        <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
+        <translation>Lo que suele fallar en un dispositivo así:</translation>
+    </message>
+    <message>
         <source>Your own texts are written as they are: whether one is right, only the program knows that reads it.</source>
         <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
         <translation>Tus propios textos se escriben tal cual: si uno es correcto, solo lo sabe el programa que lo lee.</translation>

@@ -23,6 +23,11 @@ def why(kind: DeviceKind) -> str:
     return kind.why(spoken_here())
 
 
+def traps(kind: DeviceKind) -> tuple[str, ...]:
+    """What is known to go wrong with it."""
+    return kind.traps(spoken_here())
+
+
 def made_for(kinds: Kinds, name: str) -> tuple[str, str]:
     """For which kind a pass was made, and what is behind that; a kind that is gone is told by its name."""
     if name not in kinds:

@@ -111,3 +111,14 @@ def test_no_choice_is_cut(qtbot: QtBot, theme: Theme, phone: Scene, wide: int, s
     every = [*choices.connects.segments(), *choices.signed.segments()]
     qtbot.waitUntil(lambda: all(map(fits, every)))
     assert phone.page.width() == wide
+
+
+def test_what_is_known_to_go_wrong_stands_beside(phone: Scene) -> None:
+    """If this failed, the householder would meet a trap that is written down, with a relative looking on."""
+    told = phone.page.panel.rest.text()
+    assert phone.errands.last is not None
+    traps = phone.errands.last.kinds.of("iphone").traps()
+    assert traps
+    assert all(trap in told for trap in traps)
+    phone.page.panel.rest.warn(())
+    assert not phone.page.panel.rest.isVisible() or traps[0] not in phone.page.panel.rest.text()

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui import kind_words
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.clipboard import SecretClipboard
 from hearthkey.ui.dates import day
@@ -133,6 +134,7 @@ class HandOver(QWidget):
             return
         if self._errands.last is not None:
             self.left.rows.know(self._errands.last.kinds)
+            self.panel.rest.warn(kind_words.traps(self._errands.last.kinds.of(one.kind)))
         self.leaving.open(one)
         end = day(one.not_after)
         self.head.say(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QCoreApplication, QLocale, Qt, QUrl, Signal
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
@@ -10,7 +12,7 @@ from hearthkey.core.errors import HearthkeyError, Refused
 from hearthkey.core.passes import Pass
 from hearthkey.core.rehearsal import RehearsalFailed
 from hearthkey.ui.controls.buttons import Button
-from hearthkey.ui.controls.labels import Label, Rule, Voice
+from hearthkey.ui.controls.labels import Label, Prose, Rule, Voice
 from hearthkey.ui.drives import Drive
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.leaving import Pull, Saved
@@ -42,12 +44,24 @@ class RestCard(QWidget):
         column = _column(self)
         column.addWidget(Label(theme, Role.BODY, text, color="ink2", wrap=True))
         column.addWidget(self._own)
+        self._traps = Prose(theme, Role.BODY, strong=Role.BODY_STRONG, lines=1.4)
+        column.addWidget(self._traps)
         column.addStretch(1)
         self.mention_own(mentioned=False)
+        self.warn(())
 
     def mention_own(self, *, mentioned: bool) -> None:
         """Say what holds for own texts, where there are some."""
         self._own.setVisible(mentioned)
+
+    def warn(self, traps: Sequence[str]) -> None:
+        """Say what is known to go wrong with this kind of device."""
+        self._traps.setVisible(bool(traps))
+        self._traps.speak("\n".join(("", *traps)), stressed=self.tr("Known to go wrong with such a device:"))
+
+    def text(self) -> str:
+        """What is said of the kind of device."""
+        return self._traps.text()
 
 
 class WorkingCard(QWidget):
