@@ -13049,6 +13049,11 @@
         <translation>Was diese CA signiert, würde abgewiesen ({seen}). Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>What this script says cannot be read back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Was dieses Skript sagt, lässt sich nicht zurücklesen.</translation>
+    </message>
+    <message>
         <source>What waits in the tray takes it along when it leaves; a file that was saved of it before has to be saved again.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Was in der Ablage wartet, nimmt es mit, wenn es hinausgeht; eine Datei, die vorher davon gespeichert wurde, muss neu gespeichert werden.</translation>

@@ -13049,6 +13049,11 @@
         <translation>Lo que firme esta CA sería rechazado ({seen}). No se ha cambiado nada.</translation>
     </message>
     <message>
+        <source>What this script says cannot be read back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lo que dice este script no se puede releer.</translation>
+    </message>
+    <message>
         <source>What waits in the tray takes it along when it leaves; a file that was saved of it before has to be saved again.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Lo que espera en la bandeja se lo lleva al salir; un archivo que se guardó antes hay que guardarlo de nuevo.</translation>

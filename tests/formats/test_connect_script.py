@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import base64
 import re
 from dataclasses import replace
 
@@ -11,6 +12,7 @@ import tree_sitter_powershell
 from hypothesis import given
 from hypothesis import strategies as st
 
+from hearthkey.core.errors import Refused
 from hearthkey.core.keysets import KEY_SETS, key_set
 from hearthkey.formats import connect_script
 from tests.formats.practice import SETTINGS
@@ -129,3 +131,27 @@ def test_a_grammar_of_others_reads_all_of_it(name: str, tunnel: str) -> None:
 def test_no_name_breaks_the_grammar(name: str) -> None:
     """If this failed, a household's name would make a script that no PowerShell reads."""
     assert slips(f"$Name = {connect_script.quoted(name)}\n") == []
+
+
+def test_what_it_says_is_read_back() -> None:
+    """If this failed, a script that trusts another CA, or finds another certificate, would leave."""
+    data = connect_script.write(
+        SETTINGS,
+        container_name="tomasz’s.p12",
+        ca_base64="MIIB",
+        ca_print="AB" * 20,
+        device_print="CD" * 20,
+        further=[("MIIC", "EF" * 20)],
+    )
+    said = connect_script.read(data)
+    assert said.device_print == "CD" * 20
+    assert said.authorities == (base64.b64decode("MIIB"), base64.b64decode("MIIC"))
+    assert said.authority_prints == ("AB" * 20, "EF" * 20)
+    assert connect_script.quoted(said.container) == connect_script.quoted("tomasz’s.p12") or "’" in said.container
+
+
+@pytest.mark.parametrize("gone", ["$Container", "$Print ", "FromBase64String"])
+def test_a_script_that_lost_a_line_is_refused(gone: str) -> None:
+    """If this failed, a script that does half of its work would pass for a whole one."""
+    with pytest.raises(Refused, match="script-unreadable"):
+        connect_script.read(written().replace(gone, "$Other").encode())

@@ -6,6 +6,7 @@ import io
 import tarfile
 from collections.abc import Iterator
 from contextlib import nullcontext
+from dataclasses import replace
 from datetime import timedelta
 from itertools import combinations
 from pathlib import Path
@@ -78,7 +79,8 @@ def test_each_pair_of_parts_brings_the_household_back(
             opens = house.deputies.opening(data, pair)
             with house.restoring.preview(data, opens.household, opens.own) as plan:
                 house.restoring.apply(plan)
-            assert house.register.passes() == home.house.register.passes()
+            waiting = [replace(one, key_lost=one.handed_over is None) for one in home.house.register.passes()]
+            assert house.register.passes() == waiting  # a copy holds no key of what waits
             found = house.register.deputy_set()
             assert found is not None
             assert found.name == drawn.about.name

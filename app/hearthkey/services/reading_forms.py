@@ -20,6 +20,7 @@ class Found:
         self._signers = signers
         self._pem: pem_set.PemSet | None = None
         self._said: profile.Profile | None = None
+        self._script: connect_script.Script | None = None
         self._inline: InlineBundle | None = None
         self._container: bytes | None = None
         self._opened: Credential | None = None
@@ -62,11 +63,12 @@ class Found:
             self._unpack(files[0].data, passphrase)
 
     def _read_script(self, files: Sequence[Written]) -> None:
-        others = [one.data for one in files if not connect_script.is_one(one.data)]
+        others = [one for one in files if not connect_script.is_one(one.data)]
         if len(others) != 1 or len(files) != len(others) + 1:
             raise Refused("script-incomplete", names=tuple(one.name for one in files))
-        self._container = others[0]
-        pkcs12.describe(others[0])
+        self._script = connect_script.read(next(one.data for one in files if one is not others[0]))
+        self._container = others[0].data
+        pkcs12.describe(others[0].data)
 
     def _read_profile(self, data: bytes) -> None:
         plain = signed_message.open_signed(data, self._signers) if signed_message.is_signed(data) else data
@@ -126,6 +128,8 @@ class Found:
             _check_settings(self._inline)
         if self._said is not None:
             _check_profile(self._said, first)
+        if self._script is not None:
+            _check_script(self._script, first)
         self._opened = first
 
 
@@ -141,6 +145,13 @@ def _check_profile(said: profile.Profile, found: Credential) -> None:
     """What a profile says beside the identity has to be what the certificate says."""
     names = read.certificate_facts(found.certificate).names
     if said.authorities != found.authorities or f"dns:{said.identity}" not in names:
+        raise Refused("bundle-contradicts-itself")
+
+
+def _check_script(said: connect_script.Script, found: Credential) -> None:
+    """A script finds certificates by their SHA-1, and puts the household's CA among those that are trusted."""
+    prints, mine = tuple(map(read.short_print, said.authorities)), read.short_print(found.certificate)
+    if (said.authorities, said.authority_prints, said.device_print) != (found.authorities, prints, mine):
         raise Refused("bundle-contradicts-itself")
 
 

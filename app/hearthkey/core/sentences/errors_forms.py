@@ -25,6 +25,7 @@ REFUSED: dict[str, tuple[str, str]] = {
         "A set-up script comes with one PKCS#12 file beside it, and these are {names}.",
         "Name both, or write them again.",
     ),
+    "script-unreadable": ("What this script says cannot be read back.", "Write it again."),
     "signature-wrong": (
         "The signature on this profile is not this household’s, or the profile was changed after it was signed.",
         "Write it again.",
