@@ -3,50 +3,17 @@
 from __future__ import annotations
 
 from functools import cached_property
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
+
+from hearthkey.bootstrap.rooms import Basics
 
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.services.adopting import Adopting
     from hearthkey.services.looking_over import LookingOver
     from hearthkey.services.naming import Naming
-    from hearthkey.services.opening import Keyholder
-    from hearthkey.services.ports import Clock, Dice, Locksmith, Vault
 
 
-class Rooms(Protocol):
-    """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
-    def words(self) -> tuple[str, ...]:
-        """The word list for passphrases."""
-
-    @property
-    def keyholder(self) -> Keyholder:
-        """Holds the CA key while unlocked."""
-
-    @property
-    def locksmith(self) -> Locksmith:
-        """Guards the CA key with a passphrase."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
-
-    @property
-    def vault(self) -> Vault:
-        """Where this household keeps its secrets."""
-
-
-class AdoptRoom(Rooms):
+class AdoptRoom(Basics):
     """The part of a house for what was made elsewhere."""
 
     @cached_property

@@ -3,31 +3,15 @@
 from __future__ import annotations
 
 from functools import cached_property
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
+
+from hearthkey.bootstrap.rooms import Basics
 
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
-    from hearthkey.services.ports import Clock, Files
     from hearthkey.services.tidying import Tidying
 
 
-class Rooms(Protocol):
-    """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def files(self) -> Files:
-        """Writes and reads files."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
-
-
-class CopyRoom(Rooms):
+class CopyRoom(Basics):
     """The copies' part of a house."""
 
     @cached_property

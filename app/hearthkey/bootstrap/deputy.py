@@ -5,37 +5,17 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
+from hearthkey.bootstrap.rooms import Basics
+
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.services.deputies import Deputies
     from hearthkey.services.deputy_papers import DeputyPapers
-    from hearthkey.services.ports import Clock, Dice, Files
     from hearthkey.services.sealed_ports import CopyLocks, DeputyLocks
     from hearthkey.services.sparing import Sparing
 
 
-class Rooms(Protocol):
+class Rooms(Basics, Protocol):
     """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
-    def files(self) -> Files:
-        """Writes and reads files."""
-
-    @property
-    def words(self) -> tuple[str, ...]:
-        """The word list that parts are written in."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
 
     @property
     def sparing(self) -> Sparing:

@@ -9,8 +9,9 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
+from hearthkey.bootstrap.rooms import Basics
+
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.core.secret import Secret
     from hearthkey.core.tunnel import Terms
     from hearthkey.services.bundling import Bundling
@@ -19,9 +20,8 @@ if TYPE_CHECKING:
     from hearthkey.services.gateway_ports import GatewayDoor, Notices
     from hearthkey.services.listing import Listing
     from hearthkey.services.losing import Losing
-    from hearthkey.services.opening import Keyholder
     from hearthkey.services.packing import Packing
-    from hearthkey.services.ports import Clock, Dice, Files, Vault
+    from hearthkey.services.ports import Vault
     from hearthkey.services.sparing import Sparing
     from hearthkey.services.stopping import Stopping
     from hearthkey.services.targeting import Targeting
@@ -42,7 +42,7 @@ def _print_sheet(terms: Terms) -> bytes:
     return pages(blocks(terms), Fonts(*faces()))
 
 
-class Rooms(Protocol):
+class Rooms(Basics, Protocol):
     """The rooms that those towards the gateway stand on."""
 
     _place: str
@@ -52,44 +52,16 @@ class Rooms(Protocol):
         """The data folder."""
 
     @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def files(self) -> Files:
-        """Writes and reads files."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
-
-    @property
-    def keyholder(self) -> Keyholder:
-        """Holds the CA key while unlocked."""
-
-    @property
     def listing(self) -> Listing:
         """The verb "lists"."""
-
-    @property
-    def words(self) -> tuple[str, ...]:
-        """The word list for passphrases."""
 
     @property
     def stopping(self) -> Stopping:
         """The verbs "stop", "let-in" and "revoke"."""
 
     @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
     def bundling(self) -> Bundling:
         """Opens and writes bundles."""
-
-    @property
-    def vault(self) -> Vault:
-        """Where this household keeps its secrets."""
 
     def vault_at(self, place: str) -> Vault:
         """The vault of one place."""

@@ -3,29 +3,17 @@
 from __future__ import annotations
 
 from functools import cached_property
-from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
+
+from hearthkey.bootstrap.rooms import Basics
 
 if TYPE_CHECKING:
     from hearthkey.adapters.kinds_folder import KindsFolder
     from hearthkey.core.kinds import Kinds
     from hearthkey.services.kind_keeping import KeepingKinds
-    from hearthkey.services.ports import Files
 
 
-class Rooms(Protocol):
-    """The rooms that this one stands on."""
-
-    @property
-    def data(self) -> Path:
-        """The data folder."""
-
-    @property
-    def files(self) -> Files:
-        """Writes and reads files."""
-
-
-class KindRoom(Rooms):
+class KindRoom(Basics):
     """The device kinds' part of a house."""
 
     @cached_property

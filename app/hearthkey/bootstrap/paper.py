@@ -3,50 +3,17 @@
 from __future__ import annotations
 
 from functools import cached_property
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
+
+from hearthkey.bootstrap.rooms import Basics
 
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.formats.laid_pdf import DrawPages
-    from hearthkey.services.opening import Keyholder
     from hearthkey.services.papering import Papering
-    from hearthkey.services.ports import Clock, Dice, Locksmith, Vault
     from hearthkey.services.restoring_paper import PaperRestoring
 
 
-class Rooms(Protocol):
-    """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
-    def words(self) -> tuple[str, ...]:
-        """The word list for passphrases."""
-
-    @property
-    def keyholder(self) -> Keyholder:
-        """Holds the CA key while unlocked."""
-
-    @property
-    def locksmith(self) -> Locksmith:
-        """Guards the CA key with a passphrase."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
-
-    @property
-    def vault(self) -> Vault:
-        """Where this household keeps its secrets."""
-
-
-class PaperRoom(Rooms):
+class PaperRoom(Basics):
     """The paper's part of a house."""
 
     @cached_property

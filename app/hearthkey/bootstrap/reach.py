@@ -3,33 +3,17 @@
 from __future__ import annotations
 
 from functools import cached_property
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
+
+from hearthkey.bootstrap.rooms import Basics
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.core.reach.clashes import CommonRange
     from hearthkey.formats.sheet import Block
     from hearthkey.services.forwarding import Forwarding
     from hearthkey.services.network_planning import NetworkPlanning
-    from hearthkey.services.ports import Clock, Dice
-
-
-class Rooms(Protocol):
-    """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
 
 
 def common_networks() -> tuple[CommonRange, ...]:
@@ -40,7 +24,7 @@ def common_networks() -> tuple[CommonRange, ...]:
     return common_networks.read((resources() / "networks" / "common.toml").read_bytes())
 
 
-class ReachRoom(Rooms):
+class ReachRoom(Basics):
     """The network plan's part of a house."""
 
     @cached_property

@@ -5,13 +5,12 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
+from hearthkey.bootstrap.rooms import Basics
+
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.services.enrolling import Enrolling
     from hearthkey.services.goodbye import Goodbye
     from hearthkey.services.listing import Listing
-    from hearthkey.services.opening import Keyholder
-    from hearthkey.services.ports import Clock, Vault
     from hearthkey.services.renewing import Renewing
     from hearthkey.services.replacing import Replacing
     from hearthkey.services.stopping import Stopping
@@ -19,24 +18,8 @@ if TYPE_CHECKING:
     from hearthkey.services.visiting import Visiting
 
 
-class Rooms(Protocol):
+class Rooms(Basics, Protocol):
     """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
-
-    @property
-    def vault(self) -> Vault:
-        """Where secrets lie."""
-
-    @property
-    def keyholder(self) -> Keyholder:
-        """Holds the CA key while unlocked."""
 
     @property
     def enrolling(self) -> Enrolling:

@@ -5,13 +5,10 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
-if TYPE_CHECKING:
-    from pathlib import Path
+from hearthkey.bootstrap.rooms import Basics
 
-    from hearthkey.adapters.register import SqliteRegister
-    from hearthkey.services.opening import Keyholder
+if TYPE_CHECKING:
     from hearthkey.services.opening_copy import CopyOpening
-    from hearthkey.services.ports import Clock, Dice, Files, Locksmith, Vault
     from hearthkey.services.restoring import Restoring
     from hearthkey.services.sealed_ports import CopyLocks
     from hearthkey.services.sealing import Sealing
@@ -19,40 +16,8 @@ if TYPE_CHECKING:
 OWN_FOLDER = "sealed"
 
 
-class Rooms(Protocol):
+class Rooms(Basics, Protocol):
     """The rooms that this one stands on."""
-
-    @property
-    def data(self) -> Path:
-        """The data folder."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
-    def files(self) -> Files:
-        """Writes and reads files."""
-
-    @property
-    def keyholder(self) -> Keyholder:
-        """Holds the CA key while unlocked."""
-
-    @property
-    def locksmith(self) -> Locksmith:
-        """Guards the CA key with a passphrase."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
-
-    @property
-    def vault(self) -> Vault:
-        """Where this household keeps its secrets."""
 
     @property
     def copy_locks(self) -> CopyLocks:

@@ -5,25 +5,17 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
+from hearthkey.bootstrap.rooms import Basics
+
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.core.kinds import Kinds
     from hearthkey.formats.laid_pdf import Draw
     from hearthkey.services.bundling import Bundling
-    from hearthkey.services.ports import Clock
     from hearthkey.services.sheeting import Sheeting
 
 
-class Rooms(Protocol):
+class Rooms(Basics, Protocol):
     """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
 
     @property
     def kinds(self) -> Kinds:

@@ -5,41 +5,17 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
+from hearthkey.bootstrap.rooms import Basics
+
 if TYPE_CHECKING:
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.services.listing import Listing
-    from hearthkey.services.opening import Keyholder
-    from hearthkey.services.ports import Clock, Dice, Locksmith, Vault, Workshop
+    from hearthkey.services.ports import Workshop
     from hearthkey.services.succeeding import Succeeding
     from hearthkey.services.watching import Watching
 
 
-class Rooms(Protocol):
+class Rooms(Basics, Protocol):
     """The rooms that this one stands on."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
-
-    @property
-    def vault(self) -> Vault:
-        """Where this household keeps its secrets."""
-
-    @property
-    def keyholder(self) -> Keyholder:
-        """Holds the CA key while unlocked."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
-    def words(self) -> tuple[str, ...]:
-        """The word list for passphrases."""
 
     @property
     def workshop(self) -> Workshop:
@@ -52,10 +28,6 @@ class Rooms(Protocol):
     @property
     def watching(self) -> Watching:
         """How the gateway stands."""
-
-    @property
-    def locksmith(self) -> Locksmith:
-        """Guards the CA key with a passphrase."""
 
 
 class SuccessionRoom(Rooms):

@@ -5,33 +5,21 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
+from hearthkey.bootstrap.rooms import Basics
+
 if TYPE_CHECKING:
     import ipaddress
 
-    from hearthkey.adapters.register import SqliteRegister
     from hearthkey.adapters.ticket_server import TicketServer
     from hearthkey.core.kinds import Kinds
     from hearthkey.services.bundling import Bundling
     from hearthkey.services.picking_up import PickingUp
-    from hearthkey.services.ports import Clock, Dice
     from hearthkey.services.proving import Proving
     from hearthkey.services.rehearsing import Rehearsing
 
 
-class Rooms(Protocol):
+class Rooms(Basics, Protocol):
     """The rooms that this one stands on."""
-
-    @property
-    def clock(self) -> Clock:
-        """The computer's clock."""
-
-    @property
-    def dice(self) -> Dice:
-        """The random source."""
-
-    @property
-    def register(self) -> SqliteRegister:
-        """The register."""
 
     @property
     def bundling(self) -> Bundling:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.deputy import PART_FILE
 from hearthkey.core.errors import HearthkeyError, Unavailable
@@ -24,6 +24,7 @@ from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.languages import NAMES
 from hearthkey.ui.pages.pick_folder import PickFolder
+from hearthkey.ui.printing.asking import ask_printer
 from hearthkey.ui.printing.painter import PaperPainter
 from hearthkey.ui.printing.preview import Preview
 from hearthkey.ui.theme.fonts import Role
@@ -154,10 +155,7 @@ class DeputySheets(QWidget):
 
     def print(self) -> None:
         """Ask for a printer and print the sheet that is shown."""
-        dialog = QPrintDialog(QPrinter(QPrinter.PrinterMode.HighResolution), self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.accepted.connect(lambda: self.print_with(dialog.printer()))
-        QDialog.open(dialog)  # the dialog's own `open` wants a receiver
+        ask_printer(self, self.print_with)
 
     def print_with(self, printer: QPrinter) -> None:
         """Print the sheet that is shown."""

@@ -49,5 +49,4 @@ STATES: tuple[tuple[str, Callable[[Window], object], tuple[Look, ...]], ...] = (
     ("diary-torn", torn, PLAIN[:1]),
     ("board-month", partial(near, Zoom.MONTH), PLAIN[:2] + SPECIAL[:1]),
     ("board-year", partial(near, Zoom.YEAR), PLAIN[:1] + SPECIAL[1:2]),
-    ("board-all", partial(near, Zoom.ALL), PLAIN[:1]),
 )

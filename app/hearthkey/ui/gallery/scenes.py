@@ -287,6 +287,10 @@ def _founding_typed(window: Window) -> None:
 NEW_HOUSEHOLD = (
     Scene("founding", _founding, PLAIN[:2]),
     Scene("founding-typed", _founding_typed, PLAIN + SPECIAL[:2]),
+    Scene("adopting", adopt_states.nothing, PLAIN[:1]),
+    Scene("adopting-locked", adopt_states.looked(locked=True), PLAIN + SPECIAL[:2]),
+    Scene("adopting-open", adopt_states.looked(locked=False), PLAIN[:2]),
+    # The page that brings a household back stays until it is left, so its scenes come last.
     Scene("restore", restore_states.begun, PLAIN[:2]),
     Scene("restore-keyring", restore_states.keyring_locked, PLAIN[:2]),
     Scene("restore-paper", restore_states.half_read, PLAIN[:2] + SPECIAL[:1]),
@@ -294,7 +298,4 @@ NEW_HOUSEHOLD = (
     Scene("restore-inside", restore_states.inside, PLAIN + SPECIAL[:2]),
     Scene("restore-done", restore_states.done, PLAIN[:2]),
     Scene("restore-done-paper", restore_states.done_from_paper, PLAIN[:1]),
-    Scene("adopting", adopt_states.nothing, PLAIN[:1]),
-    Scene("adopting-locked", adopt_states.looked(locked=True), PLAIN + SPECIAL[:2]),
-    Scene("adopting-open", adopt_states.looked(locked=False), PLAIN[:2]),
 )

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QHideEvent
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError, Unavailable
 from hearthkey.core.hand_over_sheet import Paper
@@ -28,6 +28,7 @@ from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
 from hearthkey.ui.pages.question import Question
 from hearthkey.ui.pages.tall import Tall
+from hearthkey.ui.printing.asking import ask_printer
 from hearthkey.ui.printing.painter import PaperPainter
 from hearthkey.ui.printing.preview import Preview
 from hearthkey.ui.text import mended
@@ -186,10 +187,7 @@ class KeyPaperPage(QWidget):
         """Ask for a printer and print both pages."""
         if not self.print_button.isEnabled():
             return
-        dialog = QPrintDialog(QPrinter(QPrinter.PrinterMode.HighResolution), self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.accepted.connect(lambda: self.print_with(dialog.printer()))
-        QDialog.open(dialog)  # the dialog's own `open` wants a receiver
+        ask_printer(self, self.print_with)
 
     def print_with(self, printer: QPrinter) -> None:
         """Print both pages."""

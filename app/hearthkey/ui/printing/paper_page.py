@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QGuiApplication, QHideEvent
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError, Unavailable
 from hearthkey.core.hand_over_sheet import CardFacts, Messages, Paper
@@ -22,6 +22,7 @@ from hearthkey.ui.controls.labels import Prose, Voice
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
+from hearthkey.ui.printing.asking import ask_printer
 from hearthkey.ui.printing.choices import PaperChoices, What
 from hearthkey.ui.printing.painter import PaperPainter
 from hearthkey.ui.printing.preview import Preview
@@ -202,10 +203,7 @@ class PaperPage(QWidget):
         """Ask for a printer and print the page."""
         if not self.print_button.isEnabled():
             return
-        dialog = QPrintDialog(QPrinter(QPrinter.PrinterMode.HighResolution), self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.accepted.connect(lambda: self.print_with(dialog.printer()))
-        QDialog.open(dialog)  # the dialog's own `open` wants a receiver
+        ask_printer(self, self.print_with)
 
     def print_with(self, printer: QPrinter) -> None:
         """Print the page that is shown."""
