@@ -12,6 +12,7 @@ from hearthkey.core.found_household import Finding
 from hearthkey.core.secret import Secret
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services.adopting import AdoptRequest, Prepared
+from hearthkey.services.founding import FoundRequest
 from hearthkey.services.looking_over import LookingOver, Overview
 from tests.adopt.by_hand import HOST, LOCK
 from tests.fakes.clock import FakeClock
@@ -49,7 +50,9 @@ class Taking:
 
     def prepared(self, folder: Path, host: str = HOST, passphrases: tuple[Secret[str], ...] = LOCKED) -> Prepared:
         """See what would be taken over."""
-        request = AdoptRequest(folder, "Quince Cottage", host, ("198.51.100.0/24",), gateway_key_set="compact")
+        request = AdoptRequest(
+            folder, FoundRequest("Quince Cottage", host, ("198.51.100.0/24",), gateway_key_set="compact")
+        )
         return self.house.adopting.preview(request, passphrases)
 
     def take(self, folder: Path, host: str = HOST, passphrases: tuple[Secret[str], ...] = LOCKED) -> Prepared:

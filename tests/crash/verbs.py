@@ -195,7 +195,7 @@ def finish_succession(house: House, _folder: Path) -> None:
 
 def adopt(house: House, folder: Path) -> None:
     """Take over the household that was made by hand and lies in the folder."""
-    request = AdoptRequest(folder, "Quince Cottage", HOST, ("198.51.100.0/24",), "203.0.113.0/24")
+    request = AdoptRequest(folder, FoundRequest("Quince Cottage", HOST, ("198.51.100.0/24",), "203.0.113.0/24"))
     house.adopting.apply(house.adopting.preview(request, (Secret(LOCK.decode()),)), Secret(WORDS))
 
 

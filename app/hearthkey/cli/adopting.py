@@ -6,6 +6,7 @@ import getpass
 from argparse import Namespace
 
 from hearthkey.cli import asking
+from hearthkey.cli.founding import request_of
 from hearthkey.cli.teller import Teller
 from hearthkey.core.adopt_plan import AdoptPlan
 from hearthkey.core.errors import Refused
@@ -32,7 +33,9 @@ def look_over_verb(house: House, arguments: Namespace, teller: Teller) -> None:
 
 def adopt_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Take over a household that was made by hand."""
-    prepared = house.adopting.preview(_request(arguments), _key_passphrases(arguments), progress=teller.progress)
+    prepared = house.adopting.preview(
+        AdoptRequest(arguments.folder, request_of(arguments)), _key_passphrases(arguments), progress=teller.progress
+    )
     lines = [str(one) for one in adopting.plan(prepared.plan)]
     cautions = [*prepared.plan.cautions, Caution("local-law", "")]
     if arguments.key_file:
@@ -87,21 +90,6 @@ def name_pass_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         raise Refused("name-words-missing")
     changes = house.naming.name(arguments.serial, arguments.person, arguments.device)
     teller.result([changes.sentence], {"named": changes.sentence})
-
-
-def _request(arguments: Namespace) -> AdoptRequest:
-    return AdoptRequest(
-        folder=arguments.folder,
-        name=arguments.name,
-        gateway_host=arguments.gateway_host,
-        home_subnets=arguments.home_subnet,
-        tunnel_subnet=arguments.tunnel_subnet,
-        identity_suffix=arguments.identity_suffix,
-        dns_servers=arguments.dns_server,
-        tunnel=arguments.tunnel,
-        gateway_key_set=arguments.gateway_key_set,
-        practice=arguments.practice,
-    )
 
 
 def _key_passphrases(arguments: Namespace) -> tuple[Secret[str], ...]:

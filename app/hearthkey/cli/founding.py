@@ -13,21 +13,24 @@ from hearthkey.services.founding import FoundRequest
 from hearthkey.services.house import House
 
 
+def request_of(arguments: Namespace) -> FoundRequest:
+    """What was said of the household."""
+    return FoundRequest(
+        name=arguments.name,
+        gateway_host=arguments.gateway_host,
+        home_subnets=arguments.home_subnet,
+        tunnel_subnet=arguments.tunnel_subnet,
+        identity_suffix=arguments.identity_suffix,
+        dns_servers=arguments.dns_server,
+        tunnel=arguments.tunnel,
+        gateway_key_set=arguments.gateway_key_set,
+        practice=arguments.practice,
+    )
+
+
 def found_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     """Found a household."""
-    plan = house.founding.preview(
-        FoundRequest(
-            name=arguments.name,
-            gateway_host=arguments.gateway_host,
-            home_subnets=arguments.home_subnet,
-            tunnel_subnet=arguments.tunnel_subnet,
-            identity_suffix=arguments.identity_suffix,
-            dns_servers=arguments.dns_server,
-            tunnel=arguments.tunnel,
-            gateway_key_set=arguments.gateway_key_set,
-            practice=arguments.practice,
-        )
-    )
+    plan = house.founding.preview(request_of(arguments))
     cautions = [*plan.cautions, Caution("local-law", "")]
     if arguments.key_file:
         cautions.append(Caution("kept-in-files", str(house.data / "keys")))

@@ -11,7 +11,7 @@ from hearthkey.core.adopt_plan import UNNAMED, AdoptPlan, plan_entries, plan_pas
 from hearthkey.core.errors import Refused
 from hearthkey.core.found_findings import keeps_credential
 from hearthkey.core.found_household import FoundCertificate
-from hearthkey.core.household import Authority, Gateway, Household
+from hearthkey.core.household import Authority, Gateway
 from hearthkey.core.keysets import key_set
 from hearthkey.core.plans import Changes
 from hearthkey.core.revocation import Entry, SignedList, plan_list
@@ -22,7 +22,7 @@ from hearthkey.pki import guard, judge, keys, pkcs8
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services import gateway_credential, secret_names
 from hearthkey.services.adopt_ports import AdoptChange, AdoptRegister
-from hearthkey.services.describing import describe
+from hearthkey.services.founding import FoundRequest, described
 from hearthkey.services.listing import sign
 from hearthkey.services.looking_over import LookingOver, Overview
 from hearthkey.services.opening import Keyholder
@@ -32,26 +32,16 @@ from hearthkey.services.writing_diary import note
 
 @dataclass(frozen=True)
 class AdoptRequest:
-    """What the householder typed, as in `services.founding.FoundRequest`.
+    """What the householder typed.
 
     Args:
         folder: where the household lies.
-        name: household name.
-        gateway_host: public name or address.
-        home_subnets, tunnel_subnet, identity_suffix, dns_servers, tunnel, gateway_key_set, practice: as there.
+        house: what would be typed for a new one.
         unnamed: whose passes are called until somebody says whose they are.
     """
 
     folder: Path
-    name: str
-    gateway_host: str
-    home_subnets: Sequence[str]
-    tunnel_subnet: str | None = None
-    identity_suffix: str | None = None
-    dns_servers: Sequence[str] = ()
-    tunnel: str = network.SPLIT
-    gateway_key_set: str = "broad"
-    practice: bool = False
+    house: FoundRequest
     unnamed: str = UNNAMED
 
 
@@ -99,12 +89,12 @@ class Adopting:
         """Look once more, and decide what goes on.
 
         Raises:
-            Refused: household-exists, found-stops, found-key-locked, folder-missing, and what `describe` finds.
+            Refused: household-exists, found-stops, found-key-locked, folder-missing, and what `described` finds.
             Unavailable: folder-closed.
         """
         if self._register.household() is not None:
             raise Refused("household-exists")
-        household = self._described(request)
+        household = described(request.house, self._dice.below)
         seen = self._looking.look(
             request.folder, passphrases=passphrases, host=household.gateway_host, progress=progress
         )
@@ -115,7 +105,7 @@ class Adopting:
         plan = AdoptPlan(
             home=seen.home,
             household=household,
-            gateway_key_set=key_set(request.gateway_key_set),
+            gateway_key_set=key_set(request.house.gateway_key_set),
             kept_gateway=kept,
             passes=plan_passes(seen.home, unnamed=request.unnamed, now=now),
             serials=plan_serials(seen.home, entries, top.not_after),
@@ -124,19 +114,6 @@ class Adopting:
             cautions=network.gateway_cautions(household.gateway_host),
         )
         return Prepared(plan, AuthorityKey.from_pkcs8(seen.keys[top.public]), gateway_key)
-
-    def _described(self, request: AdoptRequest) -> Household:
-        return describe(
-            name=request.name,
-            gateway_host=request.gateway_host,
-            home_subnets=request.home_subnets,
-            tunnel_subnet=request.tunnel_subnet,
-            identity_suffix=request.identity_suffix,
-            dns_servers=request.dns_servers,
-            tunnel=request.tunnel,
-            practice=request.practice,
-            below=self._dice.below,
-        )
 
     def _kept_gateway(
         self, seen: Overview, top: FoundCertificate, host: str

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from hearthkey.core import certificates, network, passphrase
 from hearthkey.core.errors import Refused
-from hearthkey.core.household import Authority, Gateway
+from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.keysets import key_set
 from hearthkey.core.plans import Changes, FoundPlan
 from hearthkey.core.revocation import plan_list
@@ -50,6 +50,25 @@ class FoundRequest:
     practice: bool = False
 
 
+def described(request: FoundRequest, below: Callable[[int], int]) -> Household:
+    """The household that was typed, with what was left out filled in.
+
+    Raises:
+        Refused: whatever the checks of `core` find.
+    """
+    return describe(
+        name=request.name,
+        gateway_host=request.gateway_host,
+        home_subnets=request.home_subnets,
+        tunnel_subnet=request.tunnel_subnet,
+        identity_suffix=request.identity_suffix,
+        dns_servers=request.dns_servers,
+        tunnel=request.tunnel,
+        practice=request.practice,
+        below=below,
+    )
+
+
 class Founding:
     """The verb "found"."""
 
@@ -83,17 +102,7 @@ class Founding:
         """
         if self._register.household() is not None:
             raise Refused("household-exists")
-        household = describe(
-            name=request.name,
-            gateway_host=request.gateway_host,
-            home_subnets=request.home_subnets,
-            tunnel_subnet=request.tunnel_subnet,
-            identity_suffix=request.identity_suffix,
-            dns_servers=request.dns_servers,
-            tunnel=request.tunnel,
-            practice=request.practice,
-            below=self._dice.below,
-        )
+        household = described(request, self._dice.below)
         cautions = network.gateway_cautions(household.gateway_host) + network.dns_cautions(
             household.dns_servers, household.home_subnets, household.tunnel_subnet
         )

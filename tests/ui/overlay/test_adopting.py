@@ -16,6 +16,7 @@ from hearthkey.core.household import KEYRING
 from hearthkey.core.passes import State
 from hearthkey.core.secret import Secret
 from hearthkey.services.adopting import AdoptRequest, Prepared
+from hearthkey.services.founding import FoundRequest
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.founding import FoundingPage
@@ -174,7 +175,7 @@ def _fail(error: HearthkeyError) -> None:
 def test_a_pass_is_named_in_the_drawer(evening: Evening, qtbot: QtBot, theme: Theme) -> None:
     """Broken if it fails: passes that were taken over are nobody’s for ever, or two people get one."""
     family(evening.folder)
-    request = AdoptRequest(evening.folder, "Quince Cottage", HOST, ("198.51.100.0/24",))
+    request = AdoptRequest(evening.folder, FoundRequest("Quince Cottage", HOST, ("198.51.100.0/24",)))
     found: list[Prepared] = []
     page_of, errands = evening.page, evening.errands
     errands.preview_adopt(request, (Secret(LOCK.decode()),), page_of, found.append, _fail)

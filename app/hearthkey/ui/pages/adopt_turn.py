@@ -127,21 +127,10 @@ class AdoptTurn(QObject):
 
     def _request(self, request: FoundRequest) -> AdoptRequest:
         assert self.side.folder is not None  # noqa: S101 - only after a look
-        return AdoptRequest(
-            folder=self.side.folder,
-            name=request.name,
-            gateway_host=request.gateway_host,
-            home_subnets=request.home_subnets,
-            tunnel_subnet=request.tunnel_subnet,
-            identity_suffix=request.identity_suffix,
-            dns_servers=request.dns_servers,
-            tunnel=request.tunnel,
-            gateway_key_set=request.gateway_key_set,
-            unnamed=self.tr("Somebody"),
-        )
+        return AdoptRequest(self.side.folder, request, self.tr("Somebody"))
 
     def _planned(self, asked: AdoptRequest, prepared: Prepared) -> None:
-        if asked.folder == self.side.folder and asked.gateway_host == self._host:
+        if asked.folder == self.side.folder and asked.house.gateway_host == self._host:
             self._prepared = prepared
             self.changed.emit()
 
