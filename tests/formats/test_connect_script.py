@@ -147,7 +147,6 @@ def test_what_it_says_is_read_back() -> None:
     assert said.device_print == "CD" * 20
     assert said.authorities == (base64.b64decode("MIIB"), base64.b64decode("MIIC"))
     assert said.authority_prints == ("AB" * 20, "EF" * 20)
-    assert connect_script.quoted(said.container) == connect_script.quoted("tomasz’s.p12") or "’" in said.container
 
 
 @pytest.mark.parametrize("gone", ["$Container", "$Print ", "FromBase64String"])

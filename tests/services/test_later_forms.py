@@ -129,3 +129,17 @@ def test_a_profile_that_contradicts_its_certificate_does_not_leave(home: Home) -
     torn = file.data.replace(one.identity.encode(), b"zz" + one.identity.encode()[2:])
     with pytest.raises(RehearsalFailed):
         rehearse(home, Form.PROFILE, [replace(file, data=torn)])
+
+
+@pytest.mark.parametrize("change", [b"$Print     = '", b"$CaPrint   = '", b"FromBase64String('MII"])
+def test_a_script_that_says_something_else_than_its_container_does_not_leave(home: Home, change: bytes) -> None:
+    """Broken if it fails: a laptop would trust another CA, or never find the certificate that it was given."""
+    files = written(home, Form.SCRIPT)
+    rehearse(home, Form.SCRIPT, files)
+    script = next(one for one in files if one.name.endswith(".ps1"))
+    place = script.data.find(change) + len(change)
+    assert place >= len(change)
+    other = b"A" if script.data[place : place + 1] != b"A" else b"B"
+    torn = replace(script, data=script.data[:place] + other + script.data[place + 1 :])
+    with pytest.raises(RehearsalFailed):
+        rehearse(home, Form.SCRIPT, [torn if one is script else one for one in files])

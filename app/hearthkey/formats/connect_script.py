@@ -155,19 +155,17 @@ class Script(NamedTuple):
     """What a script says.
 
     Args:
-        container: file name of the PKCS#12 beside it.
         device_print: SHA-1 of the device's certificate, upper-case hex.
         authorities: the CA certificates that it trusts, DER, in their order.
         authority_prints: their SHA-1.
     """
 
-    container: str
     device_print: str
     authorities: tuple[bytes, ...]
     authority_prints: tuple[str, ...]
 
 
-_NAMED = re.compile(r"^\$Container = Join-Path \$PSScriptRoot '((?:[^']|'')*)'\r?$", re.MULTILINE)
+_BESIDE_IT = re.compile(r"^\$Container = Join-Path \$PSScriptRoot '[^\r\n]+'\r?$", re.MULTILINE)
 _PRINTS = re.compile(r"^\$(CaPrint|Print) +=\s+'([0-9A-F]{40})'\r?$", re.MULTILINE)
 _TRUSTED = re.compile(r"FromBase64String\('([A-Za-z0-9+/=]+)'\)")
 _BESIDE = re.compile(r"^if \(-not \(Find-One 'Root' '([0-9A-F]{40})'\)\)", re.MULTILINE)
@@ -180,15 +178,15 @@ def read(data: bytes) -> Script:
         Refused: script-unreadable.
     """
     text = data.decode("utf-8-sig", "replace")
-    named, prints = _NAMED.findall(text), dict(_PRINTS.findall(text))
+    prints = dict(_PRINTS.findall(text))
     try:
         trusted = tuple(base64.b64decode(one, validate=True) for one in _TRUSTED.findall(text))
     except binascii.Error:
         trusted = ()
-    if len(named) != 1 or set(prints) != {"CaPrint", "Print"} or not trusted:
+    if len(_BESIDE_IT.findall(text)) != 1 or set(prints) != {"CaPrint", "Print"} or not trusted:
         raise Refused("script-unreadable")
     marks = (prints["CaPrint"], *_BESIDE.findall(text))
-    return Script(named[0].replace("''", "'"), prints["Print"], trusted, marks)
+    return Script(prints["Print"], trusted, marks)
 
 
 def quoted(text: str) -> str:
