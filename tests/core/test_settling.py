@@ -75,6 +75,12 @@ def told(plan: SettlePlan) -> str:
         (COTTAGE, ELSEWHERE, Setting.HOST, Reach.BUNDLES),
         (COTTAGE, replace(COTTAGE, home_subnets=(ip_network("192.0.2.0/24"),)), Setting.HOME, Reach.BUNDLES),
         (FULL, replace(FULL, home_subnets=(ip_network("192.0.2.0/24"),)), Setting.HOME, Reach.GATEWAY),
+        (
+            replace(COTTAGE, home_subnets=(*COTTAGE.home_subnets, ip_network("192.0.2.0/24"))),
+            COTTAGE,
+            Setting.HOME,
+            Reach.GATEWAY,
+        ),
         (COTTAGE, replace(COTTAGE, dns_servers=()), Setting.DNS, Reach.GATEWAY),
         (COTTAGE, FULL, Setting.TUNNEL, Reach.BUNDLES),
         (FULL, COTTAGE, Setting.TUNNEL, Reach.BUNDLES),
@@ -139,9 +145,23 @@ def test_a_new_host_is_told_with_what_follows_and_when() -> None:
     assert told(planned(ELSEWHERE)) == (
         "The house is reached at door.quince.example, and the gateway gets a new certificate for that name. "
         "Ines’s phone and Tomasz’s laptop ask for a new bundle. What waits in the tray takes it along when it leaves; "
-        "a file that was saved of it before has to be saved again. From the next delivery on, whoever has the old "
-        "bundle turns away from the gateway."
+        "a file that was saved of it before has to be saved again. The gateway answers to home.quince.example as well, "
+        "so whoever has the old bundle still gets in, as long as that name leads home."
     )
+
+
+def test_the_gateway_answers_to_a_name_for_as_long_as_a_bundle_carries_it() -> None:
+    """Broken if it fails: with the next delivery the family is outside (RFC 4945 section 3.1)."""
+    assert [one.host for one in planned(ELSEWHERE).former] == ["home.quince.example"]
+    nobody = tuple(one for one in FAMILY if one.handed_over is None)
+    assert planned(ELSEWHERE, family=nobody).former == ()
+    back = plan_settling(ELSEWHERE, COTTAGE, FAMILY, NOW, former=planned(ELSEWHERE).former)
+    assert [one.host for one in back.former] == ["door.quince.example"]
+    let_go = plan_settling(
+        ELSEWHERE, ELSEWHERE, FAMILY, NOW, former=planned(ELSEWHERE).former, let_go="home.quince.example"
+    )
+    assert (let_go.former, let_go.new_certificate, let_go.changes_nothing) == ((), True, False)
+    assert "answers to home.quince.example no more" in told(let_go)
 
 
 def test_nothing_is_promised_of_a_delivery_that_never_comes() -> None:

@@ -11,6 +11,7 @@ from hearthkey.core.network import subnet
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import SignedList
 from hearthkey.core.secret import Secret
+from hearthkey.core.slot_list import listed
 from hearthkey.core.slots import (
     DEVICE_FIELDS,
     DEVICE_SLOTS,
@@ -25,7 +26,6 @@ from hearthkey.core.slots import (
     gateway_values,
     hidden,
     household_values,
-    listed,
     masked,
     moment,
 )

@@ -247,6 +247,23 @@ def test_a_foreign_authority_of_the_same_name_is_nobody(quince: Cottage, at: Fro
     assert home.visits == []
 
 
+def test_it_answers_to_a_former_name_while_a_bundle_carries_it(
+    quince: Cottage, facts: WebFacts, home: Page, tmp_path: Path
+) -> None:
+    """If this fails, a device with an older bundle finds a page that is not there, or a stray one is let in.
+
+    The certificate of this house has one name, so that the other is asked for with the gateway believed unseen.
+    """
+    two = replace(facts, former=("door.quince.example",))
+    with front(two, tmp_path / "nginx") as at:
+        assert device(quince).visits(at)[0] == 200
+        known = ("--insecure", "--resolve", f"door.quince.example:{at.facts.port}:127.0.0.1")
+        laptop = device(quince)
+        assert laptop.asks(f"https://door.quince.example:{at.facts.port}/", *known)[0] == 200
+        assert laptop.visits(at, "--header", "Host: doorXquince.example")[0] == 421
+    assert len(home.visits) == 2
+
+
 def test_it_answers_to_its_own_name_only(quince: Cottage, at: Front, home: Page) -> None:
     """If this fails, a page elsewhere can have a browser speak to the home under its own name."""
     status, _ = device(quince).visits(at, "--header", "Host: away.quince.example")

@@ -162,13 +162,14 @@ class Visitor:
 
     def visits(self, at: Front, *more: str, address: str = "127.0.0.1", path: str = "/") -> tuple[int, str]:
         """Ask for the page by its name; return the HTTP status, or 0 where there was no answer, and all that came."""
-        return self._asks(at.url + path, "--resolve", f"{HOST}:{at.facts.port}:{address}", *more)
+        return self.asks(at.url + path, "--resolve", f"{HOST}:{at.facts.port}:{address}", *more)
 
     def visits_address(self, at: Front, *more: str) -> tuple[int, str]:
         """Ask for the page by address, so that TLS names no server; the gateway is believed unseen."""
-        return self._asks(f"https://127.0.0.1:{at.facts.port}", "--insecure", *more)
+        return self.asks(f"https://127.0.0.1:{at.facts.port}", "--insecure", *more)
 
-    def _asks(self, url: str, *more: str) -> tuple[int, str]:
+    def asks(self, url: str, *more: str) -> tuple[int, str]:
+        """Ask for a page; return the HTTP status, or 0 where there was no answer, and all that came."""
         own = () if self.container is None else ("--cert-type", "P12", "--cert", self.container, "--pass", self.words)
         command: Sequence[str | Path] = (
             *(needs("curl"), "--silent", "--show-error", "--noproxy", "*", "--cacert", self.authority, *own),

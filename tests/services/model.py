@@ -16,6 +16,7 @@ class Known:
     serial: str
     not_after: datetime
     handed_over: bool = False
+    host: str = ""
     reason: Reason | None = None
     since: datetime | None = None
 
@@ -48,6 +49,10 @@ class Model:
     def living(self, title: str, now: datetime) -> list[Known]:
         """Those of a device that get in, or would if they were not stopped."""
         return [one for one in self.passes[title] if one.state(now) not in {State.REVOKED, State.ENDED}]
+
+    def carried(self, now: datetime) -> set[str]:
+        """The hosts that stand in bundles of whoever is alive."""
+        return {one.host for title in self.passes for one in self.living(title, now) if one.handed_over}
 
     def has_bundles(self, now: datetime) -> bool:
         """Whether anybody who is alive has a bundle."""

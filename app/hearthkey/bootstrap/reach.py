@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from hearthkey.core.reach.clashes import CommonRange
     from hearthkey.formats.sheet import Block
     from hearthkey.services.forwarding import Forwarding
+    from hearthkey.services.moving import Moving
     from hearthkey.services.network_planning import NetworkPlanning
 
 
@@ -40,6 +41,13 @@ class ReachRoom(Basics):
         from hearthkey.services.forwarding import Forwarding
 
         return Forwarding(self.register)
+
+    @cached_property
+    def moving(self) -> Moving:
+        """The verb "moving-day"."""
+        from hearthkey.services.moving import Moving
+
+        return Moving(self.register, self.clock)
 
     @cached_property
     def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:

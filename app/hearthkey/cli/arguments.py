@@ -45,6 +45,7 @@ VERBS = {
     "lists": "Show the revocation lists, sign the next, write one to a folder.",
     "reach": "Work out whether the way in from outside can be found, and what goes through it.",
     "forwarding-sheet": "Say what the router at home has to let through, on screen or on paper.",
+    "moving-day": "Plan a move: another provider, router, name, subnet or gateway box, so that nobody is cut off.",
     "rehearse": "Try bundles as device and gateway will, without letting them out.",
     "kinds": "Show what is known of each kind of device; correct one, or add your own.",
     "diary": "Read what was done, and check that nobody altered it.",

@@ -61,6 +61,7 @@ _MODULES = {
     "tour": "tour",
     "reach": "reach",
     "forwarding-sheet": "forwarding",
+    "moving-day": "moving",
 }
 WINDOW = "window"
 
@@ -115,8 +116,9 @@ def _writes(arguments: Namespace) -> bool:
     if arguments.verb in {"sheet", "visit"}:
         named = ("call", "language") if arguments.verb == "sheet" else ("person",)
         return any(getattr(arguments, name) is not None for name in named)
-    if arguments.verb in {"template", "succession"}:
-        return arguments.act in {"keep", "write", "forget", "begin", "go-on", "take-back", "finish"}
+    if arguments.verb in {"template", "succession", "moving-day"}:
+        acts = {"keep", "write", "forget", "begin", "go-on", "take-back", "finish", "tick", "end"}
+        return arguments.act in acts
     looks = getattr(arguments, "plan", False) or getattr(arguments, "touches", False)
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not looks)
 

@@ -7,7 +7,9 @@ from argparse import Namespace
 from hearthkey.cli import asking
 from hearthkey.cli.teller import Teller
 from hearthkey.core.errors import Refused
+from hearthkey.core.former_hosts import still_use
 from hearthkey.core.sentences import settling as sentences
+from hearthkey.core.sentences.moving import kept
 from hearthkey.core.sentences.touches import of
 from hearthkey.core.settling import SettlePlan
 from hearthkey.core.touches import touches
@@ -45,8 +47,16 @@ def _touches(house: House, teller: Teller) -> None:
     household = house.register.household()
     if household is None:
         raise Refused("no-household")
-    found = touches(household, house.register.passes(), house.clock.now())
-    teller.result([str(of(one)) for one in found], {"touches": {one.change.value: list(one.devices) for one in found}})
+    passes, now = house.register.passes(), house.clock.now()
+    found = touches(household, passes, now)
+    former = {one: still_use(one, passes, now) for one in house.register.former_hosts()}
+    teller.result(
+        [*(str(of(one)) for one in found), *(str(kept(one, users)) for one, users in former.items())],
+        {
+            "touches": {one.change.value: list(one.devices) for one in found},
+            "former_hosts": {one.host: list(users) for one, users in former.items()},
+        },
+    )
 
 
 def _request(arguments: Namespace) -> SettleRequest:
@@ -59,6 +69,7 @@ def _request(arguments: Namespace) -> SettleRequest:
         dns_servers=() if arguments.dns_server == _NONE else arguments.dns_server,
         tunnel=arguments.tunnel,
         renew_gateway=arguments.renew_gateway,
+        let_go=arguments.let_go,
     )
 
 

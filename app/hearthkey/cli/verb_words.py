@@ -73,6 +73,7 @@ def _settle(verb: argparse.ArgumentParser) -> None:
     )
     verb.add_argument("--tunnel", metavar="KIND", help="split, or full: all traffic through home")
     verb.add_argument("--identity-suffix", metavar="SUFFIX", help="what identities of new devices end in")
+    verb.add_argument("--let-go", metavar="HOST", help="a former name that the gateway need not answer to any more")
     verb.add_argument("--renew-gateway", action="store_true", help="make the gateway a new key and certificate")
     verb.add_argument("--touches", action="store_true", help="only say how many devices each change would touch")
     _agreed(verb)

@@ -25,7 +25,22 @@ def _forwarding_sheet(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--into", type=Path, metavar="FILE", help="write it as PDF (default: show it here)")
 
 
+def _moving_day(verb: argparse.ArgumentParser) -> None:
+    acts = ["begin", "tick", "take-back", "end"]
+    verb.add_argument("act", nargs="?", choices=acts, help="keep the move, or change its list; without, it is shown")
+    verb.add_argument("step", nargs="?", metavar="STEP", help="of the list, for instance try-copy")
+    verb.add_argument("--new-provider", action="store_true", help="another provider’s line")
+    verb.add_argument("--new-router", action="store_true", help="another router")
+    verb.add_argument("--new-box", action="store_true", help="another box as the gateway")
+    verb.add_argument("--new-host", metavar="HOST", help="another name for the gateway")
+    verb.add_argument(
+        "--new-home-subnet", action="append", metavar="SUBNET", help="what will be at home instead; repeatable"
+    )
+    verb.add_argument("--call-off", action="store_true", help="end it though steps are open")
+
+
 REACHING: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "reach": _reach,
     "forwarding-sheet": _forwarding_sheet,
+    "moving-day": _moving_day,
 }

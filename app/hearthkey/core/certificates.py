@@ -63,6 +63,8 @@ class GatewayPlan:
         host: A-labels, or an address as text; decides dNSName or iPAddress.
         serial, not_before, not_after: as in `AuthorityPlan`.
         key_type: see `keysets`.
+        former: hosts that devices with an older bundle still look for, in the same certificate
+            (RFC 4945 section 3.1: one that is not in there is turned away from).
     """
 
     host: str
@@ -70,6 +72,7 @@ class GatewayPlan:
     not_before: datetime
     not_after: datetime
     key_type: str
+    former: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -141,7 +144,13 @@ def plan_cross(
 
 
 def plan_gateway(
-    host: str, key_set: KeySet, *, now: datetime, authority_end: datetime, bits: Callable[[int], int]
+    host: str,
+    key_set: KeySet,
+    *,
+    now: datetime,
+    authority_end: datetime,
+    bits: Callable[[int], int],
+    former: tuple[str, ...] = (),
 ) -> GatewayPlan:
     """Plan the gateway's certificate: at most 825 days in all, never longer than the CA."""
     begin = now - BACKDATED
@@ -151,6 +160,7 @@ def plan_gateway(
         not_before=begin,
         not_after=min(begin + timedelta(days=GATEWAY_DAYS) - _SECOND, authority_end),
         key_type=key_set.key_type,
+        former=former,
     )
 
 

@@ -82,6 +82,7 @@ class WebFacts:
         page: URL of the home's page, ending without a slash unless it has a path.
         port: TCP port that devices reach.
         addresses: where to listen; empty for every address of both families.
+        former: names that devices with an older bundle type, in the same certificate.
     """
 
     host: str
@@ -89,6 +90,7 @@ class WebFacts:
     page: str
     port: int = 443
     addresses: tuple[str, ...] = ()
+    former: tuple[str, ...] = ()
 
 
 def interface_name(text: str, what: str) -> str:
@@ -143,12 +145,22 @@ def host_facts(
     return facts
 
 
-def web_facts(*, host: str, folder: str, page: str, port: int = 443, addresses: Iterable[str] = ()) -> WebFacts:
+def web_facts(
+    *,
+    host: str,
+    folder: str,
+    page: str,
+    port: int = 443,
+    addresses: Iterable[str] = (),
+    former: Iterable[str] = (),
+) -> WebFacts:
     """Check what the web front's file is made from.
 
     Args:
         host: A-labels or an address.
         page: http or https URL of a page at home, without user, question mark or fragment.
+        former: hosts that the gateway still answers to; addresses among them are left out, for whoever types one
+            comes by another name in TLS or by none.
 
     Raises:
         Refused: web-folder-odd, web-page-odd, web-page-is-front, web-port-odd, web-listen-odd; host-empty,
@@ -161,7 +173,8 @@ def web_facts(*, host: str, folder: str, page: str, port: int = 443, addresses: 
         raise Refused("web-folder-odd", text=folder[:80])
     listen = tuple(_url_host(one) if as_address(one) is not None else _no_address(one) for one in addresses)
     name = _url_host(host)
-    return WebFacts(name, folder.rstrip("/"), _page(page, name, port), port, listen)
+    names = tuple(host_name(one) for one in former if as_address(one) is None)
+    return WebFacts(name, folder.rstrip("/"), _page(page, name, port), port, listen, names)
 
 
 def _no_address(text: str) -> str:

@@ -88,6 +88,19 @@ class Gateway:
     not_after: datetime
 
 
+@dataclass(frozen=True)
+class FormerHost:
+    """A name or address that the gateway was reached under, and still answers to for devices that know no other.
+
+    Args:
+        host: A-labels or an address.
+        since: when another one took its place, UTC; who got a bundle after that knows the new one.
+    """
+
+    host: str
+    since: datetime
+
+
 def possessive(person: str, device: str) -> Phrase:
     """Say whose device it is, as every sentence and friendly name does: "Ines’s phone"."""
     return Phrase("{person}’s {device}", {"person": person, "device": device})

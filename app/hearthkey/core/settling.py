@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
-from hearthkey.core.household import Household
+from hearthkey.core.former_hosts import moved
+from hearthkey.core.household import FormerHost, Household
 from hearthkey.core.network import FULL, Caution
 from hearthkey.core.passes import LIVING, Pass
 
@@ -57,6 +58,8 @@ class SettlePlan:
         devices: titles of the devices that ask for a new bundle.
         rewritten: titles of the devices whose bundle is in the tray and takes the change along when it leaves.
         new_certificate: the gateway needs a new key and certificate, which the CA key signs.
+        former: hosts that the gateway answers to as well once this is so, for devices that know no other.
+        let_go: a former host that it answers to no more; empty where there is none.
         cautions: what the householder should know first.
     """
 
@@ -67,6 +70,8 @@ class SettlePlan:
     rewritten: tuple[str, ...]
     new_certificate: bool
     cautions: tuple[Caution, ...]
+    former: tuple[FormerHost, ...] = ()
+    let_go: str = ""
 
     @property
     def changes_nothing(self) -> bool:
@@ -92,6 +97,8 @@ def plan_settling(
     *,
     renew: bool = False,
     cautions: tuple[Caution, ...] = (),
+    former: tuple[FormerHost, ...] = (),
+    let_go: str = "",
 ) -> SettlePlan:
     """Decide whom a change touches.
 
@@ -102,6 +109,8 @@ def plan_settling(
         passes: every pass; those that are over are left out.
         now: UTC.
         renew: make the gateway a new certificate in any case.
+        former: what the gateway answers to today beside its host.
+        let_go: one of those, which it is to answer to no more.
     """
     touches = touched(before, after)
     living = [one for one in passes if one.state(now) in LIVING]
@@ -112,9 +121,22 @@ def plan_settling(
         touches=touches,
         devices=_titles(one for one in living if stale and one.handed_over is not None),
         rewritten=_titles(one for one in living if stale and one.handed_over is None),
-        new_certificate=renew or after.gateway_host != before.gateway_host,
+        new_certificate=renew or bool(let_go) or after.gateway_host != before.gateway_host,
         cautions=cautions,
+        former=_answered(former, let_go, before, after, living, now),
+        let_go=let_go,
     )
+
+
+def _answered(
+    former: tuple[FormerHost, ...], let_go: str, before: Household, after: Household, living: list[Pass], now: datetime
+) -> tuple[FormerHost, ...]:
+    """What the gateway answers to beside its new host: not what nobody ever had in a bundle."""
+    found = moved(former, before.gateway_host, after.gateway_host, now)
+    left = {let_go}
+    if all(one.handed_over is None for one in living):
+        left.add(before.gateway_host)
+    return tuple(one for one in found if one.host not in left)
 
 
 def touched(before: Household, after: Household) -> tuple[Touch, ...]:
@@ -122,16 +144,16 @@ def touched(before: Household, after: Household) -> tuple[Touch, ...]:
 
     A device looks the gateway up by its host and compares that with the certificate (RFC 7296 section 3.5, RFC 4945
     section 3.1). What it sends into the tunnel are its own selectors, which the gateway can only narrow (RFC 7296
-    section 2.9); in a full tunnel they are everything, whatever is at home. Inner addresses and DNS servers are
-    given to it at each connection (RFC 7296 sections 2.19 and 3.15.1).
+    section 2.9), so that less at home touches no device; in a full tunnel they are everything, whatever is at home.
+    Inner addresses and DNS servers are given to it at each connection (RFC 7296 sections 2.19 and 3.15.1).
     """
-    always_full = before.tunnel == after.tunnel == FULL
+    gateway_decides = before.tunnel == after.tunnel == FULL or set(after.home_subnets) < set(before.home_subnets)
     reaches = {
         Setting.NAME: (before.name != after.name, Reach.SHOWN),
         Setting.HOST: (before.gateway_host != after.gateway_host, Reach.BUNDLES),
         Setting.HOME: (
             before.home_subnets != after.home_subnets,
-            Reach.GATEWAY if always_full else Reach.BUNDLES,
+            Reach.GATEWAY if gateway_decides else Reach.BUNDLES,
         ),
         Setting.DNS: (before.dns_servers != after.dns_servers, Reach.GATEWAY),
         Setting.TUNNEL: (before.tunnel != after.tunnel, Reach.BUNDLES),

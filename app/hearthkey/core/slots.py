@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from enum import StrEnum
@@ -11,7 +11,6 @@ from enum import StrEnum
 from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.keysets import key_set
 from hearthkey.core.passes import Pass
-from hearthkey.core.phrases import Listing, Phrase
 from hearthkey.core.revocation import SignedList
 from hearthkey.core.secret import Secret
 from hearthkey.core.templates import DEVICE, GATEWAY
@@ -91,6 +90,12 @@ HOUSEHOLD_SLOTS = (
 
 GATEWAY_SLOTS = (
     *HOUSEHOLD_SLOTS,
+    Slot(
+        "gateway_former",
+        _LIST,
+        "Names or addresses that the gateway was reached under before and still answers to, as identities of its own "
+        "(RFC 7296 section 3.5): a list, and it is empty most of the time.",
+    ),
     Slot("gateway_certificate", _LONG, "The gateway’s certificate, PEM (RFC 7468 section 5)."),
     Slot("gateway_key", _LONG, "The gateway’s private key, not encrypted, PEM (RFC 7468 section 10).", secret=True),
     Slot("gateway_ends", _TEXT, "When the gateway’s certificate ends, UTC (RFC 3339)."),
@@ -171,9 +176,11 @@ def gateway_values(
     key: Secret[str] | None,
     revocation_list: str,
     devices: tuple[DeviceLine, ...],
+    former: tuple[str, ...] = (),
 ) -> dict[str, Value]:
     """Fill the slots that only the gateway's template has; certificate, key and list are PEM."""
     return {
+        "gateway_former": former,
         "gateway_certificate": certificate,
         "gateway_key": key,
         "gateway_ends": moment(gateway.not_after),
@@ -253,45 +260,3 @@ def _hidden_line(line: DeviceLine) -> DeviceLine:
     if line.extra_secret is None:
         return line
     return replace(line, extra_secret=Secret(masked(line.extra_secret.reveal())))
-
-
-@dataclass(frozen=True)
-class Listed:
-    """A slot as the householder sees it beside the text.
-
-    Args:
-        name, meaning, secret: of the slot.
-        today: its value in short, with secrets hidden.
-    """
-
-    name: str
-    meaning: str
-    secret: bool
-    today: str
-
-
-def listed(slots: Iterable[Slot], values: Mapping[str, Value]) -> tuple[Listed, ...]:
-    """List slots with today's values; a secret shows only how long it is."""
-    return tuple(Listed(slot.name, slot.meaning, slot.secret, _today(values.get(slot.name))) for slot in slots)
-
-
-def _today(value: Value) -> str:
-    if value is None:
-        return Phrase("nothing today")
-    if isinstance(value, Secret):
-        return Phrase("hidden, {count} characters", {"count": len(value.reveal())})
-    if isinstance(value, tuple):
-        return _in_a_row(value)
-    text = str(value)
-    lines = text.rstrip("\n").split("\n")
-    return lines[0] if len(lines) == 1 else _cut(lines)
-
-
-def _in_a_row(values: Sequence[str | DeviceLine]) -> str:
-    if not values:
-        return Phrase("an empty list")
-    return Listing(one.title if isinstance(one, DeviceLine) else one for one in values)
-
-
-def _cut(lines: Sequence[str]) -> str:
-    return Phrase("{line} and {count} more lines", {"line": lines[0], "count": len(lines) - 1})

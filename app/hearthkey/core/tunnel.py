@@ -123,6 +123,7 @@ class Terms:
         household: certified name.
         practice: whether no gateway may ever be told this.
         gateway: its identity, which is also in its certificate.
+        former: identities that it had before, and still answers to; in its certificate too.
         identity_suffix: what the identities of devices end in, all of type ID_FQDN.
         gateway_signing: how the gateway proves itself.
         device_signings: how devices do.
@@ -144,6 +145,7 @@ class Terms:
     household: str
     practice: bool
     gateway: Identity
+    former: tuple[Identity, ...]
     identity_suffix: str
     gateway_signing: Signing
     device_signings: tuple[Signing, ...]
@@ -174,6 +176,7 @@ def terms(
     device_key_sets: Iterable[KeySet] = (),
     outer_mtu: int = 1500,
     extra_secret: bool = False,
+    former: Iterable[str] = (),
     reauthentication_hours: int = LONGEST_REAUTHENTICATION,
 ) -> Terms:
     """Work out what a gateway has to be told.
@@ -181,6 +184,7 @@ def terms(
     Args:
         gateway_key_set: decides the gateway's own key.
         device_key_sets: those of all devices that get in; the gateway's is offered where there is none yet.
+        former: hosts that the gateway still answers to beside the household's.
         outer_mtu: octets; 1500 on Ethernet, 1492 behind PPPoE (RFC 2516 section 7).
         reauthentication_hours: 1 to 24. Rekeying an IKE SA does not prove anything anew (RFC 7296 section 2.8.3), so
             this is how long the open session of a stolen device can live after it was stopped.
@@ -200,6 +204,7 @@ def terms(
         household=household.certified_name,
         practice=household.practice,
         gateway=identity(household.gateway_host),
+        former=tuple(map(identity, former)),
         identity_suffix=household.identity_suffix,
         gateway_signing=SIGNINGS[gateway_key_set.key_type],
         device_signings=tuple(SIGNINGS[kind] for kind in dict.fromkeys(one.key_type for one in key_sets)),

@@ -54,6 +54,16 @@ def _who(terms: Terms) -> list[Block]:
             "Devices ask for exactly this, and find it in the gateway’s certificate.",
             "RFC 7296 section 3.5, RFC 4945 section 3.1",
         ),
+        *(
+            Row(
+                "Also answers to",
+                (f"{former.kind} ({former.number}): {former.value}",),
+                "Devices with an older bundle ask for this; it stands in the same certificate. Have the gateway show "
+                "whichever of its identities a device asks for.",
+                "RFC 7296 section 3.5, RFC 4945 section 3.1",
+            )
+            for former in terms.former
+        ),
         Row(
             "Gateway’s certificate",
             (f"{pack.GATEWAY_CERTIFICATE}.pem", f"{pack.GATEWAY_KEY}.pem, its key, without passphrase"),

@@ -56,7 +56,11 @@ def _listen(facts: WebFacts) -> list[Part]:
             Line("Listen on every IPv4 address, with TLS.", f"listen {facts.port} ssl;"),
             Line("Listen on every IPv6 address, with TLS.", f"listen [::]:{facts.port} ssl;"),
         ]
-    return [*listen, Line("The name that devices type; it stands in the certificate.", f"server_name {facts.host};")]
+    if not facts.former:
+        why = "The name that devices type; it stands in the certificate."
+    else:
+        why = "The names that devices type, the one from before too; they stand in the certificate."
+    return [*listen, Line(why, f"server_name {' '.join((facts.host, *facts.former))};")]
 
 
 def _own_credential(facts: WebFacts) -> list[Part]:
@@ -113,13 +117,21 @@ def _doors(facts: WebFacts) -> list[Part]:
         Line(
             "Asked by another name than its own, it answers 421 (RFC 9110 section 15.5.20): nginx gives a stray "
             "request to some server, and this one is not for strays.",
-            f'if ($host != "{facts.host}") {{ return 421; }}',
+            f"if ($host {_other_than(facts)}) {{ return 421; }}",
         ),
         _same_server(facts),
         Line("Do not tell which version of nginx this is.", "server_tokens off;"),
         Line("Leave out headers with an underscore.", "underscores_in_headers off;"),
         Line("Leave out headers whose names have other odd characters.", "ignore_invalid_headers on;"),
     ]
+
+
+def _other_than(facts: WebFacts) -> str:
+    """The second half of a condition that is true for every name but the server's own."""
+    if not facts.former:
+        return f'!= "{facts.host}"'
+    names = "|".join(name.replace(".", r"\.") for name in (facts.host, *facts.former))
+    return f'!~ "^({names})$"'
 
 
 def _same_server(facts: WebFacts) -> Part:
@@ -133,7 +145,7 @@ def _same_server(facts: WebFacts) -> Part:
         return Line(
             "The same for the name that TLS was begun with (RFC 6066 section 3). A visitor who leaves it out is looked "
             "at by the settings of whichever server listens here first, and that one may have no revocation list.",
-            f'if ($ssl_server_name != "{facts.host}") {{ return 421; }}',
+            f"if ($ssl_server_name {_other_than(facts)}) {{ return 421; }}",
         )
     return Note(
         "Devices come by an address here, and TLS cannot name one (RFC 6066 section 3). So let no other server listen "

@@ -5,6 +5,7 @@ Profile: RFC 5280 section 4 and RFC 4945 section 5.1. A household of ours signs 
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import datetime
 
 from cryptography import x509
@@ -93,10 +94,9 @@ def gateway_certificate(plan: GatewayPlan, public_der: bytes, authority_der: byt
         Bug: authority-mismatch.
         Refused: key-unreadable, certificate-unreadable.
     """
-    address = as_address(plan.host)
-    name: x509.GeneralName = x509.DNSName(plan.host) if address is None else x509.IPAddress(address)
+    names = tuple(map(_reached_at, (plan.host, *plan.former)))
     common_name = plan.host if len(plan.host) <= LONGEST_NAME else "gateway"
-    return _end_entity(plan, common_name, name, ExtendedKeyUsageOID.SERVER_AUTH, public_der, authority_der, key)
+    return _end_entity(plan, common_name, names, ExtendedKeyUsageOID.SERVER_AUTH, public_der, authority_der, key)
 
 
 def device_certificate(plan: DevicePlan, public_der: bytes, authority_der: bytes, key: AuthorityKey) -> bytes:
@@ -109,8 +109,13 @@ def device_certificate(plan: DevicePlan, public_der: bytes, authority_der: bytes
         Bug: authority-mismatch.
         Refused: key-unreadable, certificate-unreadable.
     """
-    name = x509.DNSName(plan.identity)
-    return _end_entity(plan, plan.identity, name, ExtendedKeyUsageOID.CLIENT_AUTH, public_der, authority_der, key)
+    names = (x509.DNSName(plan.identity),)
+    return _end_entity(plan, plan.identity, names, ExtendedKeyUsageOID.CLIENT_AUTH, public_der, authority_der, key)
+
+
+def _reached_at(host: str) -> x509.GeneralName:
+    address = as_address(host)
+    return x509.DNSName(host) if address is None else x509.IPAddress(address)
 
 
 def check_authority(authority: x509.Certificate, key: AuthorityKey) -> None:
@@ -139,7 +144,7 @@ def authority_identifier(authority: x509.Certificate) -> x509.AuthorityKeyIdenti
 def _end_entity(
     plan: GatewayPlan | DevicePlan,
     common_name: str,
-    name: x509.GeneralName,
+    names: Iterable[x509.GeneralName],
     usage: x509.ObjectIdentifier,
     public_der: bytes,
     authority_der: bytes,
@@ -154,7 +159,7 @@ def _end_entity(
         .add_extension(authority_identifier(authority), critical=False)
         .add_extension(_key_usage(authority=False), critical=True)
         .add_extension(x509.ExtendedKeyUsage([usage, IKE_USAGE]), critical=False)
-        .add_extension(x509.SubjectAlternativeName([name]), critical=False)
+        .add_extension(x509.SubjectAlternativeName(names), critical=False)
     )
     return builder.sign(key.signer(), key.hash()).public_bytes(Encoding.DER)
 

@@ -97,6 +97,7 @@ class FillingSlots:
             devices=tuple(device_line(one, self._extra(one.identity)) for one in devices.values())
             if "devices" in wanted
             else (),
+            former=tuple(one.host for one in self._register.former_hosts()),
         )
 
     def _gateway_key(self, authority: Authority, gateway: Gateway) -> Secret[str]:

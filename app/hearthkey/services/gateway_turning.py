@@ -105,6 +105,7 @@ class GatewayTurning:
             now=now,
             authority_end=issuer.not_after,
             bits=self._dice.bits,
+            former=tuple(one.host for one in self._register.former_hosts()),
         )
         secret = passphrase.make(self._words, self._dice.below, gateway_credential.SECRET_WORDS)
         made = next(iter(self._workshop.make_keys([planned.key_type])))

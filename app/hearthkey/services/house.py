@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from hearthkey.services.listing import Listing
     from hearthkey.services.looking_over import LookingOver
     from hearthkey.services.losing import Losing
+    from hearthkey.services.moving import Moving
     from hearthkey.services.naming import Naming
     from hearthkey.services.network_planning import NetworkPlanning
     from hearthkey.services.opening import Keyholder
@@ -185,6 +186,10 @@ class House(Protocol):
     @property
     def forwarding(self) -> Forwarding:
         """The verb "forwarding-sheet"."""
+
+    @property
+    def moving(self) -> Moving:
+        """The verb "moving-day"."""
 
     @property
     def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:

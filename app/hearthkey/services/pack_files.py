@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.host import host_facts, web_facts
-from hearthkey.core.household import Gateway, Household
+from hearthkey.core.household import FormerHost, Gateway, Household
 from hearthkey.core.keysets import KEY_SETS, KeySet, key_set
 from hearthkey.core.pack import PackFile
 from hearthkey.core.pack_options import PackOptions
@@ -29,11 +29,18 @@ def gateway_key_set(gateway: Gateway) -> KeySet:
     return next((one for one in KEY_SETS.values() if one.key_type == kind), key_set("broad"))
 
 
-def told(household: Household, gateway: Gateway, passes: Iterable[Pass], options: PackOptions) -> Terms:
+def told(
+    household: Household,
+    gateway: Gateway,
+    passes: Iterable[Pass],
+    options: PackOptions,
+    former: Iterable[FormerHost] = (),
+) -> Terms:
     """Everything that a gateway is told.
 
     Args:
         passes: of all devices that get in, or would if they were not stopped.
+        former: hosts that it still answers to.
 
     Raises:
         Refused: outer-mtu-odd.
@@ -44,6 +51,7 @@ def told(household: Household, gateway: Gateway, passes: Iterable[Pass], options
         device_key_sets=[key_set(name) for name in sorted({one.key_set for one in passes})],
         outer_mtu=options.outer_mtu,
         extra_secret=options.extra_secret,
+        former=[one.host for one in former],
     )
 
 
@@ -57,7 +65,10 @@ def settings_files(facts: Terms, household: Household, options: PackOptions, tar
     if options.web_upstream:
         folder = target.folder if target is not None and target.folder.startswith("/") else SOMEWHERE
         front = web_facts(
-            host=household.gateway_host, folder=f"{folder.rstrip('/')}/{IN_FORCE}", page=options.web_upstream
+            host=household.gateway_host,
+            folder=f"{folder.rstrip('/')}/{IN_FORCE}",
+            page=options.web_upstream,
+            former=[one.value for one in facts.former],
         )
         texts["web-front.conf"] = web_front.server_block(front)
     texts |= {f"groups/{name}.pem": groups.parameters(groups.named(name)) for name in OFFERED_GROUPS}

@@ -129,7 +129,8 @@ class Packing:
             Refused: no-household, outer-mtu-odd.
         """
         household, _, gateway = self._parts()
-        return told(household, gateway, self._living(), self._register.pack_options())
+        options, former = self._register.pack_options(), self._register.former_hosts()
+        return told(household, gateway, self._living(), options, former)
 
     def check(self, options: PackOptions) -> None:
         """Refuse choices that no file could be written from.
@@ -138,7 +139,7 @@ class Packing:
             Refused: as `pack_files.told` and `pack_files.settings_files`.
         """
         household, _, gateway = self._parts()
-        facts = told(household, gateway, self._living(), options)
+        facts = told(household, gateway, self._living(), options, self._register.former_hosts())
         settings_files(facts, household, options, self._register.target())
 
     def _living(self) -> list[Pass]:

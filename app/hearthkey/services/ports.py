@@ -18,6 +18,7 @@ from hearthkey.core.revocation import Entry, Reason, SignedList
 from hearthkey.core.secret import Secret
 from hearthkey.services.choice_ports import ChoiceChange, ChoiceRegister
 from hearthkey.services.copy_ports import CopyChange, CopyFiles, CopyRegister
+from hearthkey.services.moving_ports import MovingChange, MovingRegister
 from hearthkey.services.succession_ports import SuccessionChange, SuccessionRegister
 
 if TYPE_CHECKING:  # the register is opened for a list without loading a cryptographic library
@@ -74,7 +75,7 @@ class NewPass:
     sealed: bytes
 
 
-class Change(ChoiceChange, CopyChange, SuccessionChange, Protocol):
+class Change(ChoiceChange, CopyChange, MovingChange, SuccessionChange, Protocol):
     """One transaction on the register: all of it happens, or nothing."""
 
     def found(self, household: Household, authority: Authority, subject: str, now: datetime) -> None:
@@ -117,7 +118,7 @@ class Change(ChoiceChange, CopyChange, SuccessionChange, Protocol):
         """A secret in the vault belongs to nothing any more and is to be forgotten."""
 
 
-class Register(ChoiceRegister, CopyRegister, SuccessionRegister, Protocol):
+class Register(ChoiceRegister, CopyRegister, MovingRegister, SuccessionRegister, Protocol):
     """The household's file. Every method raises Unavailable: register-..., disk-full, folder-read-only."""
 
     @property

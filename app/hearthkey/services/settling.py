@@ -9,6 +9,7 @@ from datetime import datetime
 
 from hearthkey.core import certificates, network, passphrase
 from hearthkey.core.errors import Refused, Unavailable
+from hearthkey.core.former_hosts import still_use
 from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.keysets import KEY_SETS, KeySet
 from hearthkey.core.network import Caution
@@ -18,7 +19,7 @@ from hearthkey.core.sentences import settling as sentences
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.settling import Setting, SettlePlan, plan_settling, touched
 from hearthkey.pki import read
-from hearthkey.services import gateway_credential, secret_names
+from hearthkey.services import gateway_credential, hostnames, secret_names
 from hearthkey.services.describing import describe
 from hearthkey.services.device_steps import check_gateway_may_follow
 from hearthkey.services.opening import Keyholder, the_authority
@@ -36,6 +37,7 @@ class SettleRequest:
         name, gateway_host, home_subnets, dns_servers, tunnel, identity_suffix: as in `founding.FoundRequest`.
         tunnel_subnet: in prefix notation, or ``quiet`` to have one proposed.
         renew_gateway: make the gateway a new key and certificate, whatever else changes.
+        let_go: a former host that the gateway is to answer to no more, as typed.
     """
 
     name: str | None = None
@@ -46,6 +48,7 @@ class SettleRequest:
     dns_servers: Sequence[str] | None = None
     tunnel: str | None = None
     renew_gateway: bool = False
+    let_go: str | None = None
 
 
 def request_for(household: Household) -> SettleRequest:
@@ -86,7 +89,7 @@ class Settling:
         """Check what was typed, and say what would become different and for whom.
 
         Raises:
-            Refused: no-household, and whatever the checks of `core` find.
+            Refused: no-household, former-host-unknown, former-host-used, and whatever the checks of `core` find.
         """
         before = self._household()
         home = tuple(str(one) for one in before.home_subnets)
@@ -108,6 +111,8 @@ class Settling:
             self._clock.now(),
             renew=request.renew_gateway,
             cautions=_cautions(before, after),
+            former=self._register.former_hosts(),
+            let_go=self._let_go(request.let_go),
         )
 
     def apply(self, plan: SettlePlan, *, progress: Progress = silent, told: Told | None = None) -> Changes:
@@ -144,6 +149,7 @@ class Settling:
                 change.settle(plan.after)
             if made is not None:
                 change.add_gateway(made, now)
+                change.keep_former_hosts(plan.former)
                 change.settle_secret(name)
                 if old is not None:
                     change.loosen_secret(secret_names.gateway_key(authority, old.serial), self._vault.place)
@@ -151,6 +157,19 @@ class Settling:
         if made is not None and old is not None:
             self._forget(secret_names.gateway_key(authority, old.serial))
         return Changes(sentence, cautions=plan.cautions)
+
+    def _let_go(self, text: str | None) -> str:
+        """A former host that may go, because no device knows it alone."""
+        if text is None:
+            return ""
+        host = hostnames.gateway_host(text)
+        former = next((one for one in self._register.former_hosts() if one.host == host), None)
+        if former is None:
+            raise Refused("former-host-unknown", host=host)
+        users = still_use(former, self._register.passes(), self._clock.now())
+        if users:
+            raise Refused("former-host-used", host=host, devices=users)
+        return host
 
     def _household(self) -> Household:
         household = self._register.household()
@@ -174,6 +193,7 @@ class Settling:
             now=now,
             authority_end=authority.not_after,
             bits=self._dice.bits,
+            former=tuple(one.host for one in plan.former),
         )
         secret = passphrase.make(self._words, self._dice.below, gateway_credential.SECRET_WORDS)
         made = next(iter(self._workshop.make_keys([planned.key_type])))

@@ -11,7 +11,8 @@ from hearthkey.core.network import Caution
 from hearthkey.core.passes import LIVING, Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import templates as sentences
-from hearthkey.core.slots import Listed, Value, hidden, listed, slots_of
+from hearthkey.core.slot_list import Listed, listed
+from hearthkey.core.slots import Value, hidden, slots_of
 from hearthkey.core.templates import DEVICE, GATEWAY, Template, checked, file_name, kind_of_template
 from hearthkey.formats.template import Compiled, compile_text, preview, render, writes_device_key
 from hearthkey.services.bundling import Written

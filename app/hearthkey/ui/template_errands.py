@@ -11,7 +11,7 @@ from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
-from hearthkey.core.slots import Listed
+from hearthkey.core.slot_list import Listed
 from hearthkey.core.templates import DEVICE, Template, checked
 from hearthkey.services.templating import Holds, Shown
 from hearthkey.services.writing_templates import WritingTemplates

@@ -21,7 +21,8 @@ from hearthkey.core.revocation import Reason
 from hearthkey.core.secret import Secret
 from hearthkey.core.sentences.settling import settled
 from hearthkey.core.settling import SettlePlan, plan_settling
-from hearthkey.core.slots import Listed, slots_of
+from hearthkey.core.slot_list import Listed
+from hearthkey.core.slots import slots_of
 from hearthkey.core.templates import Template
 from hearthkey.services.describing import describe
 from hearthkey.services.enrolling import EnrolRequest

@@ -12,6 +12,7 @@ from hearthkey.adapters.register.choice_rows import ChoiceWrites
 from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.deputy_rows import DeputyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
+from hearthkey.adapters.register.moving_rows import MovingWrites
 from hearthkey.adapters.register.renewal_rows import RenewalWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.adapters.register.sheet_rows import SheetWrites
@@ -52,6 +53,7 @@ def _settings(household: Household) -> tuple[str, ...]:
 class SqliteChange(
     AdoptWrites,
     GatewayWrites,
+    MovingWrites,
     ChoiceWrites,
     CopyWrites,
     SealedWrites,

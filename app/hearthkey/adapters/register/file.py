@@ -17,6 +17,7 @@ from hearthkey.adapters.register.copy_rows import CopyReads
 from hearthkey.adapters.register.deputy_rows import DeputyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
+from hearthkey.adapters.register.moving_rows import MovingReads
 from hearthkey.adapters.register.proof_rows import KnownProofs
 from hearthkey.adapters.register.renewal_rows import RenewalReads
 from hearthkey.adapters.register.sealed_rows import SealedReads
@@ -49,6 +50,7 @@ _CODES = {
 class SqliteRegister(
     AdoptReads,
     GatewayReads,
+    MovingReads,
     ChoiceReads,
     CopyReads,
     SealedReads,

@@ -17,6 +17,7 @@ from hearthkey.core.sentences import (
     errors_host,
     errors_household,
     errors_kinds,
+    errors_moving,
     errors_paper,
     errors_proofs,
     errors_reach,
@@ -49,6 +50,7 @@ REFUSED = (
     | errors_paper.REFUSED
     | errors_proofs.REFUSED
     | errors_renewal.REFUSED
+    | errors_moving.REFUSED
     | errors_reach.REFUSED
     | errors_sealed.REFUSED
     | errors_settling.REFUSED

@@ -84,10 +84,22 @@ def _gateway(told: SettlePlan) -> tuple[Sentence, ...]:
     if told.before.gateway_host != told.after.gateway_host:
         if not told.devices:
             return (Sentence("It takes effect with the next delivery.", {}),)
-        return (Sentence("From the next delivery on, whoever has the old bundle turns away from the gateway.", {}),)
+        return (Sentence(_STILL_ANSWERS, {"old": told.before.gateway_host}),)
+    if told.let_go:
+        return (Sentence(_LET_GO, {"old": told.let_go}),)
     if told.new_certificate and not told.touches:
         return (Sentence("The gateway gets a new key and certificate with the next delivery.", {}),)
     return (Sentence("The gateway goes by it from the next delivery on.", {}),)
+
+
+_STILL_ANSWERS = (
+    "The gateway answers to {old} as well, so whoever has the old bundle still gets in, as long as that name leads "
+    "home."
+)
+_LET_GO = (
+    "From the next delivery on the gateway answers to {old} no more. No device needs that name; keep it paid for a "
+    "while all the same."
+)
 
 
 def settled(told: SettlePlan, made: Gateway | None) -> Listing:
@@ -108,6 +120,8 @@ def settled(told: SettlePlan, made: Gateway | None) -> Listing:
     if made is not None:
         facts_of_it = {"host": made.host, "day": day(made.not_after)}
         said.append(Phrase("The gateway got a new certificate for {host} until {day}.", facts_of_it))
+    if told.let_go:
+        said.append(Phrase("It answers to {old} no more.", {"old": told.let_go}))
     if told.devices:
         said.append(Phrase("In need of a new bundle: {devices}.", {"devices": Listing(told.devices)}))
     return sentences(said)

@@ -6,7 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.passes import Pass, State
-from hearthkey.core.slots import Listed
+from hearthkey.core.slot_list import Listed
 from hearthkey.core.templates import DEVICE, GATEWAY
 from hearthkey.services import looking
 from hearthkey.services.snapshot import Snapshot

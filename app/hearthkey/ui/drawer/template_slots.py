@@ -19,7 +19,8 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPen, QResizeEvent, 
 from PySide6.QtWidgets import QFrame, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from hearthkey.core.sentences.sentence import Sentence
-from hearthkey.core.slots import Listed, SlotKind, slots_of
+from hearthkey.core.slot_list import Listed
+from hearthkey.core.slots import SlotKind, slots_of
 from hearthkey.core.templates import DEVICE, GATEWAY
 from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.text import said, spoken
