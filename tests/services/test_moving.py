@@ -96,7 +96,7 @@ def test_a_list_is_kept_ticked_taken_back_and_ended(home: Home) -> None:
     assert moving.end().sentence == "The move is over."
     assert home.house.register.move() is None
     said = [one.sentence for one in home.house.register.diary() if one.verb == "moving-day"]
-    assert said[0] == "A move was planned, with another provider, another router: 10 steps."
+    assert said[0] == "A move was planned, with another provider and another router: 10 steps."
     assert said[2] == "Moving: “Write a sealed copy of the household, and try it” was taken back."
 
 

@@ -16,6 +16,7 @@ from hearthkey.ui.drawer.gateway_page import GatewayPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
+from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.sealed_page import SealedPage
@@ -50,6 +51,7 @@ class DrawerPages(QObject):
         self.deputy = DeputyPage(theme, errands, ways, home)
         self.diary = DiaryPage(theme, errands, home)
         self.household = HouseholdPage(theme, errands, ways)
+        self.moving = MovingPage(theme, errands, ways)
         self.proof = ProofPage(theme, errands)
         self.sealed = SealedPage(theme, errands, home)
         self.succession = SuccessionPage(theme, errands, ways)
@@ -68,6 +70,7 @@ class DrawerPages(QObject):
             (ways.gateway, self.gateway),
             (ways.gateway_place, self.gateway_place),
             (ways.household, self.household),
+            (ways.moving, self.moving),
             (ways.sealed, self.sealed),
             (ways.settings, self.settings),
             (ways.succession, self.succession),
@@ -86,6 +89,7 @@ class DrawerPages(QObject):
             self.diary: "diary",
             self.settings: "settings",
             self.household: "household",
+            self.moving: "moving",
             self.proof: "proving",
             self.sealed: "sealed",
             self.succession: "succession",

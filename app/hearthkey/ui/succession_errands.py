@@ -7,11 +7,11 @@ from PySide6.QtCore import QObject
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.core.succession import Cause, Plan
-from hearthkey.ui.diary_errands import DiaryErrands
+from hearthkey.ui.reach_errands import ReachErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
-class SuccessionErrands(DiaryErrands):
+class SuccessionErrands(ReachErrands):
     """The succession's part of the errands; see `Lane` for the shape of each."""
 
     def look_succession(self, cause: Cause, context: QObject, then: Then[Plan], failed: Failed) -> None:

@@ -34,6 +34,8 @@ class Ways(QObject):
         deputy: open the page for whoever takes over.
         household: open the household's own page.
         succession: open the page of the CA that follows this one.
+        moving: open the page of moving day.
+        way_in, network_plan, forwarding: open the pages of the way in from outside.
         copies: open the list of copies that left, of a device by its identity, or with none of the household.
         diary, settings, help, lock, found: open those; help carries the name of the spot.
         back: close whatever lies over the board.
@@ -67,6 +69,10 @@ class Ways(QObject):
     deputy = Signal()
     household = Signal()
     succession = Signal()
+    moving = Signal()
+    way_in = Signal()
+    network_plan = Signal()
+    forwarding = Signal()
     copies = Signal(str)
     diary = Signal()
     settings = Signal()

@@ -242,7 +242,8 @@ class FakeErrands(SuccessionFake):
         seen = self._now()
         assert seen.household is not None
         stands = request_for(seen.household)
-        wanted = {one.name: getattr(request, one.name) for one in fields(SettleRequest) if one.name != "renew_gateway"}
+        settings = [one.name for one in fields(SettleRequest) if one.name not in {"renew_gateway", "let_go"}]
+        wanted = {name: getattr(request, name) for name in settings}
         asked = {name: getattr(stands, name) if value is None else value for name, value in wanted.items()}
         after = describe(**asked, practice=seen.household.practice, below=lambda limit: limit // 2)
         cautions = gateway_cautions(after.gateway_host) if request.gateway_host is not None else ()

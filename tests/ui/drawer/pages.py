@@ -39,7 +39,7 @@ from hearthkey.ui.gallery.proof_states import CABLE, WIFI
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
-from tests.ui.drawer import renewal_pages
+from tests.ui.drawer import moving_pages, renewal_pages
 from tests.ui.drawer.household import FakeErrands
 
 Make = Callable[[Theme, FakeErrands, Ways], Page]
@@ -322,6 +322,8 @@ PAGES: dict[str, Make] = {
     "both passes": renewal_pages.both_passes,
     "another device": renewal_pages.another,
     "leaving": renewal_pages.leaving,
+    "moving day": moving_pages.under_way,
+    "planning a move": moving_pages.planning,
     "days": days,
     "sealed": sealed,
     "succession, before": succession(),

@@ -12,8 +12,8 @@ from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.core.succession import Carries, Cause, DeviceStep, Plan, Step, Succession
-from hearthkey.ui.errands import Errands
 from hearthkey.ui.tasks import Failed, Then
+from tests.ui.drawer.moving_errands import MovingFake
 
 DEVICES = (
     ("Ines’s phone", Carries.DONE),
@@ -23,7 +23,7 @@ DEVICES = (
 )
 
 
-class SuccessionFake(Errands):
+class SuccessionFake(MovingFake):
     """Quince Cottage on its way to the next CA, as far as `taken` says.
 
     Attributes:

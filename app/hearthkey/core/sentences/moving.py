@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from hearthkey.core.household import FormerHost
 from hearthkey.core.moving import Kind, Move, MovingPlan, Step, Task, When
-from hearthkey.core.phrases import Listing, Phrase, several
+from hearthkey.core.phrases import AND, Listing, Phrase, several
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
 
@@ -132,6 +132,11 @@ def touched(one: Step) -> Sentence:
     return Sentence("No device, and not the gateway.", {})
 
 
+def takes(one: Step) -> Sentence:
+    """About how long a step takes."""
+    return Sentence("About {minutes} minutes.", {"minutes": one.minutes})
+
+
 def left(one: Step) -> Sentence | None:
     """Who still lacks what the step is for; None where that is nobody."""
     if not one.left:
@@ -140,10 +145,14 @@ def left(one: Step) -> Sentence | None:
     return Sentence("Still to come: {whom}.", facts)
 
 
+def _new(move: Move) -> Listing:
+    return Listing((Phrase(KINDS[one]) for one in Kind if one in move.kinds), AND)
+
+
 def headline(planned: MovingPlan) -> Sentence:
     """How much there is to do, the devices first."""
     move, count = planned.move, len(planned.devices)
-    facts = {"what": Listing(Phrase(KINDS[one]) for one in Kind if one in move.kinds), "count": count}
+    facts = {"what": _new(move), "count": count}
     if not count:
         return Sentence("For {what} no device needs a new bundle.", facts)
     if count == 1:
@@ -161,8 +170,7 @@ BARE_ADDRESS = Sentence(
 def begun(planned: MovingPlan) -> Phrase:
     """What the diary says when a move begins."""
     move = planned.move
-    what = Listing(Phrase(KINDS[one]) for one in Kind if one in move.kinds)
-    return Phrase("A move was planned, with {what}: {count} steps.", {"what": what, "count": len(planned.steps)})
+    return Phrase("A move was planned, with {what}: {count} steps.", {"what": _new(move), "count": len(planned.steps)})
 
 
 def ticked(move: Move, task: Task) -> Phrase:

@@ -138,6 +138,15 @@ HELP = {
             "On a computer without a household, the first page has the way: “From a sealed copy …”.",
         ),
     ),
+    "moving": Help(
+        "Moving day",
+        (
+            "Say what will be new. The page puts the steps in order and counts the devices that need a new bundle.",
+            "What is new is made to work beside what is old; devices learn it; only then the old goes.",
+            "Keep the list, and tick a step when it is done. What the app can see, it does not take on trust.",
+            "The last step done can be taken back; the page says how to undo it outside.",
+        ),
+    ),
     "succession": Help(
         "The next CA",
         (

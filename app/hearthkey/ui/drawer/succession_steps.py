@@ -6,57 +6,17 @@ from collections.abc import Callable
 from datetime import datetime
 from functools import partial
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPen
-from PySide6.QtWidgets import QHBoxLayout, QLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.sentences import succession as words
 from hearthkey.core.succession import Carries, DeviceStep, Plan, PlannedStep, Standing, Step
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.controls.step_mark import StepMark
 from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
-
-MARK = 20
-"""Side of a mark's cell, in pixels at normal type."""
-
-
-class StepMark(QWidget):
-    """Where a step stands, as a shape: a disc with a tick, a ring with a dot, an empty ring. The words say the same."""
-
-    def __init__(self, theme: Theme, standing: Standing, *, due: bool, last: bool) -> None:
-        super().__init__()
-        self._theme, self._standing, self._due, self._last = theme, standing, due, last
-        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
-        theme.changed.connect(self.updateGeometry)
-
-    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
-        """A cell at least; the thread to the next mark takes the rest."""
-        return QSize(self._theme.px(MARK), self._theme.px(MARK))
-
-    def paintEvent(self, _event: object) -> None:  # noqa: N802 - Qt's name
-        """Paint the thread to the next step, then the mark."""
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        unit = self._theme.px(MARK) / MARK
-        middle = QPointF(self.width() / 2, 10 * unit)
-        ink = self._theme.color("act" if self._due else "ink")
-        if not self._last:
-            painter.setPen(QPen(self._theme.color("rule"), 1.2 * unit))
-            painter.drawLine(QPointF(middle.x(), middle.y() + 9 * unit), QPointF(middle.x(), self.height() + unit))
-        painter.setPen(QPen(ink, 1.6 * unit))
-        painter.setBrush(ink if self._standing is Standing.DONE else Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(middle, 6 * unit, 6 * unit)
-        if self._standing is Standing.DONE:
-            painter.setPen(QPen(self._theme.color("raised"), 1.6 * unit))
-            tick = ((-2.8, 0.2), (-0.8, 2.2), (3.0, -2.2))
-            painter.drawPolyline([middle + QPointF(x * unit, y * unit) for x, y in tick])
-        elif self._standing is Standing.NOW:
-            painter.setBrush(ink)
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.drawEllipse(QRectF(middle.x() - 2.6 * unit, middle.y() - 2.6 * unit, 5.2 * unit, 5.2 * unit))
-        painter.end()
 
 
 class StepList(QWidget):
@@ -112,9 +72,13 @@ class StepList(QWidget):
             lines.addLayout(devices)
         row = QHBoxLayout()
         row.setSpacing(8)
-        row.addWidget(StepMark(self._theme, one.standing, due=due, last=last))
+        row.addWidget(self._mark(one, due=due, last=last))
         row.addLayout(lines, 1)
         return row
+
+    def _mark(self, one: PlannedStep, *, due: bool, last: bool) -> StepMark:
+        done, now = one.standing is Standing.DONE, one.standing is Standing.NOW
+        return StepMark(self._theme, done=done, now=now, due=due, last=last)
 
     def _device(self, one: DeviceStep, *, able: bool) -> QHBoxLayout:
         row = QHBoxLayout()
