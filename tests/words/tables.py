@@ -32,6 +32,7 @@ OF_THE_WINDOW = (
 """Tables outside `core.sentences` whose texts are templates of the context "sentences"."""
 
 NO_WORDS = {
+    ("hearthkey.core.sentences.forwarding", "SOURCES"),
     ("hearthkey.core.sentences.words", "FIXED"),
     ("hearthkey.core.sentences.settling", "_FACT"),
     ("hearthkey.core.sentences.settling", "NAMED"),
@@ -63,7 +64,7 @@ def _dates() -> list[Message]:
     return [Message(DATES, style.value, note) for style in phrases.Style]
 
 
-NOT_IN_THE_WINDOW = {"reach", "reach_tables", "errors_reach", "forwarding"}
+NOT_IN_THE_WINDOW: set[str] = set()
 """Said on the command line alone, which speaks English."""
 
 

@@ -8,7 +8,7 @@ from itertools import groupby
 
 from hearthkey.cli.teller import Teller
 from hearthkey.core.reach.packets import Packet
-from hearthkey.core.reach.plan import NetworkPlan, Placed, Proposal
+from hearthkey.core.reach.plan import NetworkPlan, Placed, Proposal, Side
 from hearthkey.core.reach.selectors import attribute
 from hearthkey.core.sentences import reach as words
 from hearthkey.core.sentences import settling
@@ -38,7 +38,7 @@ def _lines(plan: NetworkPlan) -> list[str]:
         *_part("The way in", words.way_in(plan)),
         *_part("Away from home", (one for placed in plan.placed for one in words.subnet(placed))),
         *(_part("What you ask about", words.asked(plan)) if plan.asked is not None else ()),
-        *_part("Quiet subnets", (one for told in plan.proposals for one in words.proposal(told))),
+        *_part("Quiet subnets", (one for told in plan.proposals for one in _proposed(told))),
         *_part("Through the tunnel", words.traffic(plan)),
         *_part("Room in a packet", words.room(plan)),
         *_table(plan.packets),
@@ -46,7 +46,20 @@ def _lines(plan: NetworkPlan) -> list[str]:
     ]
 
 
-def _part(title: str, sentences: Iterable[Sentence]) -> list[str]:
+def _proposed(told: Proposal) -> list[str]:
+    return [*map(str, words.proposal(told)), *_command(told)]
+
+
+def _command(told: Proposal) -> list[str]:
+    """How to take a subnet that something stands in need of."""
+    if not told.needed:
+        return []
+    if told.side is Side.TUNNEL:
+        return [f"hearthkey settle --tunnel-subnet {told.subnet}"]
+    return ["hearthkey settle " + " ".join(f"--home-subnet {one}" for one in told.change.after.home_subnets)]
+
+
+def _part(title: str, sentences: Iterable[Sentence | str]) -> list[str]:
     return [title, *(f"  {one}" for one in sentences), ""]
 
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 import textwrap
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
 
 WIDTH = 78
 """Columns of the plain text."""
@@ -64,6 +64,17 @@ class Note:
 
 
 Block = Title | Heading | Row | Note
+
+
+def reworded(blocks: Iterable[Block], say: Callable[[str], str]) -> tuple[Block, ...]:
+    """The same sheet with every text but the sources said in another way, for instance in another language."""
+    return tuple(_reworded(one, say) for one in blocks)
+
+
+def _reworded(block: Block, say: Callable[[str], str]) -> Block:
+    if isinstance(block, Row):
+        return Row(say(block.label), tuple(map(say, block.values)), say(block.why), block.source)
+    return replace(block, text=say(block.text))
 
 
 def text(blocks: Iterable[Block]) -> str:

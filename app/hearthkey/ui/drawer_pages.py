@@ -12,11 +12,13 @@ from hearthkey.ui.drawer.deputy_page import DeputyPage
 from hearthkey.ui.drawer.device_page import DevicePage
 from hearthkey.ui.drawer.diary_page import DiaryPage
 from hearthkey.ui.drawer.enrol_page import EnrolPage
+from hearthkey.ui.drawer.forwarding_page import ForwardingPage
 from hearthkey.ui.drawer.gateway_page import GatewayPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.moving_page import MovingPage
+from hearthkey.ui.drawer.network_page import NetworkPage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.sealed_page import SealedPage
@@ -51,7 +53,9 @@ class DrawerPages(QObject):
         self.deputy = DeputyPage(theme, errands, ways, home)
         self.diary = DiaryPage(theme, errands, home)
         self.household = HouseholdPage(theme, errands, ways)
+        self.forwarding = ForwardingPage(theme, errands, home)
         self.moving = MovingPage(theme, errands, ways)
+        self.network = NetworkPage(theme, errands, ways)
         self.proof = ProofPage(theme, errands)
         self.sealed = SealedPage(theme, errands, home)
         self.succession = SuccessionPage(theme, errands, ways)
@@ -70,7 +74,9 @@ class DrawerPages(QObject):
             (ways.gateway, self.gateway),
             (ways.gateway_place, self.gateway_place),
             (ways.household, self.household),
+            (ways.forwarding, self.forwarding),
             (ways.moving, self.moving),
+            (ways.network_plan, self.network),
             (ways.sealed, self.sealed),
             (ways.settings, self.settings),
             (ways.succession, self.succession),
@@ -89,7 +95,9 @@ class DrawerPages(QObject):
             self.diary: "diary",
             self.settings: "settings",
             self.household: "household",
+            self.forwarding: "forwarding",
             self.moving: "moving",
+            self.network: "network",
             self.proof: "proving",
             self.sealed: "sealed",
             self.succession: "succession",

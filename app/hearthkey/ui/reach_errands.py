@@ -2,17 +2,44 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QObject
 
+from hearthkey.core.forwarding import ForwardingFacts
 from hearthkey.core.moving import MovingPlan, Task
 from hearthkey.core.plans import Changes
+from hearthkey.core.reach.plan import NetworkPlan
+from hearthkey.formats.sheet import Block
 from hearthkey.services.moving import MoveRequest
+from hearthkey.services.network_planning import PlanRequest
 from hearthkey.ui.diary_errands import DiaryErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
 class ReachErrands(DiaryErrands):
     """This part of the errands; see `Lane` for the shape of each."""
+
+    def plan_network(self, request: PlanRequest, context: QObject, then: Then[NetworkPlan], failed: Failed) -> None:
+        """What can be worked out about the way in."""
+        self._ask(lambda: self._here().network_planning.plan(request), context, then, failed)
+
+    def forwarding(
+        self, inside: str | None, router: str | None, context: QObject, then: Then[ForwardingFacts], failed: Failed
+    ) -> None:
+        """What the router has to let through."""
+        self._ask(lambda: self._here().forwarding.facts(inside=inside, router=router), context, then, failed)
+
+    def print_sheet(
+        self, sheet: tuple[Block, ...], folder: Path, name: str, context: QObject, then: Then[Path], failed: Failed
+    ) -> None:
+        """Write a sheet as PDF."""
+
+        def work() -> Path:
+            house = self._here()
+            return house.files.write(folder, name, house.print_blocks(sheet))
+
+        self._ask(work, context, then, failed)
 
     def preview_move(self, request: MoveRequest, context: QObject, then: Then[MovingPlan], failed: Failed) -> None:
         """What a move would ask for."""

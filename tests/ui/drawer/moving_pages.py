@@ -1,11 +1,15 @@
-"""The page of moving day in the states that look different."""
+"""The pages of moving day and of the way in, in the states that look different."""
 
 from __future__ import annotations
+
+from pathlib import Path
 
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.moving import Kind
 from hearthkey.services.moving import MoveRequest
+from hearthkey.ui.drawer.forwarding_page import ForwardingPage
 from hearthkey.ui.drawer.moving_page import MovingPage
+from hearthkey.ui.drawer.network_page import NetworkPage
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 from tests.ui.drawer.household import FakeErrands
@@ -26,6 +30,24 @@ def planning(theme: Theme, errands: FakeErrands, ways: Ways) -> MovingPage:
         page.ticks[new].setChecked(True)
     page.host.setText("door.quince.example")
     page.home.setText("192.0.2.0/24")
+    page.look()
+    return page
+
+
+def network(theme: Theme, errands: FakeErrands, ways: Ways) -> NetworkPage:
+    """The plan, all unfolded, with something typed that does not fit."""
+    page = NetworkPage(theme, errands, ways)
+    page.known.open(shown=True)
+    page.table.open(shown=True)
+    page.upload.setText("much")
+    page.look()
+    return page
+
+
+def forwarding(theme: Theme, errands: FakeErrands, _ways: Ways) -> ForwardingPage:
+    """The sheet, with the line of a provider that shares its addresses."""
+    page = ForwardingPage(theme, errands, Path("/home/ines"))
+    page.router.setText("100.64.0.9")
     page.look()
     return page
 

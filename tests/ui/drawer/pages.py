@@ -324,6 +324,8 @@ PAGES: dict[str, Make] = {
     "leaving": renewal_pages.leaving,
     "moving day": moving_pages.under_way,
     "planning a move": moving_pages.planning,
+    "network plan": moving_pages.network,
+    "forwarding sheet": moving_pages.forwarding,
     "days": days,
     "sealed": sealed,
     "succession, before": succession(),

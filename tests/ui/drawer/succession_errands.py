@@ -13,7 +13,7 @@ from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.core.succession import Carries, Cause, DeviceStep, Plan, Step, Succession
 from hearthkey.ui.tasks import Failed, Then
-from tests.ui.drawer.moving_errands import MovingFake
+from tests.ui.drawer.reach_errands import ReachFake
 
 DEVICES = (
     ("Ines’s phone", Carries.DONE),
@@ -23,7 +23,7 @@ DEVICES = (
 )
 
 
-class SuccessionFake(MovingFake):
+class SuccessionFake(ReachFake):
     """Quince Cottage on its way to the next CA, as far as `taken` says.
 
     Attributes:

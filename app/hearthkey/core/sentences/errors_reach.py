@@ -15,6 +15,8 @@ REFUSED: dict[str, tuple[str, str]] = {
         "{text} does not lie in home’s {home}, so the router has no way to it.",
         "Give the gateway’s address at home, or put the home subnets right with hearthkey settle.",
     ),
+    "rate-unreadable": ('"{text}" is not a rate.', "Give megabits in a second as a number, for instance 40 or 2.5."),
+    "outer-mtu-unreadable": ('"{text}" is not a number of octets.', "Give a whole number, for instance 1492."),
     "rate-odd": (
         "A rate of {number} kbit/s cannot be reckoned with; {lowest} to {highest} can.",
         "Give kilobits in a second: 40 Mbit/s are 40000.",

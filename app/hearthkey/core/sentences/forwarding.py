@@ -34,8 +34,12 @@ SOURCES = {
     "ike": "RFC 7296 section 2",
     "nat": "RFC 7296 section 2.23, RFC 3948",
     "web": "RFC 9110 section 4.2.2",
+    "fixed": "RFC 2131 section 1",
+    "through": "RFC 6092 section 3.2.4",
+    "families": "RFC 1035 section 3.4.1, RFC 3596 section 2.1",
+    "ttl": "RFC 1035 section 3.2.1",
 }
-OPENING_LABEL = "{protocol} {port}"
+"""Where each thing is said, by its key; documents have one name in every language."""
 OUTSIDE = "outside: {protocol}, port {port}"
 INSIDE = "inside: {inside}, port {port}"
 SAME = "Both ports are the same: devices know no other."
@@ -72,7 +76,7 @@ CLOSED = {
 CHECK = {
     "address": (
         "Same address?",
-        "hearthkey reach --plan --router ADDRESS",
+        "the network plan tells",
         (
             "Compare what the router’s pages show with what a page outside shows. Where they differ, the provider "
             "shares one between customers, and forwarding cannot work (RFC 6598 section 5.1)."
@@ -80,7 +84,7 @@ CHECK = {
     ),
     "outside": (
         "From outside",
-        "hearthkey prove DEVICE",
+        "one device proves it",
         "On a phone: Wi-Fi off, then connect. From inside the house it proves nothing, even if it works.",
     ),
     "twice": (
@@ -107,19 +111,16 @@ NAME_ROWS = {
             "One for each kind of address that the gateway is reached at, and none for one at which it is not: devices "
             "try both, and wait for the one that does not answer."
         ),
-        "RFC 1035 section 3.4.1, RFC 3596 section 2.1",
     ),
     "ttl": (
         "Short memory",
         "TTL {shortest} to {longest} seconds",
         "So long devices may go on with the old address after a change (the numbers are common practice).",
-        "RFC 1035 section 3.2.1",
     ),
     "update": (
         "On change",
         "at once, by router or gateway",
         "Whoever sees the change first tells the service, with a password that is used for nothing else.",
-        "",
     ),
 }
 ROUTER_LABEL = "Router outside"

@@ -67,8 +67,7 @@ def asked(plan: NetworkPlan) -> tuple[Sentence, ...]:
 def proposal(told: Proposal) -> tuple[Sentence, ...]:
     """What could stand instead, and whom that would touch."""
     key = told.side.value, "needed" if told.needed else "spare"
-    homes = " ".join(f"--home-subnet {one}" for one in told.change.after.home_subnets)
-    facts = {"subnet": str(told.subnet), "instead": str(told.instead), "homes": homes, "once": _ONCE}
+    facts = {"subnet": str(told.subnet), "instead": str(told.instead), "once": _ONCE}
     found = [Sentence(tables.PROPOSALS[key], facts)]
     if told.side is Side.TUNNEL or told.needed:
         found.append(settling.devices(told.change))

@@ -92,11 +92,10 @@ SUBNETS = {
 }
 
 PROPOSALS = {
-    ("tunnel", "needed"): "For the tunnel, {subnet} was drawn by lot and is hardly met elsewhere: hearthkey settle "
-    "--tunnel-subnet {subnet}",
+    ("tunnel", "needed"): "For the tunnel, {subnet} was drawn by lot and is hardly met elsewhere.",
     ("tunnel", "spare"): "The tunnel’s subnet can stay. If it ever has to change, {subnet} was drawn by lot.",
     ("home", "needed"): "For home, {subnet} was drawn by lot instead of {instead} and is hardly met elsewhere. Every "
-    "thing at home gets a new address: change it in the router first, then hearthkey settle {homes}",
+    "thing at home gets a new address: change it in the router first, then in the household’s settings.",
     ("home", "spare"): "Home’s subnet can stay. If it ever has to change, {subnet} was drawn by lot.",
     ("home-ipv6", "spare"): "Home has no IPv6 here. {subnet} was drawn for it (RFC 4193 section 3.2.2): it stays when "
     "the provider changes. Whoever is away reaches it once there are addresses of IPv6 inside the tunnel too. Were a "

@@ -138,6 +138,23 @@ HELP = {
             "On a computer without a household, the first page has the way: “From a sealed copy …”.",
         ),
     ),
+    "network": Help(
+        "Network plan",
+        (
+            "Everything here is worked out from the settings; nobody is asked, and nothing leaves this computer.",
+            "A subnet that many homes and hotels have is not reached from there: the device takes it for its own.",
+            "Type what the router’s pages show as its internet address: some lines cannot be reached at all.",
+            "What to expect is a rough guide: it goes by the slower of the line and the gateway.",
+        ),
+    ),
+    "forwarding": Help(
+        "Forwarding sheet",
+        (
+            "For whoever stands before the router’s pages: what to pass on, where to, and what to leave closed.",
+            "Routers call it otherwise each; the words to look for stand beside each thing.",
+            "Save it as PDF and take it along, or read it here.",
+        ),
+    ),
     "moving": Help(
         "Moving day",
         (
