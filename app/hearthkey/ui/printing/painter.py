@@ -22,7 +22,7 @@ class PaperPainter:
     """Measures and draws with the app's own two faces, in points."""
 
     def __init__(self, fonts: Fonts) -> None:
-        self._fonts = {face: fonts.font(role) for face, role in _ROLES.items()}
+        self._fonts = {face: _letter_by_letter(fonts.font(role)) for face, role in _ROLES.items()}
         self._measures: dict[Face, QFontMetricsF] = {}
         for face, font in self._fonts.items():
             large = QFont(font)
@@ -120,6 +120,13 @@ class PaperPainter:
                 printer.newPage()
             self.draw(painter, marks, printer.resolution() / 72)
         painter.end()
+
+
+def _letter_by_letter(font: QFont) -> QFont:
+    """Without ligatures and contextual forms: what is copied out of a PDF would have U+FB01 in it, or lack an f."""
+    for feature in ("liga", "calt"):
+        font.setFeature(QFont.Tag(feature), 0)
+    return font
 
 
 RESOLUTION = 1200
