@@ -11,6 +11,9 @@ from hearthkey.ui.desk.turns import Step
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
+ACROSS = 32
+"""Pixels that somebody at the other side of a table reads: 24 points at 96 dots to an inch."""
+
 
 class StepRow(QWidget):
     """One step: its number, what is done, and what is seen and said then."""
@@ -22,7 +25,7 @@ class StepRow(QWidget):
         self.rule = Rule(theme, color="ink" if step is Step.SCAN else "rule")
         self._number = Label(theme, Role.DESK_TITLE, str(int(step)))
         self.head = Prose(theme, Role.DESK_STEP)
-        self.under = Prose(theme, Role.DESK, color="ink2")
+        self.under = Prose(theme, Role.DESK_STEP)
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self.head)
@@ -50,16 +53,14 @@ class StepRow(QWidget):
         self._row.setContentsMargins(0, px(8), 0, px(10))
         self.head.setContentsMargins(0, max(0, round(drop)), 0, 0)
         self.under.setContentsMargins(0, px(2), 0, 0)
+        # What is typed or said is read across the table too; where all type is large, the smaller role is large enough.
+        self.under.rescale(Role.DESK if fonts.font(Role.DESK).pixelSize() >= ACROSS else Role.DESK_STEP)
 
     def high(self, wide: int, *, whole: bool) -> int:
         """What number and head take in that width, with what stands under them or without."""
         beside = wide - self._number.width()
         under = self.under.heightForWidth(beside) if whole else 0
         return self.head.heightForWidth(beside) + under + self._theme.px(18) + self.rule.sizeHint().height()
-
-    def shorten(self, *, head_alone: bool) -> None:
-        """Say what is done, and leave out what is seen then."""
-        self.under.setVisible(not head_alone)
 
     def show_words(self, words: StepWords, *, current: bool) -> None:
         """Say what is done now, in strong type where this is the step in hand."""
@@ -68,12 +69,12 @@ class StepRow(QWidget):
             part.recolor("ink" if current else "ink2")
         self.head.speak(words.head)
         self.under.speak(words.under)
-        self.under.recolor("ink" if current else "ink2")
+        self.under.setVisible(current)
         self.setAccessibleName(f"{int(self.step)}. {words.head}. {words.under}")
 
 
 class Steps(QWidget):
-    """All three of them, as much of them as there is room for; the one in hand is always whole."""
+    """All three of them, or where there is no room the one in hand; it alone says what is seen then, in large type."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -92,18 +93,14 @@ class Steps(QWidget):
             row.show_words(words[step], current=step is current)
 
     def fit(self, wide: int, high: int) -> None:
-        """Leave out what is seen at the other steps, then those steps, until the rest fits."""
-        whole, heads = (self._high(wide, others_whole=others_whole) <= high for others_whole in (True, False))
+        """Leave out the other steps where the room does not hold them all."""
+        all_of_them = sum(row.high(wide, whole=step is self.current) for step, row in self.rows.items()) <= high
         for step, row in self.rows.items():
-            row.shorten(head_alone=not whole and step is not self.current)
-            row.setVisible(heads or step is self.current)
+            row.setVisible(all_of_them or step is self.current)
 
     def least(self, wide: int) -> int:
         """What the step in hand takes by itself."""
         return self.rows[self.current].high(wide, whole=True)
-
-    def _high(self, wide: int, *, others_whole: bool) -> int:
-        return sum(row.high(wide, whole=others_whole or step is self.current) for step, row in self.rows.items())
 
     def forget(self) -> None:
         """Keep no link."""
