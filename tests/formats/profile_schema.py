@@ -91,6 +91,19 @@ RULE = {
     "SSIDMatch": Key(list),
 }
 
+_VPN = "mdm/profiles/com.apple.vpn.managed.yaml"
+SOURCES = {
+    "profile": "mdm/profiles/TopLevel.yaml",
+    "com.apple.security.pkcs12": "mdm/profiles/com.apple.security.pkcs12.yaml",
+    "com.apple.security.root": "mdm/profiles/com.apple.security.root.yaml",
+    "com.apple.vpn.managed": _VPN,
+    "IKEv2": _VPN,
+    "association": _VPN,
+    "rule": _VPN,
+    "common": "mdm/profiles/CommonPayloadKeys.yaml",
+}
+"""Where each table's rows stand in that repository; "common" are those that begin every payload."""
+
 
 def misfits(found: dict[str, Any], schema: dict[str, Key], where: str) -> list[str]:
     """Every key that the schema does not have, and every value that it does not allow."""
