@@ -56,6 +56,11 @@ def suited(kind: DeviceKind) -> Form:
     return Form(kind.best_form(_PICKED_UP) or Form.PKCS12)
 
 
+def carried(kind: DeviceKind) -> Form:
+    """What leaves on a stick or is dragged: the PKCS#12 wherever the device opens one, else what suits it."""
+    return Form.PKCS12 if Form.PKCS12.value in kind.forms else suited(kind)
+
+
 class PickingUp:
     """The verb "ticket"."""
 

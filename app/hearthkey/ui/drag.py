@@ -15,6 +15,7 @@ from hearthkey.core.bundle import Form
 from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import HearthkeyError, Unavailable
 from hearthkey.services.exporting import Exported
+from hearthkey.services.picking_up import carried
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.runtime import Runtime
 from hearthkey.ui.ticket import TicketCard
@@ -138,7 +139,9 @@ class DragOut(QObject):
             _say(card, self.tr("it cannot leave"))
             self._errands.trouble.emit(error)
 
-        self._errands.export(serial, Form.PKCS12, folder, self, ready, failed, way=CopyWay.DRAG)
+        last = self._errands.last
+        form = Form.PKCS12 if last is None else carried(last.kinds.of(card.one.kind))
+        self._errands.export(serial, form, folder, self, ready, failed, way=CopyWay.DRAG)
 
     def _start(self) -> None:
         card = self._card

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Refused, Unavailable
+from hearthkey.core.passes import Pass
 from hearthkey.ui.drag import KEPT_SECONDS, DragOut, parcel
 from hearthkey.ui.runtime import Runtime
 from hearthkey.ui.theme.theme import Theme
@@ -23,13 +24,13 @@ from tests.ui.leaving.household import LAPTOP, FakeErrands
 class Hand:
     """A card under the mouse, with a drag that ends as the test says."""
 
-    def __init__(self, qtbot: QtBot, theme: Theme, folder: Path) -> None:
+    def __init__(self, qtbot: QtBot, theme: Theme, folder: Path, one: Pass = LAPTOP) -> None:
         self.errands = FakeErrands()
         self.runtime = Runtime(folder)
         self.carried: list[tuple[Path, bytes, int]] = []
         self.kept: list[QDrag] = []
         self.drag = DragOut(self.errands, self.runtime, carry=self._carry)
-        self.card = TicketCard(theme, LAPTOP, self.drag)
+        self.card = TicketCard(theme, one, self.drag)
         qtbot.addWidget(self.card)
         self.card.show()
 

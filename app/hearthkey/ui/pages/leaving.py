@@ -15,7 +15,7 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.services.bundling import Written
-from hearthkey.services.picking_up import suited
+from hearthkey.services.picking_up import carried, suited
 from hearthkey.ui.drives import Drive, Sticks
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.own_ways import OwnWay
@@ -200,8 +200,10 @@ class Leaving(QObject):
         if isinstance(way, OwnWay):
             self._errands.write(way.template, chosen.serial, folder, self, came, failed, way=by, place=place)
         else:
+            last = self._errands.last
+            form = way.form if drive is None or last is None else carried(last.kinds.of(chosen.kind))
             self._errands.export(
-                chosen.serial, way.form, folder, self, lambda done: came(done.changes), failed, way=by, place=place
+                chosen.serial, form, folder, self, lambda done: came(done.changes), failed, way=by, place=place
             )
 
     # How answers arrive
