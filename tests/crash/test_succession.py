@@ -21,6 +21,7 @@ TURNED = (*BEGUN, "trust-both", "turn-gateway")
     [
         ("begin-succession", ()),
         ("step-back", BEGUN),
+        ("trust-both", BEGUN),
         ("turn-gateway", (*BEGUN, "trust-both")),
         ("finish-succession", TURNED),
     ],

@@ -163,6 +163,33 @@ def supersede(house: House, _folder: Path) -> None:
     house.superseding.follow_up()
 
 
+def renew_round(house: House, _folder: Path) -> None:
+    """Renew all that are in use, one after the other."""
+    in_use = [one for one in house.register.passes() if one.handed_over is not None]
+    house.renewing.go_round(house.renewing.plan_named([[one] for one in in_use]))
+
+
+def take_renewal_back(house: House, _folder: Path) -> None:
+    """Take the next pass of Tomasz's laptop back, which is in the tray."""
+    superseding = house.superseding
+    superseding.take_back(superseding.preview_take_back(_passes(house, "Tomasz laptop")))
+
+
+def leaves(house: House, _folder: Path) -> None:
+    """Tomasz leaves the household."""
+    house.goodbye.apply(house.goodbye.preview("Tomasz"))
+
+
+def make_ready(house: House, _folder: Path) -> None:
+    """Have sealed copies made from now on."""
+    house.sealing.make_ready(Secret(WORDS))
+
+
+def seal(house: House, folder: Path) -> None:
+    """Write a sealed copy to a folder."""
+    house.sealing.seal(folder)
+
+
 def replace(house: House, _folder: Path) -> None:
     """Give Tomasz another laptop, and stop the old one."""
     house.replacing.apply(house.replacing.preview(_passes(house, "Tomasz laptop"), "new laptop", "linux"))
@@ -214,6 +241,11 @@ VERBS: dict[str, Callable[[House, Path], None]] = {
     "renew": renew,
     "renew-whole": renew_whole,
     "supersede": supersede,
+    "renew-round": renew_round,
+    "take-renewal-back": take_renewal_back,
+    "leaves": leaves,
+    "make-ready": make_ready,
+    "seal": seal,
     "replace": replace,
     "export": export,
     "settle": settle,

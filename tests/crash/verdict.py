@@ -25,6 +25,7 @@ _TABLES = (
     *("household", "authority", "gateway", "person", "device"),
     *("pass", "serial", "certificate", "withdrawal", "spare_list", "proof", "follows"),
     *("succession", "succession_step", "list_signer", "list_beside"),
+    *("copy_lock", "sealed_copy"),
 )
 
 
