@@ -206,6 +206,7 @@ def test_an_unlocked_household_signs_an_old_list_anew_on_the_way(home: Home) -> 
     home.unlock()
     assert home.house.delivering.deliver().list_number == 1
     home.world.clock.forward(days=2)
+    home.world.gate.clock = home.world.clock.now()
     home.unlock()
     assert home.house.delivering.deliver().list_number == 2
     until = home.house.watching.state().note.list_until

@@ -106,7 +106,9 @@ def _window(arguments: Namespace, door: WindowDoor | None) -> int:
 def _writes(arguments: Namespace) -> bool:
     """Whether a verb changes the household, so that it wants to be the only copy that does."""
     if arguments.verb in {"lists", "deputy"}:
-        return bool(arguments.sign if arguments.verb == "lists" else arguments.act != "show")
+        return bool(
+            arguments.sign or arguments.clock_was_ahead if arguments.verb == "lists" else arguments.act != "show"
+        )
     if arguments.verb == "gateway":
         common = {"verb", "data", "json", "quiet", "passphrase_file", "yes", "forget", "look"}
         chosen = [value for name, value in vars(arguments).items() if name not in common]

@@ -146,6 +146,7 @@ def _prove(verb: argparse.ArgumentParser) -> None:
 
 def _lists(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--sign", action="store_true", help="sign the next list now")
+    verb.add_argument("--clock-was-ahead", action="store_true", help="the same, where the clock was ahead and is right")
     verb.add_argument("--into", type=Path, metavar="DIR", help="write a list as PEM and DER")
     verb.add_argument("--number", type=int, metavar="N", help="which list to write (default: the newest)")
 

@@ -75,6 +75,10 @@ def lists_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         asking.unlock(house, arguments, teller)
         done(house, house.listing.sign_anew(), teller, [])
         return
+    if arguments.clock_was_ahead:
+        asking.unlock(house, arguments, teller)
+        done(house, house.listing.set_right(), teller, [])
+        return
     if arguments.into is not None:
         chosen = house.listing.numbered(arguments.number)
         files = house.listing.publish(chosen, arguments.into)

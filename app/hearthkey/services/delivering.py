@@ -24,7 +24,7 @@ from hearthkey.services.opening import Keyholder
 from hearthkey.services.packing import Packing, list_files
 from hearthkey.services.ports import Clock, Progress, silent
 from hearthkey.services.reading_gateway import list_there, of_another, read_there, take_over
-from hearthkey.services.writing_diary import note
+from hearthkey.services.writing_diary import TOLERATED, note
 
 
 class Delivering:
@@ -77,7 +77,8 @@ class Delivering:
                 is there to put the list into.
 
         Raises:
-            Refused: no-target, practice-stays-home, gateway-list-newer, gateway-list-of-another, and as `Packing`.
+            Refused: no-target, practice-stays-home, gateway-list-newer, gateway-list-of-another,
+                gateway-clock-behind, and as `Packing`.
             Unavailable: as `GatewayDoor`, and gateway-read-back, reload-failed, reload-failed-list-kept.
         """
         target = self._the_target()
@@ -91,6 +92,7 @@ class Delivering:
                     self._keep(self._seen(there, gate))
                     self._sign_over(there, taken)
                 self._refuse_another(there, gate)
+                self._refuse_future(gate)
                 want = self._wanted(there, only_list=only_list)
                 plan = delivery.plan(target, there, want)
                 uploaded = 0 if plan.unchanged else self._lay_down(gate, plan, want, there, progress)
@@ -133,6 +135,14 @@ class Delivering:
         if of_another(self._register, there):
             self._keep(self._seen(there, gate))
             raise Refused("gateway-list-of-another")
+
+    def _refuse_future(self, gate: Gate) -> None:
+        """Leave a gateway alone for which the newest list has not begun: it would take it for none."""
+        told, newest = gate.now(), self._register.newest_list()
+        if told is not None and newest is not None and newest.this_update > told + TOLERATED:
+            raise Refused(
+                "gateway-clock-behind", there=f"{told:%d %B %Y %H:%M}", begins=f"{newest.this_update:%d %B %Y %H:%M}"
+            )
 
     def _sign_over(self, there: There, taken: tuple[str, ...]) -> None:
         """Sign a list above the one there; without the key, say that the passphrase is needed."""

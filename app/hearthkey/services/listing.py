@@ -10,17 +10,19 @@ from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.household import Authority
 from hearthkey.core.network import Caution
 from hearthkey.core.pack import second_name
+from hearthkey.core.passes import LIVING
 from hearthkey.core.plans import Changes
 from hearthkey.core.revocation import ListBeside, ListPlan, SignedList, plan_list
 from hearthkey.core.sentences import diary
 from hearthkey.core.succession import Cause
 from hearthkey.formats import pem
+from hearthkey.pki import read
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.pki.lists import read_list, sign_list
 from hearthkey.services.generations import issued_by
 from hearthkey.services.opening import Keyholder, the_authority
 from hearthkey.services.ports import Change, Clock, Files, Register
-from hearthkey.services.writing_diary import check_clock, note
+from hearthkey.services.writing_diary import TOLERATED, check_clock, note
 
 SIGN_ANEW_AFTER = timedelta(days=30)
 """A list older than that is signed anew whenever the household is open."""
@@ -97,8 +99,12 @@ class Listing:
         """The number that the next list will have."""
         return self._register.list_high_water() + 1
 
-    def add_next(self, change: Change) -> SignedList:
+    def add_next(self, change: Change, *, righted: bool = False) -> SignedList:
         """Sign the next list from what the transaction has changed, and keep it.
+
+        Args:
+            righted: go by the clock although an earlier list has a later date. Whoever left a list because of that
+                date comes back to it.
 
         Raises:
             Refused: household-locked, no-household, authority-ended.
@@ -111,9 +117,9 @@ class Listing:
         plan = plan_list(
             self._register.entries(),
             highest_number=self._register.list_high_water(),
-            previous_update=None if newest is None else newest.this_update,
+            previous_update=None if newest is None or righted else newest.this_update,
             authority_end=authority.not_after,
-            now=now if newest is None else max(now, newest.this_update),
+            now=now if newest is None or righted else max(now, newest.this_update),
         )
         signed = sign_by_all(plan, self._register, self._keyholder, now)
         change.add_list(signed)
@@ -134,6 +140,45 @@ class Listing:
             note(self._register, change, verb="lists", sentence=sentence, now=now)
         files, cautions = self.publish_or_say(signed)
         return Changes(sentence, list_number=signed.number, files=files, cautions=cautions)
+
+    def set_right(self) -> Changes:
+        """Sign the same entries by the clock as it is now, where it was ahead when something was done.
+
+        A list that begins in the future is no list yet, so a gateway with the right time lets nobody in
+        (RFC 5280 section 6.3.3 asks for a current one); numbers go on rising (section 5.2.3).
+
+        Returns:
+            With a caution for each certificate that is not good yet by this clock.
+
+        Raises:
+            Refused: household-locked, no-household, clock-not-ahead, authority-ended.
+        """
+        self._keyholder.key()
+        now, register = self._clock.now(), self._register
+        newest, last = register.newest_list(), register.last_entry()
+        if newest is None or last is None:
+            raise Refused("no-household")
+        if max(newest.this_update, last.at) <= now + TOLERATED:
+            raise Refused("clock-not-ahead")
+        with register.change() as change:
+            signed = self.add_next(change, righted=True)
+            sentence = diary.clock_righted(signed, last.at)
+            note(register, change, verb="clock", sentence=sentence, now=now)
+        files, cautions = self.publish_or_say(signed)
+        return Changes(sentence, list_number=signed.number, files=files, cautions=(*cautions, *self._not_good_yet(now)))
+
+    def _not_good_yet(self, now: datetime) -> tuple[Caution, ...]:
+        """Certificates that were made by the clock that was ahead."""
+        register = self._register
+        found = [
+            Caution("pass-not-good-yet", str(one.title))
+            for one in register.passes()
+            if one.not_before > now and one.state(now) in LIVING
+        ]
+        gateway = register.gateway()
+        if gateway is not None and read.certificate_facts(gateway.certificate).not_before > now:
+            found.append(Caution("gateway-not-good-yet", gateway.host))
+        return tuple(found)
 
     def sign_if_old(self) -> SignedList | None:
         """Sign the same entries anew where the newest list is older than 30 days and the household is open.

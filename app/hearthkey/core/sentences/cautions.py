@@ -36,6 +36,9 @@ _CAUTIONS = {
     "than letting the old one back in.",
     "employer": "A device that belongs to an employer is administered by the employer. Ask there first.",
     "local-law": "Encrypted tunnels are restricted in some places. Where this device travels, the law there decides.",
+    "pass-not-good-yet": "The pass of {subject} was made while the clock was ahead, and is not good yet. Replace it.",
+    "gateway-not-good-yet": "The certificate of {subject} was made while the clock was ahead, and is not good yet. "
+    "Renew the gateway’s certificate and deliver it.",
     "not-in-force": "It takes effect when the gateway holds list {subject}. Until then, everybody who could get in "
     "still can.",
     "open-connection": "A connection that is open now stays open until it authenticates again; ending it is up to the "

@@ -110,6 +110,15 @@ def list_signed(signed: SignedList) -> Phrase:
     return Phrase("Revocation list {number} was signed, good until {day}.", facts)
 
 
+def clock_righted(signed: SignedList, ahead: datetime) -> Phrase:
+    """The clock was ahead, and is right again."""
+    facts = {"ahead": day(ahead), "number": signed.number, "day": day(signed.next_update)}
+    return Phrase(
+        "The clock was ahead, at {ahead}; it is right again. Revocation list {number} was signed, good until {day}.",
+        facts,
+    )
+
+
 def taken_over(number: int, names: tuple[str, ...]) -> Phrase:
     """The gateway held a list that this register had not signed."""
     if not names:

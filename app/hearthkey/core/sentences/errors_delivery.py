@@ -30,6 +30,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "Nobody has said yet where the gateway is.",
         "Say it once: in the window under Gateway, or hearthkey gateway --ssh HOST --folder FOLDER.",
     ),
+    "gateway-clock-behind": (
+        "The gateway’s clock says {there} UTC, and the list to deliver begins on {begins} UTC: it would let nobody in.",
+        "See which of the two clocks is wrong and set it. Nothing was changed.",
+    ),
     "gateway-list-newer": (
         "The gateway holds list {number}, newer than any that is here. Whom it stops is stopped here now.",
         "Unlock with the passphrase; the next list is signed above it and delivered.",

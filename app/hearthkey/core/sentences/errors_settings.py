@@ -75,8 +75,12 @@ REFUSED: dict[str, tuple[str, str]] = {
     ),
     "clock-behind": (
         "This computer says it is {clock} UTC, but the last thing was done on {last} UTC.",
-        "What is signed now would be refused. Set the clock, then do it again. Nothing was changed.",
+        (
+            "What is signed now would be refused. Set the clock, then do it again. If it is right now and was ahead "
+            "then: hearthkey lists --clock-was-ahead. Nothing was changed."
+        ),
     ),
+    "clock-not-ahead": ("Nothing here is dated later than now.", "There is nothing to put right."),
     # passphrases
     "passphrase-empty": ("The passphrase is empty.", "Give one; an empty one is read differently by every device."),
     "passphrase-not-ascii": (
