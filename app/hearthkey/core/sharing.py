@@ -13,7 +13,8 @@ from hearthkey.core.errors import Bug
 _FIELD = 0x11B
 """x^8 + x^4 + x^3 + x + 1 (FIPS 197 section 4.2)."""
 MOST = 15
-"""Shares. The field would allow 255."""
+"""Shares that are made. The field would allow `PLACES`, and what others made may stand at any of them."""
+PLACES = 255
 
 
 def multiply(first: int, second: int) -> int:
@@ -60,7 +61,7 @@ def join(shares: Mapping[int, bytes]) -> bytes:
         Bug: sharing-odd, for shares of different lengths or at places that there are not.
     """
     lengths = {len(one) for one in shares.values()}
-    if len(lengths) != 1 or not all(1 <= place <= MOST for place in shares):
+    if len(lengths) != 1 or not all(1 <= place <= PLACES for place in shares):
         raise Bug("sharing-odd", threshold=len(shares), count=len(lengths))
     weights = {place: _weight(place, shares) for place in shares}
     joined = bytearray(lengths.pop())

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
 from icalendar import Alarm, Calendar, Event
+
+_COUNTED_FROM = datetime(2024, 1, 1, tzinfo=UTC)
+"""SEQUENCE is the seconds since then: it rises with every export, is larger than the minutes since 1970 that it was
+before, and stays below the 2147483647 of RFC 5545 section 3.3.8 until 2092."""
 
 
 @dataclass(frozen=True)
@@ -42,7 +46,7 @@ def write(days: Iterable[Day], *, household: str, owner: str, made: datetime) ->
         event = Event()
         event.add("uid", f"{day.key}.{owner}@hearthkey.invalid")
         event.add("dtstamp", made)
-        event.add("sequence", int(made.timestamp()) // 60)
+        event.add("sequence", max(0, int((made - _COUNTED_FROM).total_seconds())))
         event.add("dtstart", day.on.date())
         event.add("dtend", day.on.date() + timedelta(days=1))
         event.add("transp", "TRANSPARENT")
