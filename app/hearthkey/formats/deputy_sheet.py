@@ -170,6 +170,7 @@ def _set_letter(column: Column, facts: LetterFacts, size: float) -> None:
         column.say(step, Face.SANS, size, inset=_NUMBERS)
         column.beside(str(number), Face.SERIF, size * 1.15, x=LEFT, y=top + size, ink=Ink.SECOND)
         column.space(size * 0.35)
+    column.say(text("step-paper", language), Face.SANS, size * 0.9, ink=Ink.SECOND)
     if facts.call:
         column.space(size * 0.3)
         column.say(text("call", language, call=facts.call), Face.STRONG, size)

@@ -90,10 +90,22 @@ TEXTS: dict[str, Text] = {
         "Busca una copia sellada del {day} o posterior: un archivo cuyo nombre acaba en .sealed.tar.",
     ),
     "step-app": Text(
-        "Step. The command is typed as it stands.",
-        "On a computer with the app Hearthkey, type: hearthkey deputy restore FILE. It asks for the words.",
-        "Tipp auf einem Computer mit der App Hearthkey: hearthkey deputy restore DATEI. Sie fragt nach den Wörtern.",
-        "En un ordenador con la aplicación Hearthkey escribe: hearthkey deputy restore ARCHIVO. Pide las palabras.",
+        "Step. The command is typed as it stands. “From a sealed copy …” is a button of the app, in its own words.",
+        "On a computer with the app Hearthkey choose “From a sealed copy …”, give it the file, and open it with two "
+        "parts; or type: hearthkey deputy restore FILE.",
+        "Wähl auf einem Computer mit der App Hearthkey „Aus einer versiegelten Kopie …“, gib ihr die Datei und öffne "
+        "sie mit zwei Teilen; oder tipp: hearthkey deputy restore DATEI.",
+        "En un ordenador con la aplicación Hearthkey elige «Desde una copia sellada…», dale el archivo y ábrelo con "
+        "dos partes; o escribe: hearthkey deputy restore ARCHIVO.",
+    ),
+    "step-paper": Text(
+        "Small, below the steps. The key on paper is a printed page; two parts do not open it.",
+        "What opens what: two parts open a sealed copy, and with it you learn the passphrase. The key on paper opens "
+        "with the passphrase only; parts do not open it.",
+        "Was womit aufgeht: Zwei Teile öffnen eine versiegelte Kopie, und daraus erfährst du die Passphrase. Der "
+        "Schlüssel auf Papier geht nur mit der Passphrase auf; Teile öffnen ihn nicht.",
+        "Qué abre qué: dos partes abren una copia sellada, y con ella conoces la frase de paso. La llave en papel solo "
+        "se abre con la frase de paso; las partes no la abren.",
     ),
     "step-after": Text(
         "Step, the last one.",
@@ -131,13 +143,14 @@ TEXTS: dict[str, Text] = {
     ),
     "part-how": Text("Heading.", "When it is needed", "Wenn er gebraucht wird", "Cuando haga falta"),
     "part-how-more": Text(
-        "The command is typed as it stands.",
-        "hearthkey deputy restore asks for the fifteen words, in order, small letters; or read the code with the app. "
-        "No other program has to see this code: some send what they read to a search engine.",
-        "hearthkey deputy restore fragt nach den fünfzehn Wörtern, der Reihe nach, alles klein; oder lies den Code mit "
-        "der App. Kein anderes Programm muss ihn sehen: Manche schicken, was sie lesen, an eine Suchmaschine.",
-        "hearthkey deputy restore pide las quince palabras, en orden y en minúsculas; o lee el código con la "
-        "aplicación. Ningún otro programa tiene que verlo: algunos envían lo que leen a un buscador.",
+        "What the app does with a part, and what nobody else should.",
+        "When a sealed copy is opened, the app asks for the fifteen words, in order, small letters; or it reads the "
+        "code. No other program has to see this code: some send what they read to a search engine.",
+        "Beim Öffnen einer versiegelten Kopie fragt die App nach den fünfzehn Wörtern, der Reihe nach, alles klein; "
+        "oder sie liest den Code. Kein anderes Programm muss ihn sehen: Manche schicken, was sie lesen, an eine "
+        "Suchmaschine.",
+        "Al abrir una copia sellada, la aplicación pide las quince palabras, en orden y en minúsculas; o lee el "
+        "código. Ningún otro programa tiene que verlo: algunos envían lo que leen a un buscador.",
     ),
     "part-keep": Text("Heading.", "How to keep it", "So bewahrst du ihn auf", "Cómo guardarla"),
     "part-keep-more": Text(

@@ -8,6 +8,9 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
+from hearthkey.core import deputy
+from hearthkey.core.deputy import Part
+from hearthkey.core.errors import Refused
 from hearthkey.core.household import KEYRING
 from hearthkey.core.languages import Language
 from hearthkey.core.paper import Gathered
@@ -15,7 +18,7 @@ from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.formats import sealed_tar
 from hearthkey.formats.paper_sheet import PaperFacts
-from hearthkey.services import reading_paper, restoring_inside
+from hearthkey.services import deputies, reading_paper, restoring_inside
 from hearthkey.services.restoring_inside import Inside
 from hearthkey.ui.sealed_errands import SealedErrands
 from hearthkey.ui.tasks import Failed, Then
@@ -129,6 +132,35 @@ class RestoreErrands(SealedErrands):
             then(changes)
 
         self._change(work, context, over, failed)
+
+    # By the deputy's parts
+
+    def read_part(self, text: Secret[str], context: QObject, then: Then[Part], failed: Failed) -> None:
+        """Read a part from its words, or from the text of its code."""
+        self._ask(lambda: deputy.read(text.reveal(), self._here().deputies.words), context, then, failed)
+
+    def read_part_file(self, file: Path, context: QObject, then: Then[Part], failed: Failed) -> None:
+        """Read a part from a picture of its code, or from a text with its words."""
+
+        def work() -> Part:
+            house = self._here()
+            return house.deputies.part_in(house.files.read(file, deputies.LARGEST), house.pictures.read_codes)
+
+        self._ask(work, context, then, failed)
+
+    def join_parts(
+        self, source: Source, parts: tuple[Part, ...], context: QObject, then: Then[Opener], failed: Failed
+    ) -> None:
+        """Learn from parts what opens a sealed copy; nothing is written."""
+
+        def work() -> Opener:
+            if source.copy is None:
+                raise Refused("deputy-copy-needed")
+            house = self._here()
+            opens = house.deputies.opening(house.files.read(source.copy, sealed_tar.LARGEST), parts)
+            return Opener(opens.household, opens.own)
+
+        self._ask(work, context, then, failed)
 
     # The key on paper
 

@@ -9,6 +9,8 @@ from pathlib import Path
 import pytest
 from pytestqt.qtbot import QtBot
 
+from hearthkey.core import deputy
+from hearthkey.core.deputy import Part
 from hearthkey.core.errors import Refused
 from hearthkey.core.languages import Language
 from hearthkey.core.paper import lines_of
@@ -32,24 +34,31 @@ class Kept:
         world: the lost computer's.
         copy: a sealed copy's file.
         rows: the lines of a paper.
+        parts: of the deputy's, which open the copy.
+        sheets: the words on each of them.
     """
 
     world: World
     copy: Path
     rows: tuple[str, ...]
+    parts: tuple[Part, ...]
+    sheets: tuple[str, ...]
 
 
-@pytest.fixture(scope="module")
+@pytest.fixture(scope="package")
 def kept(tmp_path_factory: pytest.TempPathFactory) -> Kept:
     """Made on a computer that is gone now, after Odile's tablet was stopped."""
     folder = tmp_path_factory.mktemp("kept")
     with at_home(folder / "data") as home:
         home.stop("Odile tablet")
         home.house.sealing.make_ready(PASSPHRASE)
+        drawn = home.house.deputies.draw(PASSPHRASE)
+        home.house.deputies.keep(drawn)
         _note, changes = home.house.sealing.seal(folder / "stick")
+        sheets = tuple(deputy.words_of(one, home.house.deputies.words).reveal() for one in drawn.parts)
         told = paper_der.encode(home.house.papering.facts(Language.ENGLISH).contents)
         rows = tuple(f"{one.number:02} {' '.join(one.groups)}" for one in lines_of(told))
-        return Kept(home.world, Path(changes.files[0]), rows)
+        return Kept(home.world, Path(changes.files[0]), rows, drawn.parts, sheets)
 
 
 class Blank:

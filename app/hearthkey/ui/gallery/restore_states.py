@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from pathlib import Path
 
+from hearthkey.core.deputy import Part
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.household import KEYRING
 from hearthkey.core.paper import Gathered, PaperLine, lines_of
@@ -93,6 +94,28 @@ def wrong_words(window: Window) -> None:
     page.show_source(["quince-cottage-2026-05-03-174201.sealed.tar"], Source(copy=Path("x.sealed.tar")))
     page.line.setText("some other words")
     page.show_trouble(Refused("wrong-passphrase"))
+
+
+def by_parts(window: Window) -> None:
+    """Two parts of one set, the second one with a slip."""
+    page = _page(window)
+    page.show_source(["quince-cottage-2026-05-03-174201.sealed.tar"], Source(copy=Path("x.sealed.tar")))
+    page.openers.parts_fold.button.click()
+    first, second = page.openers.parts.both
+    first.words.setText("ambush plum kettle ivory lantern gravel otter quilt meadow basil harbor wicker saddle tulip")
+    first.show_part(Part("A7F3", 1, 2, 3, Secret(bytes(16))))
+    second.words.setText("ambush plumm kettle")
+    second.show_trouble(Refused("deputy-word-unknown", place=2))
+
+
+def done_by_parts(window: Window) -> None:
+    """It is back, and whoever brought it back learns the passphrase when asking for it."""
+    page = _page(window)
+    page.show_source(["quince-cottage-2026-05-03-174201.sealed.tar"], Source(copy=Path("x.sealed.tar")))
+    page.openers.parts_fold.button.click()
+    page.show_inside(Opener(Secret("plum kettle ivory lantern gravel otter quilt")), _COPY, by_parts=True)
+    page.show_done(Changes(_BACK))
+    page.sheet.learned.button.click()
 
 
 def inside(window: Window) -> None:

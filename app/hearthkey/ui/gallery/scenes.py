@@ -300,7 +300,9 @@ NEW_HOUSEHOLD = (
     Scene("restore-keyring", restore_states.keyring_locked, PLAIN[:2]),
     Scene("restore-paper", restore_states.half_read, PLAIN[:2] + SPECIAL[:1]),
     Scene("restore-wrong", restore_states.wrong_words, PLAIN[:2]),
+    Scene("restore-parts", restore_states.by_parts, PLAIN + SPECIAL[:2]),
     Scene("restore-inside", restore_states.inside, PLAIN + SPECIAL[:2]),
     Scene("restore-done", restore_states.done, PLAIN[:2]),
     Scene("restore-done-paper", restore_states.done_from_paper, PLAIN[:1]),
+    Scene("restore-done-parts", restore_states.done_by_parts, PLAIN[:2]),
 )

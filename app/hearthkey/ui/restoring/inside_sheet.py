@@ -7,10 +7,12 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.network import Caution
+from hearthkey.core.secret import Secret
 from hearthkey.services.restoring_inside import Inside
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Label, Prose, Rule, Voice
 from hearthkey.ui.dates import day
+from hearthkey.ui.restoring.learned_words import LearnedWords
 from hearthkey.ui.text import caution, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
@@ -42,6 +44,7 @@ class InsideSheet(QWidget):
         self.rule = Rule(theme, color="rule")
         self.voice = Voice(theme)
         self.caution = Prose(theme, Role.STATE, color="ink2")
+        self.learned = LearnedWords(theme)
         self.commit = Button(theme, self.tr("&Bring it back"), kind=Kind.COMMIT, hint=self.tr("Ctrl+Enter"), height=36)
         self.to_gateway = Button(theme, self.tr("To the &gateway"), kind=Kind.COMMIT, height=36)
         self.to_board = Button(theme, self.tr("To the &board"), height=36)
@@ -60,7 +63,7 @@ class InsideSheet(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(22, 14, 20, 16)
         column.setSpacing(12)
-        for part in (self.title, self.first, self.facts, self.rule, self.voice, self.caution):
+        for part in (self.title, self.first, self.facts, self.rule, self.voice, self.caution, self.learned):
             column.addWidget(part)
         column.addLayout(buttons)
         column.addStretch(1)
@@ -77,6 +80,7 @@ class InsideSheet(QWidget):
 
     def show_nothing(self) -> None:
         """Nothing has been opened."""
+        self.learned.hold(None)
         self.inside = None
         self.title.setText(self.tr("What is inside"))
         self.first.speak(
@@ -111,8 +115,12 @@ class InsideSheet(QWidget):
             (self.tr("Stopped or revoked"), str(inside.withdrawn)),
         ]
 
-    def show_done(self, sentence: str) -> None:
-        """The household is back; say what comes next."""
+    def show_done(self, sentence: str, learned: Secret[str] | None = None) -> None:
+        """The household is back; say what comes next.
+
+        Args:
+            learned: the household's passphrase, for whoever never knew it.
+        """
         on_paper = self.inside is not None and self.inside.on_paper
         self.title.setText(self.tr("What comes next"))
         self.voice.speak(sentence)
@@ -129,6 +137,7 @@ class InsideSheet(QWidget):
             )
         self.caution.speak(told)
         self._show(opened=False, done=True)
+        self.learned.hold(learned)
         self.to_gateway.setFocus(Qt.FocusReason.OtherFocusReason)
 
     @property

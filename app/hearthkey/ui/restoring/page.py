@@ -8,12 +8,11 @@ from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.paper import Gathered
 from hearthkey.core.plans import Changes
-from hearthkey.core.secret import Secret
 from hearthkey.services.restoring_inside import Inside
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
@@ -24,11 +23,11 @@ from hearthkey.ui.pages.fold import Fold
 from hearthkey.ui.pages.founding_words import Spot, spot_of, told
 from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pair import Pair
-from hearthkey.ui.pages.question import Question
 from hearthkey.ui.pages.tall import Tall
 from hearthkey.ui.restore_errands import Opener, Source
 from hearthkey.ui.restoring.drop_place import DropPlace, PickFiles, pick_files
 from hearthkey.ui.restoring.inside_sheet import InsideSheet
+from hearthkey.ui.restoring.openers import Openers
 from hearthkey.ui.restoring.typed_lines import TypedLines
 from hearthkey.ui.restoring.where_kept import WhereKept
 from hearthkey.ui.text import spoken
@@ -65,19 +64,15 @@ class RestorePage(QWidget):
         self._theme, self._errands = theme, errands
         self._source = Source()
         self._opener: Opener | None = None
-        self._busy = False
+        self._busy, self._by_parts = False, False
         self.head = PageHead(theme, self.tr("Back"))
         self.form, self.tall = QWidget(), Tall(theme)
         self.drop = DropPlace(theme, start, pick=pick)
         self.typed = TypedLines(theme)
         self.by_hand = Fold(theme, self.tr("Type the lines of a paper"), self.typed)
         self.where = WhereKept(theme, key_folder)
-        self.line, self.own = Line(theme), Line(theme)
-        self.own_fold = Fold(
-            theme,
-            self.tr("The copies have a passphrase of their own"),
-            Question(theme, self.tr("Passphrase of the &copies"), self.own),
-        )
+        self.openers = Openers(theme, errands, start, pick=pick)
+        self.line, self.own, self.own_fold = self.openers.line, self.openers.own, self.openers.own_fold
         self.open_button = Button(theme, self.tr("&Open it"), kind=Kind.COMMIT, height=34)
         self.note = Prose(theme, Role.BODY, color="ink2")
         self.sheet = InsideSheet(theme)
@@ -87,13 +82,10 @@ class RestorePage(QWidget):
         self._judge()
 
     def _lay_out(self) -> None:
-        for line in (self.line, self.own):
-            line.setEchoMode(QLineEdit.EchoMode.Password)
         column = QVBoxLayout(self.form)
         column.setContentsMargins(17, 12, 21, 14)
         column.setSpacing(10)
-        passphrase = Question(self._theme, self.tr("&Passphrase of the household"), self.line)
-        for part in (self.drop, self.by_hand, self.where, passphrase, self.own_fold):
+        for part in (self.drop, self.by_hand, self.where, self.openers):
             column.addWidget(part)
         row = QHBoxLayout()
         row.addWidget(self.open_button)
@@ -113,10 +105,8 @@ class RestorePage(QWidget):
         self.head.back.clicked.connect(self.left)
         self.drop.came.connect(self.take_files)
         self.typed.read.connect(self._gathered)
-        self.line.textChanged.connect(self._typed)
-        self.own.textChanged.connect(self._typed)
-        self.line.returnPressed.connect(self.look_inside)
-        self.own.returnPressed.connect(self.look_inside)
+        self.openers.changed.connect(self._typed)
+        self.openers.wanted.connect(self.look_inside)
         self.open_button.clicked.connect(self.look_inside)
         self.sheet.wanted.connect(self.restore)
         self.sheet.board.connect(self.left)
@@ -134,28 +124,24 @@ class RestorePage(QWidget):
         )
         self.form.show()
         self.by_hand.show()
-        self.own_fold.show()
         self.typed.forget()
         self.by_hand.open(shown=False)
         self.drop.show_files(())
         self.where.begin(self._errands.place)
         self.sheet.show_nothing()
-        self._forget()
+        self.openers.begin()
         self._say("")
         self._rest(busy=False)
         self._errands.ask_keyring(self, lambda _none: None, self.where.show_trouble)
         self.drop.button.setFocus()
-
-    def _forget(self) -> None:
-        for line in (self.line, self.own):
-            line.clear()
 
     def hideEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         """Whoever comes back later finds no passphrase here."""
         super().hideEvent(event)  # type: ignore[arg-type]  # Qt hands a hide event on
         if not event.spontaneous():
             self._opener = None
-            self._forget()
+            self.openers.forget()
+            self.sheet.learned.hold(None)
 
     # The files
 
@@ -171,7 +157,7 @@ class RestorePage(QWidget):
         self._source = source
         self.drop.show_files(names)
         self.by_hand.setVisible(source.copy is None)
-        self.own_fold.setVisible(source.copy is not None or not source.gathered.lines)
+        self.openers.fit(source)
         self._changed()
         if source.copy is None:
             self.by_hand.open(shown=not source.gathered.whole)
@@ -181,9 +167,11 @@ class RestorePage(QWidget):
                 return
         self._say(self._ready() if source.complete else "")
         if source.complete:
-            self.line.setFocus()
+            self.openers.ask()
 
     def _ready(self) -> str:
+        if self.openers.by_parts:
+            return self.tr("A sealed copy. Two parts of one set are wanted now.")
         if self._source.copy is not None:
             return self.tr("A sealed copy. Its passphrase is wanted now.")
         return self.tr("The paper has been read. Its passphrase is wanted now.")
@@ -191,6 +179,7 @@ class RestorePage(QWidget):
     def _gathered(self) -> None:
         if self._source.copy is None:
             self._source = Source(gathered=self.typed.gathered)
+            self.openers.fit(self._source)
             self._changed()
             if self._source.complete:
                 self._say(self._ready())
@@ -198,8 +187,9 @@ class RestorePage(QWidget):
     # What is inside
 
     def _typed(self) -> None:
-        if self.line.text() or self.own.text():
+        if self.openers.filled or self.own.text():
             self._changed()
+        self._judge()
 
     def _changed(self) -> None:
         """What was opened is not what stands here any more."""
@@ -209,21 +199,28 @@ class RestorePage(QWidget):
         self._judge()
 
     def _judge(self) -> None:
-        self.open_button.setEnabled(not self._busy and self._source.complete and bool(self.line.text()))
+        self.open_button.setEnabled(not self._busy and self._source.complete and self.openers.filled)
 
     def look_inside(self) -> None:
         """Open it, and show what is inside."""
         if not self.open_button.isEnabled():
             return
-        own = self.own.text().strip()
-        opener = Opener(Secret(self.line.text().strip()), Secret(own) if own else None)
         self._rest(busy=True)
-        self._errands.look_inside(self._source, opener, self, partial(self.show_inside, opener), self.show_trouble)
+        if self.openers.by_parts:
+            parts = self.openers.parts.parts
+            self._errands.join_parts(self._source, parts, self, self._look_with, self.show_trouble)
+        else:
+            self._look_with(self.openers.opener())
 
-    def show_inside(self, opener: Opener, inside: Inside) -> None:
-        """It is open."""
+    def _look_with(self, opener: Opener) -> None:
+        then = partial(self.show_inside, opener, by_parts=self.openers.by_parts)
+        self._errands.look_inside(self._source, opener, self, then, self.show_trouble)
+
+    def show_inside(self, opener: Opener, inside: Inside, *, by_parts: bool = False) -> None:
+        """It is open; whoever did it with parts has yet to learn the passphrase."""
         self._rest(busy=False)
-        self._forget()
+        self._by_parts = by_parts
+        self.openers.forget()
         self._opener = opener
         self.sheet.show_inside(inside)
         self._say(self.tr("It is open. What is inside stands beside."))
@@ -241,11 +238,12 @@ class RestorePage(QWidget):
 
     def show_done(self, changes: Changes) -> None:
         """It is back."""
+        learned = self._opener.passphrase if self._by_parts and self._opener is not None else None
         self._opener = None
         self.form.hide()
         name = "" if self.sheet.inside is None else self.sheet.inside.household
         self.head.say(self.tr("{household} is back.").format(household=name), "")
-        self.sheet.show_done(spoken(changes.sentence))
+        self.sheet.show_done(spoken(changes.sentence), learned)
         self._say("")
         announce(self, spoken(changes.sentence))
 
@@ -264,12 +262,12 @@ class RestorePage(QWidget):
         self._say(told(error), "act")
         QTimer.singleShot(0, self, lambda: self.tall.ensureWidgetVisible(self.note))
         if error.code == "wrong-passphrase":
-            self.line.setFocus()
+            self.openers.ask()
             self.line.selectAll()
 
     def _rest(self, *, busy: bool) -> None:
         self._busy = busy
-        for part in (self.drop, self.by_hand, self.where, self.line, self.own_fold, self.sheet.commit):
+        for part in (self.drop, self.by_hand, self.where, self.openers, self.sheet.commit):
             part.setEnabled(not busy)
         self._judge()
 
