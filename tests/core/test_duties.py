@@ -62,7 +62,7 @@ def test_no_date_ends_without_a_duty_before_it(
     passes: list[Pass], list_days: int, gateway_days: int, authority_days: int, copy_days: int
 ) -> None:
     """If this failed, somebody would be locked out on a day that nobody was told of."""
-    house = House(*(NOW + days * DAY for days in (list_days, gateway_days, authority_days, copy_days)))
+    house = House(NOW + list_days * DAY, NOW + gateway_days * DAY, NOW + authority_days * DAY, NOW + copy_days * DAY)
     found = forecast(house, passes, frozenset(), NOW)
     for act, end in (
         (Act.SIGN_LIST, house.list_end),

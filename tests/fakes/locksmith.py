@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.secret import Secret
+from hearthkey.formats import paper_der
 from hearthkey.pki.keys import AuthorityKey
 
 
@@ -21,7 +22,7 @@ class QuickLocksmith:
 
     def seal(self, key: AuthorityKey, passphrase: Secret[str]) -> str:
         """See the port."""
-        text = f"guarded {len(self.guarded)}"
+        text = paper_der.key_text(f"guarded {len(self.guarded)}".encode().ljust(400, b"."))
         self.guarded[text] = (key, passphrase)
         return text
 

@@ -10,12 +10,14 @@ from hearthkey.core.duties import Duty
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import Household
 from hearthkey.core.in_force import house_ends
+from hearthkey.core.keepsakes import keepsake_duties
 from hearthkey.core.names import file_stem
 from hearthkey.core.sentences import duties as words
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.succession import succession_due
 from hearthkey.formats import calendar
 from hearthkey.services.house import House
+from hearthkey.services.keeping_sakes import keepsakes
 from hearthkey.services.opening import the_authority
 
 
@@ -45,20 +47,22 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
         raise Refused("no-household")
     list_end, gateway_end = house_ends(house.register.gateway_note(), newest, gateway.not_after)
     parts = house.register.deputy_set()
+    passes, began, now = house.register.passes(), house.register.diary()[0].at, house.clock.now()
+    known = keepsakes(house.register, passes, began, now)
     dates = duties.House(
         list_end,
         gateway_end,
         house.register.authorities()[0].not_after,
-        sealed.due(house.register.sealed_copies(), house.register.diary()[0].at),
+        sealed.due(house.register.sealed_copies(), began),
         succession_due(house.register.succession()),
         None if parts is None else parts.due,
+        () if known is None else keepsake_duties(known),
     )
-    passes = house.register.passes()
     return household, duties.forecast(
         dates,
         passes,
         {one.serial for one in passes if one.proved is not None},
-        house.clock.now(),
+        now,
         follows=house.register.follows(),
         visits=house.register.visits(),
     )

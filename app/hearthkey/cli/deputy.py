@@ -40,7 +40,8 @@ def deputy_verb(house: House, arguments: Namespace, teller: Teller) -> None:
 def _show(house: House, _arguments: Namespace, teller: Teller) -> None:
     about = house.register.deputy_set()
     if about is None:
-        teller.result(["No parts were made for a deputy yet."], {"set": None, "parts": []})
+        lines = ["No parts were made for a deputy yet.", *_stop_set_lines(house)]
+        teller.result(lines, {"set": None, "parts": [], "stop_set": _stop_set_data(house)})
         return
     fresh = house.deputies.fresh()
     lines = [f"Set {about.name}, made on {day(about.made)}; any {about.threshold} of {len(about.parts)} open a copy."]
@@ -49,8 +50,29 @@ def _show(house: House, _arguments: Namespace, teller: Teller) -> None:
         lines.append(
             "Sealed copies have another passphrase since, so these parts do not open new ones: make them anew."
         )
+    lines += _stop_set_lines(house)
     parts = [{"number": one.number, "tried": one.tried} for one in about.parts]
-    teller.result(lines, {"set": about.name, "made": about.made, "fresh": fresh, "due": about.due, "parts": parts})
+    told = {"set": about.name, "made": about.made, "fresh": fresh, "due": about.due, "parts": parts}
+    teller.result(lines, {**told, "stop_set": _stop_set_data(house)})
+
+
+def _stop_set_lines(house: House) -> list[str]:
+    """Whether the stop set that was given away still does."""
+    given, newest = house.register.stop_set(), house.register.newest_list()
+    if given is None or newest is None:
+        return []
+    if given.base == newest.number:
+        return [f"The deputy’s stop set was made on {day(given.made)} and is of list {given.base}, the newest one."]
+    out = day(newest.this_update)
+    told = f"The deputy’s stop set is of list {given.base}; list {newest.number} is out since {out}."
+    return [f"{told} Make it anew: hearthkey deputy stop-set."]
+
+
+def _stop_set_data(house: House) -> dict[str, object] | None:
+    given, newest = house.register.stop_set(), house.register.newest_list()
+    if given is None or newest is None:
+        return None
+    return {"made": given.made, "of_list": given.base, "newest_list": newest.number}
 
 
 def _make(house: House, arguments: Namespace, teller: Teller) -> None:

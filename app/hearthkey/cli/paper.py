@@ -12,7 +12,9 @@ from hearthkey.cli.teller import Teller
 from hearthkey.core.languages import Language
 from hearthkey.core.network import Caution
 from hearthkey.core.paper import Gathered
+from hearthkey.core.sentences.diary import day
 from hearthkey.formats import paper_sheet
+from hearthkey.formats.paper_sheet import PaperFacts
 from hearthkey.services import reading_paper
 from hearthkey.services.house import House
 
@@ -29,7 +31,19 @@ def paper_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     changes = house.papering.printed(path.name)
     told = "The passphrase is not on it: keep the two apart. Print both pages, then delete the file."
     to_try = "To be sure of it, scan what was printed: hearthkey try --paper SCAN"
-    teller.result([changes.sentence, told, to_try], {"files": [str(path)]})
+    lines = [changes.sentence, *_whose(facts), told, to_try]
+    teller.result(lines, {"files": [str(path)]})
+
+
+def _whose(facts: PaperFacts) -> list[str]:
+    """Which of two keys is on it, while there are two."""
+    older = facts.older
+    if older is None:
+        return []
+    newer = f"Its key is the newer CA’s, good until {day(facts.until)}."
+    if older.lost:
+        return [newer]
+    return [f"{newer} The older one’s is on the paper made before {day(older.since)}: keep both until it is put away."]
 
 
 def try_paper(house: House, arguments: Namespace, teller: Teller) -> None:

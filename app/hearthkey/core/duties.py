@@ -39,6 +39,11 @@ class Act(StrEnum):
     TRY_PART = "try-part"
     BEGIN_SUCCESSION = "begin-succession"
     FINISH_SUCCESSION = "finish-succession"
+    PRINT_PAPER = "print-paper"
+    PRINT_PAPER_ANEW = "print-paper-anew"
+    MAKE_PARTS = "make-parts"
+    MAKE_STOP_SET = "make-stop-set"
+    ADD_TO_STOP_SET = "add-to-stop-set"
 
 
 MINUTES = {
@@ -53,6 +58,11 @@ MINUTES = {
     Act.TRY_PART: 5,
     Act.BEGIN_SUCCESSION: 60,
     Act.FINISH_SUCCESSION: 10,
+    Act.PRINT_PAPER: 10,
+    Act.PRINT_PAPER_ANEW: 10,
+    Act.MAKE_PARTS: 20,
+    Act.MAKE_STOP_SET: 5,
+    Act.ADD_TO_STOP_SET: 5,
 }
 """How long each takes, about. Estimates of ours."""
 
@@ -67,6 +77,7 @@ class Duty:
         act: what to do.
         until: when something ends otherwise, or since when it waits.
         chosen: the pass that it is about, or None.
+        numbers: of the revocation lists that it is about, the older one first, or none.
     """
 
     key: str
@@ -74,6 +85,7 @@ class Duty:
     act: Act
     until: datetime
     chosen: Pass | None = None
+    numbers: tuple[int, ...] = ()
 
     def overdue(self, now: datetime) -> bool:
         """Whether its day has come."""
@@ -91,6 +103,7 @@ class House:
         copy_due: by when a sealed copy has to be made and tried.
         succession_due: by when a succession that is underway should be through; None where there is none.
         part_due: by when a deputy's part is to be tried; None where no parts were made.
+        anew: what lies in drawers and has to be made anew (`core.keepsakes`).
     """
 
     list_end: datetime
@@ -99,6 +112,7 @@ class House:
     copy_due: datetime
     succession_due: datetime | None = None
     part_due: datetime | None = None
+    anew: tuple[Duty, ...] = ()
 
 
 def forecast(
@@ -152,6 +166,7 @@ def house_duties(house: House, living: Iterable[Pass]) -> tuple[Duty, ...]:
     found.append(Duty(Act.TRY_COPY.value, house.copy_due, Act.TRY_COPY, house.copy_due))
     if house.part_due is not None:
         found.append(Duty(Act.TRY_PART.value, house.part_due, Act.TRY_PART, house.part_due))
+    found += house.anew
     return tuple(sorted(found, key=lambda duty: duty.act_on))
 
 

@@ -33,6 +33,21 @@ _EVERY = 5
 
 
 @dataclass(frozen=True)
+class OlderKey:
+    """The key that is not on the paper while one CA follows another.
+
+    Args:
+        since: when the newer CA began, UTC; papers before that have the older key.
+        until: the end of the older CA, UTC.
+        lost: nobody has it any more.
+    """
+
+    since: datetime
+    until: datetime
+    lost: bool = False
+
+
+@dataclass(frozen=True)
 class PaperFacts:
     """What the paper says.
 
@@ -40,11 +55,13 @@ class PaperFacts:
         contents: all of it.
         until: the end of the CA, UTC.
         language: of the words around it.
+        older: the key of an older CA that is trusted besides, or None.
     """
 
     contents: PaperContents
     until: datetime
     language: Language
+    older: OlderKey | None = None
 
     @property
     def title(self) -> str:
@@ -161,6 +178,11 @@ def _head(column: Column, facts: PaperFacts, size: float) -> None:
         until=day(facts.until, language),
     )
     column.say(made, Face.SANS, _BODY + 1, ink=Ink.SECOND)
+    if facts.older is not None:
+        older = facts.older
+        ends = {"until": day(facts.until, language), "old": day(older.until, language)}
+        told = text("older-lost" if older.lost else "older", language, since=day(older.since, language), **ends)
+        column.say(told, Face.STRONG, _BODY)
     column.space(6)
     column.rule(2.4)
     column.space(3.6)

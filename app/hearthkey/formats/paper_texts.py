@@ -28,6 +28,25 @@ TEXTS: dict[str, Text] = {
         "Vom {day}. Neueste Sperrliste: Nummer {number}. Der Schlüssel gilt bis {until}.",
         "Del {day}. Lista de revocación más reciente: número {number}. La llave vale hasta el {until}.",
     ),
+    "older": Text(
+        "Below that, while one CA follows another. {since} is the day on which the newer one began, {until} its end, "
+        "{old} the end of the older one.",
+        "Of two keys this is the newer one, good until {until}. The older one ends on {old} and is on the paper made "
+        "before {since}: keep both until the old CA has been put away.",
+        "Von zwei Schlüsseln ist dies der neuere, gültig bis {until}. Der ältere endet am {old} und steht auf dem "
+        "Papier von vor dem {since}: Bewahr beide auf, bis die alte CA weggelegt ist.",
+        "De dos llaves, esta es la más nueva, válida hasta el {until}. La anterior termina el {old} y está en el papel "
+        "de antes del {since}: guarda los dos hasta que se retire la CA antigua.",
+    ),
+    "older-lost": Text(
+        "The same, where the key of the older CA is lost.",
+        "Of two keys this is the newer one, good until {until}, from {since}. The older one, which ends on {old}, is "
+        "lost.",
+        "Von zwei Schlüsseln ist dies der neuere, vom {since}, gültig bis {until}. Der ältere, der am {old} endet, ist "
+        "verloren.",
+        "De dos llaves, esta es la más nueva, del {since}, válida hasta el {until}. La anterior, que termina el {old}, "
+        "se ha perdido.",
+    ),
     "what": Text(
         "What the paper is. The passphrase is what the household chose on the first evening.",
         "With this paper and the household’s passphrase, the household can be brought back on any computer. The key on "
@@ -62,13 +81,13 @@ TEXTS: dict[str, Text] = {
         "Follows the heading.",
         "The people and their devices. Whoever had a pass keeps getting in until it ends, but the household no longer "
         "knows whose it is: give everybody a new one, then revoke what is left. Templates, device kinds and the diary "
-        "are not here either; a sealed copy has them all.",
+        "are not here either; a sealed copy has them all. A deputy’s parts open such a copy, and not this paper.",
         "Die Leute und ihre Geräte. Wer einen Pass hat, kommt bis zu dessen Ende weiter hinein, aber der Haushalt weiß "
         "nicht mehr, wem er gehört: Gib allen einen neuen und widerrufe, was übrig ist. Vorlagen, Gerätearten und das "
-        "Tagebuch fehlen auch; eine versiegelte Kopie hat alles.",
+        "Tagebuch fehlen auch; eine versiegelte Kopie hat alles. Die Teile öffnen sie, aber nicht dieses Papier.",
         "Las personas y sus aparatos. Quien tenía un pase sigue entrando hasta que termine, pero la casa ya no sabe de "
         "quién es: da a todos uno nuevo y revoca lo que quede. Tampoco están las plantillas, los tipos de aparato ni "
-        "el diario; una copia sellada lo tiene todo.",
+        "el diario; una copia sellada lo tiene todo. Las partes abren esa copia, pero no este papel.",
     ),
     "living-one": Text(
         "Exactly one pass was good on the day.",

@@ -7,6 +7,7 @@ from pathlib import Path
 from hearthkey.core.deputy import Part, SetNote
 from hearthkey.core.errors import Refused
 from hearthkey.core.in_force import house_ends
+from hearthkey.core.keepsakes import StopSetNote
 from hearthkey.core.languages import Language
 from hearthkey.core.names import file_stem
 from hearthkey.core.outlook import outlook
@@ -111,6 +112,7 @@ class DeputyPapers:
         written.append(str(self._files.write(folder, READ_ME, stop_set_texts.read_me(facts).encode())))
         sentence = sentences.stop_set(len(spares), newest.number)
         with self._register.change() as change:
+            change.note_stop_set(StopSetNote(now, newest.number, max(one.number for one in spares)))
             note(self._register, change, verb="deputy", sentence=sentence, now=now)
         return Changes(sentence, files=tuple(written))
 

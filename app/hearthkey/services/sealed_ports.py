@@ -13,9 +13,10 @@ from hearthkey.core.secret import Secret
 from hearthkey.pki.copy_lock import Lock, Opened
 from hearthkey.pki.deputy_lock import Passphrases
 from hearthkey.services.gateway_ports import GatewayChange, GatewayRegister
+from hearthkey.services.keepsake_ports import KeepsakeChange, KeepsakeRegister
 
 
-class SealedChange(GatewayChange, Protocol):
+class SealedChange(GatewayChange, KeepsakeChange, Protocol):
     """A transaction that may change what is known of sealed copies as well."""
 
     def keep_copy_lock(self, public: str, locked: str, *, own: bool) -> None:
@@ -41,7 +42,7 @@ class SealedChange(GatewayChange, Protocol):
         """Note that a part was seen to be right."""
 
 
-class SealedRegister(GatewayRegister, Protocol):
+class SealedRegister(GatewayRegister, KeepsakeRegister, Protocol):
     """The household's file, sealed copies with it."""
 
     def copy_lock(self) -> tuple[str, str] | None:

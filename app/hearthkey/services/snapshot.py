@@ -10,6 +10,7 @@ from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
+from hearthkey.core.keepsakes import Keepsakes
 from hearthkey.core.kinds import Kinds
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
@@ -18,6 +19,7 @@ from hearthkey.core.revocation import SignedList
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.succession import Succession
 from hearthkey.services.house import House
+from hearthkey.services.keeping_sakes import keepsakes
 from hearthkey.services.opening import Door, knock
 from hearthkey.services.undoing import Offer
 from hearthkey.services.writing_diary import read
@@ -58,6 +60,7 @@ class Snapshot:
         visits: days on which people are met, those that are over with them.
         deputy_set: the newest set of parts for a deputy, or None.
         parts_fresh: whether it opens the copies that are made now.
+        keepsakes: what is known of the paper, the parts and the stop set; None before the household is founded.
     """
 
     at: datetime
@@ -84,6 +87,7 @@ class Snapshot:
     visits: tuple[Visit, ...] = ()
     deputy_set: SetNote | None = None
     parts_fresh: bool = False
+    keepsakes: Keepsakes | None = None
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -108,8 +112,9 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
     lock, parts = register.copy_lock(), register.deputy_set()
     entries, misfit = read(register, copies)
     passes = tuple(register.passes())
+    now = house.clock.now()
     return Snapshot(
-        at=house.clock.now(),
+        at=now,
         door=door,
         locked=house.keyholder.locked,
         read_only=register.read_only,
@@ -129,6 +134,7 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         copy_ready=lock is not None,
         deputy_set=parts,
         parts_fresh=parts is not None and lock is not None and parts.lock == lock[0],
+        keepsakes=keepsakes(register, passes, entries[0].at if entries else None, now),
         offer=house.undoing.offer,
         succession=register.succession(),
         follows=tuple(register.follows()),

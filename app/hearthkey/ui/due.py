@@ -9,6 +9,7 @@ from datetime import date, datetime
 from hearthkey.core import duties, sealed
 from hearthkey.core.duties import Duty, House
 from hearthkey.core.in_force import house_ends
+from hearthkey.core.keepsakes import keepsake_duties
 from hearthkey.core.succession import succession_due
 from hearthkey.services.snapshot import Snapshot
 
@@ -36,7 +37,8 @@ def duties_of(snapshot: Snapshot) -> tuple[Duty, ...] | None:
     authority_end = found.old.not_after if found is not None and found.underway else authority.not_after
     part_due = None if snapshot.deputy_set is None else snapshot.deputy_set.due
     copy_due = sealed.due(snapshot.sealed_copies, snapshot.diary[0].at)
-    house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found), part_due)
+    anew = () if snapshot.keepsakes is None else keepsake_duties(snapshot.keepsakes)
+    house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found), part_due, anew)
     proved = {one.serial for one in snapshot.passes if one.proved is not None}
     return duties.forecast(
         house, snapshot.passes, proved, snapshot.at, follows=snapshot.follows, visits=snapshot.visits

@@ -13,6 +13,7 @@ from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.deputy_rows import DeputyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
 from hearthkey.adapters.register.moving_rows import MovingWrites
+from hearthkey.adapters.register.keepsake_rows import KeepsakeWrites
 from hearthkey.adapters.register.renewal_rows import RenewalWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.adapters.register.sheet_rows import SheetWrites
@@ -60,6 +61,7 @@ class SqliteChange(
     SheetWrites,
     RenewalWrites,
     SuccessionWrites,
+    KeepsakeWrites,
     DeputyWrites,
 ):
     """The port `services.renewal_ports.RenewalChange`; begun and ended by the register."""

@@ -16,6 +16,7 @@ from hearthkey.adapters.register.choice_rows import ChoiceReads
 from hearthkey.adapters.register.copy_rows import CopyReads
 from hearthkey.adapters.register.deputy_rows import DeputyReads
 from hearthkey.adapters.register.gateway_rows import GatewayReads
+from hearthkey.adapters.register.keepsake_rows import KeepsakeReads
 from hearthkey.adapters.register.migrations import copies_of, migrate, newest, version_of
 from hearthkey.adapters.register.moving_rows import MovingReads
 from hearthkey.adapters.register.proof_rows import KnownProofs
@@ -58,6 +59,7 @@ class SqliteRegister(
     RenewalReads,
     SuccessionReads,
     DeputyReads,
+    KeepsakeReads,
 ):
     """The port `services.renewal_ports.RenewalRegister` over SQLite.
 

@@ -12,6 +12,7 @@ from hearthkey.adapters.register import (  # noqa: F401 - their steps are regist
     schema_deputy,
     schema_gateway,
     schema_hand_over,
+    schema_keepsakes,
     schema_renewal,
     schema_sealed,
     schema_succession,

@@ -18,6 +18,11 @@ _VERB = {
     Act.TRY_PART: "Ask for a deputy’s part and try it",
     Act.BEGIN_SUCCESSION: "Begin with the next CA",
     Act.FINISH_SUCCESSION: "Put the old CA away",
+    Act.PRINT_PAPER: "Put the household’s key on paper",
+    Act.PRINT_PAPER_ANEW: "Print the key’s paper anew",
+    Act.MAKE_PARTS: "Make the deputy’s parts and letter anew",
+    Act.MAKE_STOP_SET: "Make the deputy’s stop set anew",
+    Act.ADD_TO_STOP_SET: "Make the deputy’s stop set anew",
 }
 _WHY = {
     Act.SIGN_LIST: "The revocation list in force is good until {day}. After that the gateway lets nobody in.",
@@ -31,6 +36,12 @@ _WHY = {
     Act.TRY_PART: "One of the parts was not tried for a year on {day}. Paper fades and gets lost, and nobody notices.",
     Act.BEGIN_SUCCESSION: "The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.",
     Act.FINISH_SUCCESSION: "The old CA ends on {day}. Whoever has no new bundle by then stands outside.",
+    Act.PRINT_PAPER: "The household began on {day}, and no paper of its key was printed since.",
+    Act.PRINT_PAPER_ANEW: "The paper was made before the CA’s succession of {day}: its key is the older one.",
+    Act.MAKE_PARTS: "They are of {day}. Since then the CA or the passphrase of the sealed copies became another one.",
+    Act.MAKE_STOP_SET: "It is of list {old}; list {new} is out since {day}. The old set would let in again whoever was "
+    "stopped later.",
+    Act.ADD_TO_STOP_SET: "A device began on {day} that it does not know, so nobody could stop that one with it.",
 }
 
 
@@ -41,4 +52,5 @@ def title(duty: Duty) -> Sentence:
 
 def reason(duty: Duty) -> Sentence:
     """Why, and until when."""
-    return Sentence(_WHY[duty.act], {"day": day(duty.until)})
+    old, new = duty.numbers or ("", "")
+    return Sentence(_WHY[duty.act], {"day": day(duty.until), "old": old, "new": new})

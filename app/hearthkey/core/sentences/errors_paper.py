@@ -43,6 +43,14 @@ REFUSED: dict[str, tuple[str, str]] = {
         "This is the paper of another household ({household}).",
         "Choose the one of this household.",
     ),
+    "paper-before-succession": (
+        "This paper of {made} was made before the CA’s succession of {since}: its key is the old one.",
+        "Print the paper anew, then destroy this one.",
+    ),
+    "paper-of-dropped-ca": (
+        "The key on this paper of {made} is of a CA that was begun here and taken back: no device trusts it.",
+        "Print the paper anew, then destroy this one.",
+    ),
     "paper-file-unknown": (
         "{name} is neither a picture (PNG or JPEG) nor plain text.",
         "Scan the page as PNG or JPEG, or type its lines into a text file.",

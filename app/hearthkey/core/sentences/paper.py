@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from hearthkey.core.paper_contents import PaperContents
 from hearthkey.core.phrases import Phrase
 from hearthkey.core.sentences.diary import day
@@ -25,6 +27,16 @@ def tried(contents: PaperContents, *, still: bool) -> Phrase:
         "The paper of {day} was read whole, and its key opens. The settings have changed since: a new paper saves the "
         "work of changing them once more.",
         facts,
+    )
+
+
+def tried_older(contents: PaperContents, *, since: datetime, until: datetime) -> Phrase:
+    """A paper of the older CA was read while a newer one is there."""
+    return Phrase(
+        "The paper of {day} was read whole, and its key opens. It was made before the CA’s succession of {since}: its "
+        "key is the older one, good until {until}. Keep it until the old CA has been put away, and print a newer one "
+        "beside it.",
+        {"day": day(contents.made), "since": day(since), "until": day(until)},
     )
 
 

@@ -144,6 +144,11 @@ class DaysPage(Page):
             Act.TRY_PART: self.tr("Try it"),
             Act.BEGIN_SUCCESSION: self.tr("The next CA"),
             Act.FINISH_SUCCESSION: self.tr("The next CA"),
+            Act.PRINT_PAPER: self.tr("On paper"),
+            Act.PRINT_PAPER_ANEW: self.tr("On paper"),
+            Act.MAKE_PARTS: self.tr("Make it"),
+            Act.MAKE_STOP_SET: self.tr("Make it"),
+            Act.ADD_TO_STOP_SET: self.tr("Make it"),
         }[duty.act]
 
     def _go(self, duty: Duty) -> Callable[[], None]:
@@ -158,6 +163,11 @@ class DaysPage(Page):
             Act.BEGIN_SUCCESSION: self._ways.succession.emit,
             Act.FINISH_SUCCESSION: self._ways.succession.emit,
             Act.TRY_PART: self._ways.deputy.emit,
+            Act.PRINT_PAPER: self._ways.sealed.emit,
+            Act.PRINT_PAPER_ANEW: self._ways.sealed.emit,
+            Act.MAKE_PARTS: self._ways.deputy.emit,
+            Act.MAKE_STOP_SET: self._ways.deputy.emit,
+            Act.ADD_TO_STOP_SET: self._ways.deputy.emit,
         }.get(duty.act, self._ways.household.emit)
 
 

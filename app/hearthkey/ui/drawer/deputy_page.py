@@ -8,6 +8,7 @@ from PySide6.QtGui import QHideEvent
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.keepsakes import Keepsakes
 from hearthkey.core.languages import Language
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
@@ -61,6 +62,7 @@ class DeputyPage(Page):
         self.try_button = Button(theme, self.tr("&Try this part"), height=32)
         self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in NAMES.items()])
         self.stop_button = Button(theme, self.tr("&Write a stop set…"), height=32)
+        self.given = Prose(theme, Role.BODY)
         self.outcome = Prose(theme, Role.BODY)
         self.sheets = DeputySheets(theme, errands, start, pick)
         self._usual, self._drill = QWidget(), QWidget()
@@ -98,6 +100,7 @@ class DeputyPage(Page):
         column.addWidget(self.own)
         column.addLayout(row_of(self.make_button))
         self._section(column, self.tr("Somebody who can only stop"), stop)
+        column.addLayout(inset(self.given))
         column.addWidget(Labelled(self.theme, self.tr("Language of whoever reads it"), self.tongue))
         column.addLayout(row_of(self.stop_button))
         self.body.addWidget(self._usual)
@@ -166,9 +169,27 @@ class DeputyPage(Page):
                     for one in about.parts
                 )
             )
+        self._show_stop_set(snapshot.keepsakes)
         for part in (self.parts, self._drill):
             part.setVisible(about is not None)
         self._judge()
+
+    def _show_stop_set(self, known: Keepsakes | None) -> None:
+        """Say whether the one that was given away still does."""
+        given = None if known is None else known.stop_set
+        self.given.setVisible(given is not None)
+        if known is None or given is None:
+            return
+        if known.stop_set_stale:
+            told = self.tr("The stop set of {day} is of list {old}; list {new} is out since {since}. Make it anew.")
+        elif known.newcomer is not None:
+            told = self.tr("The stop set of {day} does not know a device that began on {newcomer}. Make it anew.")
+        else:
+            told = self.tr("The stop set of {day} is of list {old}, the newest one.")
+        facts = {"day": day(given.made), "old": given.base, "new": known.list_number, "since": day(known.list_since)}
+        began = "" if known.newcomer is None else day(known.newcomer)
+        self.given.recolor("act" if known.stop_set_stale or began else "ink")
+        self.given.speak(told.format(**facts, newcomer=began))
 
     def _judge(self) -> None:
         seen = self._errands.last

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
 
 from hearthkey.core import sealed
 from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.keepsakes import Keepsakes, on_paper
 from hearthkey.core.plans import Changes
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.secret import Secret
@@ -57,6 +58,7 @@ class SealedPage(Page):
         self.state = Prose(theme, Role.BODY)
         self.write_button = Button(theme, self.tr("&Write one to a folder…"), height=32)
         self.paper_button = Button(theme, self.tr("&On paper…"), height=32)
+        self.on_paper = Prose(theme, Role.STATE, color="ink2")
         self.which = Combo(theme, self.tr("Copy"))
         self.line = Line(theme)
         self.line.setEchoMode(QLineEdit.EchoMode.Password)
@@ -88,6 +90,7 @@ class SealedPage(Page):
         ways.addWidget(self.paper_button)
         ways.addStretch(1)
         self.body.addLayout(ways)
+        self.put(self.on_paper)
         self.put(
             Rule(self.theme, color="rule"),
             Label(self.theme, Role.BODY_STRONG, self.tr("Does it open?")),
@@ -115,11 +118,35 @@ class SealedPage(Page):
         else:
             told = self.tr("There is no sealed copy yet. One is made when the household is next unlocked.")
         self.state.speak(told)
+        self._show_paper(snapshot.keepsakes)
         before = self.which.key()
         self.which.offer([(one.sha256, self._shown(one)) for one in self._notes])
         self.which.take(before if any(one.sha256 == before for one in self._notes) else self._first())
         self.write_button.setEnabled(snapshot.copy_ready and not snapshot.read_only)
         self._judge()
+
+    def _show_paper(self, known: Keepsakes | None) -> None:
+        """Say which key is on paper, and until when."""
+        self.on_paper.setVisible(known is not None)
+        if known is None:
+            return
+        made = known.paper or max(known.papers, key=lambda one: one.made, default=None)
+        if made is None:
+            told = self.tr("The key was not put on paper yet.")
+        elif known.paper is None:
+            told = self.tr(
+                "The paper of {day} has the older CA’s key. Print it anew: the newer key is good until {end}."
+            )
+        elif known.two_keys:
+            told = self.tr(
+                "The paper of {day} has the newer CA’s key, good until {end}. Keep the older paper beside it until the "
+                "old CA has been put away."
+            )
+        else:
+            told = self.tr("The paper of {day} has the key, which is good until {end}.")
+        wanted = on_paper(known.authority, known.succession)
+        self.on_paper.recolor("act" if made is not None and known.paper is None else "ink2")
+        self.on_paper.speak(told.format(day="" if made is None else day(made.made), end=day(wanted.not_after)))
 
     def _first(self) -> str:
         return self._notes[0].sha256 if self._notes else ""

@@ -7,6 +7,7 @@ from datetime import timedelta
 
 from hearthkey.core import deputy
 from hearthkey.core.deputy import Part, PartNote, SetNote
+from hearthkey.core.keepsakes import StopSetNote
 from hearthkey.core.languages import Language
 from hearthkey.core.secret import Secret
 from hearthkey.formats.deputy_sheet import LetterFacts, PartFacts
@@ -33,7 +34,11 @@ def _page(window: Window) -> DeputyPage:
     window.ways.deputy.emit()
     shown = window.drawer.page()
     assert isinstance(shown, DeputyPage)  # noqa: S101 - as above
-    shown.show_snapshot(replace(seen, deputy_set=_about(seen), parts_fresh=True))
+    known = seen.keepsakes
+    if known is not None:
+        given = StopSetNote(seen.at - timedelta(days=200), known.list_number - 1, known.list_number)
+        known = replace(known, stop_set=given)
+    shown.show_snapshot(replace(seen, deputy_set=_about(seen), parts_fresh=True, keepsakes=known))
     return shown
 
 

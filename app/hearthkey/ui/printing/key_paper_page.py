@@ -22,6 +22,7 @@ from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Line
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.dates import day
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.languages import NAMES
 from hearthkey.ui.pages.page_head import PageHead
@@ -73,6 +74,7 @@ class KeyPaperPage(QWidget):
         self.print_button = Button(theme, self.tr("&Print…"), kind=Kind.COMMIT, hint=self.tr("Ctrl+P"), height=34)
         self.save_button = Button(theme, self.tr("&Save as PDF…"), height=34)
         self.note = Prose(theme, Role.STATE, color="ink2")
+        self.whose = Prose(theme, Role.BODY)
         self.setAccessibleName(self.tr("The key on paper"))
         self._lay_out()
         self._connect()
@@ -93,7 +95,7 @@ class KeyPaperPage(QWidget):
         left.setContentsMargins(17, 14, 17, 14)
         left.setSpacing(12)
         told = Prose(self._theme, Role.BODY, what, color="ink2")
-        for flush in (told, self.note):
+        for flush in (told, self.note, self.whose):
             flush.setContentsMargins(Line.RING, 0, Line.RING, 0)
         left.addWidget(told)
         for label, part in (
@@ -102,6 +104,7 @@ class KeyPaperPage(QWidget):
             (self.tr("Shown here"), self.number),
         ):
             left.addWidget(Question(self._theme, label, part))
+        left.addWidget(self.whose)
         left.addLayout(buttons)
         left.addWidget(self.note)
         left.addStretch(1)
@@ -145,6 +148,7 @@ class KeyPaperPage(QWidget):
 
     def _forget(self) -> None:
         self.facts, self.sheets = None, ()
+        self.whose.hide()
         self.preview.show_page((), Paper.A4)
         self.note.speak("")
         for button in (self.print_button, self.save_button):
@@ -157,7 +161,23 @@ class KeyPaperPage(QWidget):
 
     def _came(self, facts: PaperFacts) -> None:
         self.facts = facts
+        self._say_whose(facts)
         self._set()
+
+    def _say_whose(self, facts: PaperFacts) -> None:
+        """Which of two keys it is, while one CA follows another."""
+        older = facts.older
+        self.whose.setVisible(older is not None)
+        if older is None:
+            return
+        if older.lost:
+            told = self.tr("Of two keys this is the newer one, good until {end}. The older one is lost.")
+        else:
+            told = self.tr(
+                "Of two keys this is the newer one, good until {end}. The older one, until {old}, is on the paper made "
+                "before {since}: keep both until the old CA has been put away."
+            )
+        self.whose.speak(told.format(end=day(facts.until), old=day(older.until), since=day(older.since)))
 
     def paper(self) -> Paper:
         """On which paper."""

@@ -23,10 +23,12 @@ class Openers(QWidget):
 
     Signals:
         changed: something else stands here than before.
+        turned: from the passphrase to the parts, or back.
         wanted: the return key was pressed.
     """
 
     changed = Signal()
+    turned = Signal()
     wanted = Signal()
 
     def __init__(
@@ -47,7 +49,7 @@ class Openers(QWidget):
             Question(theme, self.tr("Passphrase of the &copies"), self.own),
         )
         self.parts = TwoParts(theme, errands, start, pick=pick)
-        self.parts_fold = Fold(theme, self.tr("Nobody knows it: open with two of the deputy’s parts"), self.parts)
+        self.parts_fold = Fold(theme, self.tr("Nobody knows the passphrase: two of the deputy’s parts"), self.parts)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(10)
@@ -61,6 +63,7 @@ class Openers(QWidget):
             one.words.returnPressed.connect(self._enter)
         self.parts.read.connect(self.changed)
         self.parts_fold.button.clicked.connect(self._turned)
+        self.parts_fold.button.clicked.connect(self.turned)
         self._copy_possible = True
 
     def begin(self) -> None:

@@ -106,6 +106,7 @@ class RestorePage(QWidget):
         self.drop.came.connect(self.take_files)
         self.typed.read.connect(self._gathered)
         self.openers.changed.connect(self._typed)
+        self.openers.turned.connect(self._turned)
         self.openers.wanted.connect(self.look_inside)
         self.open_button.clicked.connect(self.look_inside)
         self.sheet.wanted.connect(self.restore)
@@ -168,6 +169,10 @@ class RestorePage(QWidget):
         self._say(self._ready() if source.complete else "")
         if source.complete:
             self.openers.ask()
+
+    def _turned(self) -> None:
+        if self._source.complete:
+            self._say(self._ready())
 
     def _ready(self) -> str:
         if self.openers.by_parts:
