@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -12,9 +14,13 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.hand_over_sheet import Paper
 from hearthkey.core.keepsakes import Keepsakes, keepsake_duties
 from hearthkey.core.languages import Language
+from hearthkey.core.paper import DIGEST, MOST_LINES, OCTETS, lines_of
+from hearthkey.core.paper_contents import LISTED, Withdrawn
+from hearthkey.core.revocation import Reason
 from hearthkey.core.succession import Step
 from hearthkey.formats import paper_der, paper_sheet
 from hearthkey.formats.laid_sheet import Run
+from hearthkey.formats.paper_sheet import OlderKey
 from hearthkey.pki.keys import AuthorityKey
 from hearthkey.services.keeping_sakes import keepsakes
 from hearthkey.services.papering import Papering
@@ -125,3 +131,20 @@ def _force(home: Home, step: Step) -> None:
     """Take a step without the visits that it waits for."""
     with home.house.register.change() as change:
         change.take_step(step, home.house.clock.now())
+
+
+@pytest.mark.parametrize("language", list(Language))
+def test_two_keys_and_a_long_list_still_fit(home: Home, language: Language) -> None:
+    """Broken if it fails: just while one CA follows another the key cannot be put on paper. Letter is the shorter."""
+    facts = home.house.papering.facts(language)
+    made, rows = facts.contents.made, len(lines_of(paper_der.encode(facts.contents)))
+    listed = facts.contents
+    for number in range(1, LISTED + 1):
+        more = (*listed.withdrawn, Withdrawn(f"{number:040x}", made, Reason.CERTIFICATE_HOLD))
+        if len(paper_der.encode(replace(listed, withdrawn=more))) > MOST_LINES * OCTETS - DIGEST:
+            break
+        listed = replace(listed, withdrawn=more)
+    assert len(lines_of(paper_der.encode(listed))) == MOST_LINES > rows
+    told = replace(facts, contents=listed, older=OlderKey(made, facts.until))
+    draw = partial(paper_sheet.pages, told, Paper.LETTER)
+    assert home.house.draw_pages(draw, Paper.LETTER, told.title, language.value, told.title).startswith(b"%PDF-")

@@ -99,6 +99,7 @@ def _codes(facts: PaperFacts, lines: tuple[PaperLine, ...], paper: Paper, measur
     _head(column, facts, 24)
     column.space(7)
     column.say(text("what", facts.language), Face.SANS, 11)
+    _say_whose(column, facts)
     column.space(4)
     _told(column, facts, "how")
     column.space(10)
@@ -178,15 +179,21 @@ def _head(column: Column, facts: PaperFacts, size: float) -> None:
         until=day(facts.until, language),
     )
     column.say(made, Face.SANS, _BODY + 1, ink=Ink.SECOND)
-    if facts.older is not None:
-        older = facts.older
-        ends = {"until": day(facts.until, language), "old": day(older.until, language)}
-        told = text("older-lost" if older.lost else "older", language, since=day(older.since, language), **ends)
-        column.say(told, Face.STRONG, _BODY)
     column.space(6)
     column.rule(2.4)
     column.space(3.6)
     column.rule(0.8)
+
+
+def _say_whose(column: Column, facts: PaperFacts) -> None:
+    """Which of two keys this is, while there are two; on the first page, where there is room."""
+    older, language = facts.older, facts.language
+    if older is None:
+        return
+    ends = {"until": day(facts.until, language), "old": day(older.until, language)}
+    told = text("older-lost" if older.lost else "older", language, since=day(older.since, language), **ends)
+    column.space(4)
+    column.say(told, Face.STRONG, _BODY)
 
 
 def _told(column: Column, facts: PaperFacts, key: str) -> None:

@@ -86,7 +86,7 @@ class DeputyPage(Page):
             "A folder with which somebody can stop a lost device at the gateway and do nothing else. It is out of date "
             "as soon as anybody is stopped, enrolled or let back in."
         )
-        for part in (self.state, self.parts):
+        for part in (self.state, self.parts, self.given):
             column.addLayout(inset(part))
         inside = QVBoxLayout(self._drill)
         inside.setContentsMargins(0, 0, 0, 0)
@@ -100,7 +100,6 @@ class DeputyPage(Page):
         column.addWidget(self.own)
         column.addLayout(row_of(self.make_button))
         self._section(column, self.tr("Somebody who can only stop"), stop)
-        column.addLayout(inset(self.given))
         column.addWidget(Labelled(self.theme, self.tr("Language of whoever reads it"), self.tongue))
         column.addLayout(row_of(self.stop_button))
         self.body.addWidget(self._usual)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from hearthkey.core.deputy import Part
@@ -11,6 +12,7 @@ from hearthkey.core.household import KEYRING
 from hearthkey.core.paper import Gathered, PaperLine, lines_of
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
+from hearthkey.formats.paper_sheet import OlderKey
 from hearthkey.services.restoring_inside import Inside
 from hearthkey.ui.printing.key_paper_page import KeyPaperPage
 from hearthkey.ui.restore_errands import Opener, Source
@@ -143,6 +145,16 @@ def key_paper(window: Window) -> None:
     window.ways.sealed.emit()
     sealed = window.drawer.page()
     sealed.paper_button.click()  # type: ignore[union-attr]  # it is the page of the sealed copies
+
+
+def key_paper_of_two(window: Window) -> None:
+    """The same while one CA follows another."""
+    page = window.pages.currentWidget()
+    assert isinstance(page, KeyPaperPage)  # noqa: S101 - as above
+    assert page.facts is not None  # noqa: S101 - as above
+    made = page.facts.contents.made
+    page.number.take("0")
+    page.show_facts(replace(page.facts, older=OlderKey(made - timedelta(days=12), made + timedelta(days=700))))
 
 
 def key_paper_letters(window: Window) -> None:

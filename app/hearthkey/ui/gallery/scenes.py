@@ -219,6 +219,7 @@ HOUSEHOLD = (
     Scene("days", _days, PLAIN + SPECIAL[:1]),
     Scene("sealed", sealed_states.copies, PLAIN + SPECIAL[:1]),
     Scene("key-paper", restore_states.key_paper, PLAIN[:2] + SPECIAL[:1]),
+    Scene("key-paper-two", restore_states.key_paper_of_two, PLAIN[:2]),
     Scene("key-paper-letters", restore_states.key_paper_letters, PLAIN[:1]),
     *(Scene(name, begin, looks) for name, (begin, looks) in succession_states.STATES.items()),
     *(Scene(name, begin, looks) for name, (begin, looks) in (moving_states.STATES | reach_states.STATES).items()),

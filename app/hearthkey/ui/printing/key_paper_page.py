@@ -157,9 +157,10 @@ class KeyPaperPage(QWidget):
     # What is shown
 
     def _ask(self) -> None:
-        self._errands.key_paper(Language(self.tongue.value()), self, self._came, self._failed)
+        self._errands.key_paper(Language(self.tongue.value()), self, self.show_facts, self._failed)
 
-    def _came(self, facts: PaperFacts) -> None:
+    def show_facts(self, facts: PaperFacts) -> None:
+        """Show what the paper says."""
         self.facts = facts
         self._say_whose(facts)
         self._set()
