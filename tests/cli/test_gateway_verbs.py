@@ -215,14 +215,14 @@ def test_extra_secrets_reach_the_gateway_and_go_with_the_device(home: Cottage) -
 def test_dates_are_a_calendar_that_others_read(home: Cottage, tmp_path: Path) -> None:
     """Broken if it fails: the family’s calendar stays empty (RFC 5545, read back by icalendar)."""
     shown = home.run("dates")
-    assert len(shown.out.splitlines()) == 12  # list and gateway twice, the CA four times, a copy, three passes
+    assert len(shown.out.splitlines()) == 13  # list and gateway twice, the CA four times, a copy, a paper, three passes
     home.run("dates", "--into", tmp_path)
     (path,) = tmp_path.glob("*.ics")
     data = path.read_bytes()
     assert all(len(line) <= 75 for line in data.split(b"\r\n"))
     events = Calendar.from_ical(data).walk("VEVENT")
     keys = {str(event["uid"]) for event in events}
-    assert len(keys) == 12
+    assert len(keys) == 13
     home.unlocked("lists", "--sign")
     home.run("dates", "--into", tmp_path)
     again = Calendar.from_ical(path.read_bytes()).walk("VEVENT")

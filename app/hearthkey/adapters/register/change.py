@@ -12,8 +12,8 @@ from hearthkey.adapters.register.choice_rows import ChoiceWrites
 from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.deputy_rows import DeputyWrites
 from hearthkey.adapters.register.gateway_rows import GatewayWrites
-from hearthkey.adapters.register.moving_rows import MovingWrites
 from hearthkey.adapters.register.keepsake_rows import KeepsakeWrites
+from hearthkey.adapters.register.moving_rows import MovingWrites
 from hearthkey.adapters.register.renewal_rows import RenewalWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.adapters.register.sheet_rows import SheetWrites
