@@ -40,8 +40,7 @@ _ENDINGS = {
     Ending.WITHDRAWN: "The ticket was closed here.",
 }
 _OPENING = {
-    Firewall.UFW: "sudo ufw allow from {network} to any port {port} proto tcp; take it back afterwards with "
-    "sudo ufw delete and the same words.",
+    Firewall.UFW: "{commands}; take it back afterwards with sudo ufw delete and the same words.",
     Firewall.FIREWALLD: "sudo firewall-cmd --add-port={port}/tcp --timeout=15m; it goes by itself.",
     Firewall.NFTABLES: "let TCP port {port} from {networks} in for a quarter of an hour, in the input chain.",
 }
@@ -68,11 +67,12 @@ def event(one: Event) -> Sentence:
 def firewall(kind: Firewall, near: tuple[Subnet, ...], port: int) -> Sentence:
     """A firewall on this computer may be in the way; how to open the one port, for whoever administers it."""
     networks = tuple(str(one) for one in near)
+    commands = "; ".join(f"sudo ufw allow from {one} to any port {port} proto tcp" for one in networks)
     return Sentence(
         "{name} seems to be on here and may refuse the phone. If the code does not open: {how}",
         {
             "name": kind.value,
-            "how": Sentence(_OPENING[kind], {"networks": networks, "network": networks[0], "port": port}),
+            "how": Sentence(_OPENING[kind], {"networks": networks, "commands": commands, "port": port}),
         },
     )
 
