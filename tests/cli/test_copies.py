@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from contextlib import closing
 from pathlib import Path
 
+from hearthkey.adapters.register import FILE_NAME, SqliteRegister
+from hearthkey.core.copies import Copy, CopyWay
 from tests.cli.running import Cottage
+from tests.fakes.clock import NOW
 
 
 def test_a_copy_is_listed_looked_for_and_deleted(cottage: Cottage, tmp_path: Path) -> None:
@@ -35,3 +39,17 @@ def test_saying_that_it_is_gone_and_taking_that_back(cottage: Cottage, tmp_path:
     assert cottage.run("copies", "--not-tidied", "1").code == 0
     assert cottage.run("copies", "--json").told["copies"][0]["standing"] == "out"
     assert cottage.run("copies", "--look", "9").code == 3
+
+
+def test_codes_on_a_screen_are_told_as_what_they_are(cottage: Cottage) -> None:
+    """Broken if it fails: what the window showed is on no list here, or counts as a file that lies about."""
+    with closing(SqliteRegister(cottage.data / FILE_NAME)) as register, register.change() as change:
+        serial = next(one.serial for one in register.passes() if one.person == "Ines")
+        copy = Copy(serial, "codes", CopyWay.SCREEN, "", "", (), NOW)
+        change.copy_made(change.expect_copy(copy), copy)
+    (told,) = cottage.run("copies", "--json").told["copies"]
+    assert (told["way"], told["standing"], told["files"]) == ("screen", "shown", [])
+    out = cottage.run("copies").out
+    assert "codes, shown on this screen: left no file here; a photo of it still needs the passphrase" in out
+    assert "0 of them not known to be gone" in out
+    assert cottage.run("copies", "--tidy", "1", "--yes").code == 3

@@ -12,6 +12,9 @@ from hearthkey.core.passes import Pass, State
 MARK_DIGITS = 32
 """Hex digits of a file's SHA-256 that are kept: 128 bits, so that no other file is ever taken for ours."""
 
+SAME_SHOWING = timedelta(minutes=5)
+"""How long codes that come back to the screen belong to the same showing."""
+
 SETTLED_DOWN = timedelta(minutes=15)
 """How long after writing a stick is taken to be on its way still, so that nobody is asked about it."""
 
@@ -23,8 +26,14 @@ class CopyWay(StrEnum):
     STICK = "stick"
     TICKET = "ticket"
     DRAG = "drag"
-    CLIPBOARD = "clipboard"
-    PAPER = "paper"
+    SCREEN = "screen"
+    OTHER = "other"
+    """What a register may say that no app has written; never written."""
+
+    @classmethod
+    def _missing_(cls, _value: object) -> CopyWay:
+        """A way that is not known is no reason not to open a register."""
+        return cls.OTHER
 
 
 class Came(StrEnum):
@@ -44,6 +53,7 @@ class Standing(StrEnum):
     OUT = "out"
     PERHAPS = "perhaps"
     HARMLESS = "harmless"
+    SHOWN = "shown"
     TIDIED = "tidied"
 
 
@@ -128,12 +138,15 @@ class Told:
 def standing(copy: Copy, of: Pass, now: datetime) -> Standing:
     """What can be said of a copy.
 
-    A pass that was revoked or has ended opens no door, whoever has its copies; a stopped one may come back.
+    A pass that was revoked or has ended opens no door, whoever has its copies; a stopped one may come back. Codes on a
+    screen leave no file that could be looked for or taken away; whoever photographed them has no passphrase.
     """
     if copy.tidied is not None:
         return Standing.TIDIED
     if of.state(now) in {State.REVOKED, State.ENDED}:
         return Standing.HARMLESS
+    if copy.way is CopyWay.SCREEN:
+        return Standing.SHOWN
     return Standing.PERHAPS if copy.came is Came.EXPECTED else Standing.OUT
 
 
@@ -149,8 +162,25 @@ def told(copies: Iterable[Copy], passes: Sequence[Pass], now: datetime) -> tuple
     return tuple(Told(one, known[one.serial], standing(one, known[one.serial], now)) for one in found)
 
 
+def showing(copies: Iterable[Copy], now: datetime) -> Copy | None:
+    """The row of the showing that codes still belong to when they come to the screen now; None begins another.
+
+    Args:
+        copies: of one pass.
+        now: UTC.
+    """
+    return next(
+        (
+            one
+            for one in copies
+            if one.way is CopyWay.SCREEN and one.tidied is None and one.made <= now < one.made + SAME_SHOWING
+        ),
+        None,
+    )
+
+
 def unaccounted(found: Iterable[Told]) -> tuple[Told, ...]:
-    """Those that could still let somebody in who has the passphrase, and of which nobody knows that they are gone."""
+    """Those that lie somewhere and could still let somebody in who has the passphrase, for all that is known."""
     return tuple(one for one in found if one.standing in {Standing.OUT, Standing.PERHAPS})
 
 

@@ -27,8 +27,14 @@ class Way(StrEnum):
     """How it was seen that a device gets in; the words are those of the register."""
 
     TUNNEL = "tunnel"
-    WEB = "web"
     TOLD = "told"
+    OTHER = "other"
+    """What a register may say that no app has written; never written."""
+
+    @classmethod
+    def _missing_(cls, _value: object) -> Way:
+        """A way that is not known is no reason not to open a register."""
+        return cls.OTHER
 
 
 class Proof(NamedTuple):

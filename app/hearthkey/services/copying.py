@@ -13,10 +13,15 @@ from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
+from hearthkey.core import copies as rules
+from hearthkey.core.bundle import Form
 from hearthkey.core.copies import MARK_DIGITS, Came, Copy, CopyFile, CopyWay
 from hearthkey.core.errors import Refused, Unavailable
+from hearthkey.core.passes import Pass
+from hearthkey.core.sentences import copies as sentences
 from hearthkey.services.bundling import Written
 from hearthkey.services.ports import Change, Files, Register
+from hearthkey.services.writing_diary import note
 
 TEMPLATE = "template:"
 """How the form of a copy begins that the householder's own template wrote; the template's name follows."""
@@ -108,6 +113,20 @@ class TicketCopy:
     def stayed(self, change: Change) -> None:
         """Nobody got the whole of it."""
         change.copy_never_made(self._number)
+
+
+def shown(register: Register, chosen: Pass, now: datetime) -> None:
+    """The codes of a bundle are about to be on the screen; one row for each showing, not for each code.
+
+    Raises:
+        Unavailable: as the register.
+    """
+    if rules.showing(register.copies([chosen.serial]), now) is not None:
+        return
+    copy = Copy(chosen.serial, Form.CODES.value, CopyWay.SCREEN, "", "", (), now)
+    with register.change() as change:
+        change.copy_made(change.expect_copy(copy), copy)
+        note(register, change, verb="export", sentence=sentences.shown(chosen), now=now)
 
 
 def dragged_out(register: Register, serial: str, now: datetime) -> None:

@@ -101,6 +101,25 @@ class Exporting:
                     leaving.made(change)
         return Exported(Changes(sentence, serials=(chosen.serial,), files=paths), rehearsal)
 
+    def codes_to_show(self, chosen: Pass, *, progress: Progress = silent) -> list[Written]:
+        """Draw the codes of a bundle for the screen, rehearse them, and write down that they are shown.
+
+        The row and its diary line come before the codes do: where they cannot be written, nothing is shown. Codes that
+        come back within `core.copies.SAME_SHOWING` add nothing.
+
+        Raises:
+            RehearsalFailed: nothing is shown.
+            Refused: as `export`.
+            Unavailable: as vault and register.
+        """
+        progress("opening-bundle", title=chosen.title)
+        bundle = self._bundling.open(chosen)
+        files = self._bundling.write(bundle, Form.CODES)
+        progress("rehearsing", form=Form.CODES.value)
+        self._rehearsing.rehearse(Form.CODES, files, bundle.passphrase, identity=chosen.identity)
+        copying.shown(self._register, chosen, self._clock.now())
+        return files
+
     def _save(self, folder: Path, files: list[Written]) -> tuple[str, ...]:
         """Write all files of a form; some of them alone would look like a bundle and be none."""
         paths: list[str] = []

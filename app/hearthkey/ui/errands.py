@@ -187,17 +187,10 @@ class Errands(AdoptErrands):
         self._ask(work, context, then, failed)
 
     def codes(self, serial: str, context: QObject, then: Then[list[Written]], failed: Failed) -> None:
-        """The codes of a bundle as PNG pictures, rehearsed."""
+        """The codes of a bundle as PNG pictures, rehearsed and written down as shown."""
 
         def work() -> list[Written]:
-            house = self._here()
-            chosen = self._waiting(serial)
-            self._progress("opening-bundle", title=chosen.title)
-            bundle = house.bundling.open(chosen)
-            files = house.bundling.write(bundle, Form.CODES)
-            self._progress("rehearsing", form=Form.CODES.value)
-            house.rehearsing.rehearse(Form.CODES, files, bundle.passphrase, identity=chosen.identity)
-            return files
+            return self._here().exporting.codes_to_show(self._waiting(serial), progress=self._progress)
 
         self._ask(work, context, then, failed)
 

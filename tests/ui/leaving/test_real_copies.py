@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
 from PySide6.QtCore import QObject
 from pytestqt.qtbot import QtBot
 
 from hearthkey.core.bundle import Form
 from hearthkey.core.copies import CopyWay, Found, Standing
+from hearthkey.core.errors import Unavailable
 from hearthkey.core.household import KEYRING
 from hearthkey.ui.copy_errands import CopiesSeen
 from hearthkey.ui.drives import Drive
@@ -78,3 +80,32 @@ def test_a_copy_on_a_stick_from_writing_to_deleting(qtbot: QtBot, tmp_path: Path
     cottage.answer()
     assert [one.standing for one in cottage.copies().found] == [Standing.OUT]
     errands.close()
+
+
+def test_codes_on_the_screen_are_listed_once(qtbot: QtBot, tmp_path: Path) -> None:
+    """If this failed, the codes of the hand-over page would be on no list, or on it with each look at them."""
+    cottage = Cottage(qtbot, tmp_path)
+    for _ in range(2):
+        cottage.errands.codes(cottage.phone.serial, cottage.context, cottage.said.append, cottage.said.append)
+        drawn = cottage.answer()
+        assert isinstance(drawn, list)
+        assert drawn
+    (told,) = cottage.copies().found
+    assert (told.copy.way, told.standing) == (CopyWay.SCREEN, Standing.SHOWN)
+    cottage.errands.close()
+
+
+def test_codes_that_cannot_be_written_down_are_not_shown(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """If this failed, a full disk would let a bundle out that no list knows of."""
+
+    def full(*_: object, **__: object) -> None:
+        raise Unavailable("disk-full", path="here", seen="as the test wished")
+
+    cottage = Cottage(qtbot, tmp_path)
+    monkeypatch.setattr("hearthkey.services.copying.note", full)
+    cottage.errands.codes(cottage.phone.serial, cottage.context, cottage.said.append, cottage.said.append)
+    assert isinstance(cottage.answer(), Unavailable)
+    assert cottage.copies().found == ()
+    cottage.errands.close()

@@ -15,6 +15,7 @@ from hearthkey.adapters.register import (  # noqa: F401 - their steps are regist
     schema_keepsakes,
     schema_renewal,
     schema_sealed,
+    schema_shown,
     schema_succession,
 )
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration

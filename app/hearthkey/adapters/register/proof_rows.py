@@ -28,7 +28,12 @@ class KnownProofs:
             return self._known
         known = dict(self._known) if connection.in_transaction else self._known
         for serial, new in groupby(rows, itemgetter(0)):
-            found = tuple([Proof(datetime.fromtimestamp(at, UTC), _WAYS[way], where) for _, at, way, where, _ in new])
+            found = tuple(
+                [
+                    Proof(datetime.fromtimestamp(at, UTC), _WAYS.get(way, Way.OTHER), where)
+                    for _, at, way, where, _ in new
+                ]
+            )
             before = known.get(serial)
             known[serial] = found if before is None else tuple(sorted((*before, *found), key=itemgetter(0)))
         if not connection.in_transaction:  # what is not committed may never have happened

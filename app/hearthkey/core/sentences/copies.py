@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from hearthkey.core.copies import Copy, CopyWay, Found, Standing, Told
+from hearthkey.core.passes import Pass
 from hearthkey.core.phrases import Listing, Phrase
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sentences.diary import day
@@ -16,16 +17,15 @@ _MADE = {
     CopyWay.STICK: "{form}, on the stick “{place}”",
     CopyWay.TICKET: "{form}, picked up by {place}",
     CopyWay.DRAG: "{form}, dragged out of the window; where to, the desktop does not say",
-    CopyWay.CLIPBOARD: "{form}, on the clipboard",
-    CopyWay.PAPER: "{form}, on paper",
+    CopyWay.SCREEN: "{form}, shown on this screen",
+    CopyWay.OTHER: "{form}, in a way that is not known here",
 }
 _PERHAPS = {
     CopyWay.FOLDER: "{form}, perhaps in the folder {place}",
     CopyWay.STICK: "{form}, perhaps on the stick “{place}”",
     CopyWay.TICKET: "{form}, offered for pick-up; whether a phone got it is not known",
     CopyWay.DRAG: "{form}, perhaps dragged out of the window",
-    CopyWay.CLIPBOARD: "{form}, perhaps on the clipboard",
-    CopyWay.PAPER: "{form}, perhaps on paper",
+    CopyWay.OTHER: "{form}, perhaps, in a way that is not known here",
 }
 FLASH = Sentence(
     "Deleting takes the file’s name away. A stick may keep what was in it until something else is written there; that "
@@ -80,6 +80,8 @@ def standing(one: Told) -> Sentence:
         since = one.of.since if revoked and one.of.since is not None else one.of.not_after
         words = "opens nothing: revoked on {day}" if revoked else "opens nothing: the pass ended on {day}"
         return Sentence(words, {"day": day(since)})
+    if one.standing is Standing.SHOWN:
+        return Sentence("left no file here; a photo of it still needs the passphrase", {})
     if one.standing is Standing.PERHAPS:
         return Sentence("not known whether it left", {})
     return Sentence("not known to be gone", {})
@@ -98,6 +100,11 @@ def on_flash(one: Copy) -> Sentence:
 def _which(one: Told) -> dict[str, object]:
     what = described(one, Phrase(*form(one.copy)))
     return {"title": one.of.title, "day": day(one.copy.made), "what": Phrase(*what)}
+
+
+def shown(chosen: Pass) -> Phrase:
+    """For the diary: codes came to the screen."""
+    return Phrase("The codes of {title} were rehearsed and shown on the screen.", {"title": chosen.title})
 
 
 def said_gone(one: Told) -> Phrase:

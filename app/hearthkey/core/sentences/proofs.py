@@ -35,8 +35,8 @@ _KEPT_TOLD = "{person} told that {title} gets in, on mobile data."
 
 _WAYS = {
     Way.TUNNEL: "seen to get in, from {address}",
-    Way.WEB: "seen to get in at the web front, from {address}",
     Way.TOLD: "said to get in, on mobile data",
+    Way.OTHER: "seen to get in",
 }
 
 

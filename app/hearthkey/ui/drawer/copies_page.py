@@ -135,7 +135,9 @@ class CopiesPage(Page):
             )
             return
         left = self.tr("1 copy.") if len(found) == 1 else self.tr("{count} copies.").format(count=len(found))
-        if not loose:
+        if not loose and any(one.standing is Standing.SHOWN for one in found):
+            rest = self.tr("None lies anywhere: each is gone, opens nothing any more, or was only on the screen.")
+        elif not loose:
             rest = self.tr("Each is gone, or opens nothing any more.")
         elif loose == 1:
             rest = self.tr("Of 1 nobody knows whether it is gone.")

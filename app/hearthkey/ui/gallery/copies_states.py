@@ -23,6 +23,7 @@ _BEAT = 20
 _WAYS = (
     (CopyWay.STICK, "QUINCE", "/media/ines/QUINCE", "pkcs12"),
     (CopyWay.TICKET, "198.51.100.41", "", "pkcs12"),
+    (CopyWay.SCREEN, "", "", "codes"),
     (CopyWay.FOLDER, "/home/ines/Documents/For the boiler engineer", "/home/ines/Documents", "archive"),
     (CopyWay.DRAG, "", "", "pkcs12"),
     (CopyWay.STICK, "PLUM", "/media/ines/PLUM", "template:Letter to the doorkeeper"),

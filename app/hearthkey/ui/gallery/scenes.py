@@ -237,7 +237,7 @@ HOUSEHOLD = (
     Scene("template-key", template_states.warned, PLAIN[:2]),
     Scene("hand-over-own", template_states.handing_over, PLAIN[:2] + SPECIAL[1:]),
     Scene("copies-none", copies_states.page(0), PLAIN[:2]),
-    Scene("copies", copies_states.page(3, whole=False), PLAIN + SPECIAL),
+    Scene("copies", copies_states.page(4, whole=False), PLAIN + SPECIAL),
     Scene("copies-many", copies_states.page(300), PLAIN[:2] + SPECIAL[:2]),
     Scene("copies-found", copies_states.looked_at, PLAIN[:2]),
     Scene("device-stick", copies_states.stick, PLAIN + SPECIAL[:2]),
