@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from hearthkey.core import names
-from hearthkey.core.bundle import Form
+from hearthkey.core.copies import Came
 from hearthkey.core.errors import Refused
 from hearthkey.core.families import Family
 from hearthkey.core.hand_over_sheet import MOST_STEPS, CardFacts, Messages, SheetFacts
@@ -20,6 +22,19 @@ LONGEST_CALL = 80
 
 _LAPTOPS = frozenset({Family.WINDOWS, Family.MAC, Family.LINUX})
 """Systems of devices without mobile data of their own."""
+
+
+@dataclass(frozen=True)
+class SheetForms:
+    """What a sheet can go with.
+
+    Args:
+        fitting: values of the forms that the device can take, the recommended one first.
+        taken: the one among them that left last, else the recommended one.
+    """
+
+    fitting: tuple[str, ...]
+    taken: str
 
 
 class Sheeting:
@@ -67,11 +82,17 @@ class Sheeting:
         with self._register.change() as change:
             change.keep_whom_to_call(kept)
 
-    def sheet(self, chosen: Pass, form: Form | None, language: Language) -> SheetFacts:
+    def forms(self, chosen: Pass) -> SheetForms:
+        """The forms that a sheet of a pass can go with, and the one that it goes with where nothing is said."""
+        fitting = self._kinds.of(chosen.kind).forms
+        return SheetForms(fitting, self._left(chosen, fitting))
+
+    def sheet(self, chosen: Pass, form: str | None, language: Language) -> SheetFacts:
         """What the sheet of a device says; it needs neither key nor passphrase.
 
         Args:
-            form: what it goes with; where nothing is said the one that left last, else the one that suits the device.
+            form: value of a `core.bundle.Form`, what it goes with; where nothing is said the one that left last, else
+                the one that suits the device.
 
         Raises:
             Refused: no-household.
@@ -80,7 +101,7 @@ class Sheeting:
         if household is None:
             raise Refused("no-household")
         kind = self._kinds.of(chosen.kind)
-        taken = self._left(chosen, kind.forms) if form is None else form.value
+        taken = self._left(chosen, kind.forms) if form is None else str(form)
         return SheetFacts(
             person=chosen.person,
             device=chosen.device,
@@ -99,8 +120,9 @@ class Sheeting:
     def _left(self, chosen: Pass, fitting: tuple[str, ...]) -> str:
         """The form in which the bundle left last, where the device's kind has steps for it."""
         copies = self._register.copies((chosen.serial,))
-        last = max(copies, key=lambda one: one.made, default=None)
-        return last.form if last is not None and last.form in fitting else fitting[0]
+        left = [one for one in copies if one.form in fitting and one.came is not Came.NEVER]
+        last = max(left, key=lambda one: (one.made, one.number), default=None)
+        return fitting[0] if last is None else last.form
 
     def card(self, chosen: Pass, language: Language) -> CardFacts:
         """What the passphrase card of a waiting bundle says.

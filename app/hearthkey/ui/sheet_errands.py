@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject
 from hearthkey.core.hand_over_sheet import CardFacts, Messages, SheetFacts
 from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
+from hearthkey.services.sheeting import SheetForms
 from hearthkey.ui.languages import spoken_here
 from hearthkey.ui.tasks import Failed, Then
 from hearthkey.ui.ticket_errands import TicketErrands
@@ -22,20 +23,32 @@ class Leaf:
     Args:
         chosen: whose.
         facts: what it says.
+        forms: what it can go with, and what it goes with where nothing was chosen.
     """
 
     chosen: Pass
     facts: SheetFacts
+    forms: SheetForms
 
 
 class SheetErrands(TicketErrands):
     """The sheets' part of the errands; see `Lane` for the shape of each."""
 
-    def sheet(self, serial: str, language: Language | None, context: QObject, then: Then[Leaf], failed: Failed) -> None:
+    def sheet(
+        self,
+        serial: str,
+        language: Language | None,
+        context: QObject,
+        then: Then[Leaf],
+        failed: Failed,
+        *,
+        form: str | None = None,
+    ) -> None:
         """The sheet of a pass.
 
         Args:
             language: None for the one that was last chosen for this person; where none was, the window's.
+            form: what it goes with; None for the one that left last.
         """
 
         def work() -> Leaf:
@@ -47,7 +60,7 @@ class SheetErrands(TicketErrands):
                 tongue = language
                 if not house.register.read_only:
                     house.sheeting.choose_language(chosen.person, tongue)
-            return Leaf(chosen, house.sheeting.sheet(chosen, None, tongue))
+            return Leaf(chosen, house.sheeting.sheet(chosen, form, tongue), house.sheeting.forms(chosen))
 
         (self._ask if language is None else self._remembered)(work, context, then, failed)
 

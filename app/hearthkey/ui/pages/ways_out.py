@@ -75,6 +75,11 @@ def title(way: Way) -> str:
     }[way]
 
 
+def form_title(form: str) -> str:
+    """What the form in which a bundle leaves is called, in a word or two."""
+    return _tr("WaysOut", "PKCS#12") if form == Form.PKCS12 else title(WayOut(form))
+
+
 def occasion(way: Way, one: Pass) -> str:
     """When a way is the right one."""
     if isinstance(way, OwnWay):

@@ -13,6 +13,7 @@ from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.languages import NAMES
+from hearthkey.ui.pages.ways_out import form_title
 from hearthkey.ui.sheet_errands import Leaf
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
@@ -28,7 +29,7 @@ class What(Enum):
 
 
 class PaperChoices(QWidget):
-    """Four rows of choices.
+    """Five rows of choices; the one for the form is there where the device can take more than one.
 
     Signals:
         changed: another page is wanted.
@@ -52,6 +53,7 @@ class PaperChoices(QWidget):
             ],
         )
         self.tongue = Choice(theme, self.tr("Language"), [(one.value, name) for one, name in NAMES.items()])
+        self.form = Choice(theme, self.tr("How the bundle gets there"), [])
         sizes = [(Paper.A4.name, Paper.A4.name), (Paper.LETTER.name, self.tr("Letter"))]
         self.page_size = Choice(theme, self.tr("Paper"), sizes)
         self.call = Line(theme)
@@ -59,16 +61,19 @@ class PaperChoices(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(10)
+        self.form_row = Labelled(theme, self.tr("How the bundle gets there"), self.form)
+        column.addWidget(Labelled(theme, self.tr("What"), self.paper_or_words))
+        column.addWidget(self.form_row)
         for label, part in (
-            (self.tr("What"), self.paper_or_words),
             (self.tr("Language of whoever reads it"), self.tongue),
             (self.tr("Paper"), self.page_size),
             (self.tr("Whom to call, a name and a number"), self.call),
         ):
             column.addWidget(Labelled(theme, label, part))
         column.addWidget(self.gone)
-        for choice in (self.paper_or_words, self.tongue, self.page_size):
+        for choice in (self.paper_or_words, self.form, self.tongue, self.page_size):
             choice.chosen.connect(self._change)
+        self.changed.connect(self._fit)
         self.call.editingFinished.connect(self._call)
         self._called = ""
 
@@ -77,10 +82,19 @@ class PaperChoices(QWidget):
         self._quiet = True
         self.paper_or_words.take(What.SHEET.value)
         self._quiet = False
+        self._fit()
 
     def show_leaf(self, leaf: Leaf, *, waiting: bool) -> None:
         """Show what holds for a pass."""
         self._quiet = True
+        forms = leaf.forms
+        self.form.offer([(one, form_title(one)) for one in forms.fitting])
+        self.form.take(forms.taken)
+        self.form_row.setVisible(len(forms.fitting) > 1)
+        before = self.paper_or_words.segments()[-1]
+        for button in self.form.segments():
+            self.setTabOrder(before, button)
+            before = button
         self.tongue.take(leaf.facts.language.value)
         self.call.setText(leaf.facts.call)
         self._called = leaf.facts.call
@@ -93,6 +107,10 @@ class PaperChoices(QWidget):
     def what(self) -> str:
         """Which of the four."""
         return self.paper_or_words.value()
+
+    def taken_form(self) -> str:
+        """The form that the sheet goes with."""
+        return self.form.value()
 
     def language(self) -> Language:
         """In which language."""
@@ -109,6 +127,10 @@ class PaperChoices(QWidget):
     def _change(self, *_choice: object) -> None:
         if not self._quiet:
             self.changed.emit()
+
+    def _fit(self) -> None:
+        """The card and the messages are the same whatever form the bundle has."""
+        self.form_row.setEnabled(self.what() == What.SHEET.value)
 
     def _call(self) -> None:
         typed = self.call.text().strip()

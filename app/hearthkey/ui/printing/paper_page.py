@@ -155,7 +155,8 @@ class PaperPage(QWidget):
         self._forget()
         what, language = What(self.choices.what()), self.choices.language()
         if what is What.SHEET:
-            self._errands.sheet(self._serial, language, self, self._came, self._failed)
+            form = self.choices.taken_form()
+            self._errands.sheet(self._serial, language, self, self._came, self._failed, form=form)
         elif what is What.CARD:
             self._errands.card(self._serial, language, self, self._came_card, self._failed)
         else:
