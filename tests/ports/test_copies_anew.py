@@ -20,7 +20,7 @@ from tests.fakes.clock import NOW
 OLDER = Path(__file__).parents[1] / "past" / "register-8.db"
 ROWS = (
     (3, "pkcs12", "stick", "QUINCE", '{"came":"made","folder":"/media/ines/QUINCE","files":["a.p12:00"]}', 9, None),
-    (5, "bundle", "folder", "/tmp/out", '{"came":"never","folder":"/tmp/out","files":[]}', 10, 11),  # noqa: S108
+    (5, "bundle", "folder", "/home/ines/out", '{"came":"never","folder":"/home/ines/out","files":[]}', 10, 11),
     (9, "codes", "paper", "", '{"came":"made","folder":"","files":[]}', 12, None),
 )
 """Copies of an older register; no app wrote one on paper, but its CHECK let it."""
@@ -57,7 +57,7 @@ def test_every_copy_of_an_older_register_is_kept(path: Path) -> None:
         found = register.copies()
         assert [(one.number, one.form, one.way, one.place) for one in found] == [
             (3, "pkcs12", CopyWay.STICK, "QUINCE"),
-            (5, "bundle", CopyWay.FOLDER, "/tmp/out"),  # noqa: S108
+            (5, "bundle", CopyWay.FOLDER, "/home/ines/out"),
             (9, "codes", CopyWay.OTHER, ""),
         ]
         assert found[0].files == (CopyFile("a.p12", "00"),)

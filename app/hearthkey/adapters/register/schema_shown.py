@@ -18,10 +18,13 @@ CREATE TABLE copy_anew (
     tidied INTEGER
 ) STRICT
 """
-_COLUMNS = "id, serial, form, way, place, names, made, tidied"
+_MOVE = """
+INSERT INTO copy_anew (id, serial, form, way, place, names, made, tidied)
+SELECT id, serial, form, way, place, names, made, tidied FROM copy ORDER BY id
+"""
 
 
-@migration(to=9)
+@migration(to=10)
 def shown(connection: Connection) -> None:
     """SQLite alters no CHECK, so the table is made anew, with every row, index and trigger of the old one.
 
@@ -32,7 +35,7 @@ def shown(connection: Connection) -> None:
         "SELECT sql FROM sqlite_master WHERE tbl_name = 'copy' AND type IN ('index', 'trigger') AND sql IS NOT NULL"
     ).fetchall()
     connection.execute(_TABLE)
-    connection.execute(f"INSERT INTO copy_anew ({_COLUMNS}) SELECT {_COLUMNS} FROM copy ORDER BY id")  # noqa: S608
+    connection.execute(_MOVE)
     connection.execute("DROP TABLE copy")
     connection.execute("ALTER TABLE copy_anew RENAME TO copy")
     for (statement,) in kept:

@@ -22,6 +22,7 @@ from hearthkey.ui.controls.labels import Prose, Voice
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.page_head import PageHead
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
+from hearthkey.ui.printing.aside import Aside
 from hearthkey.ui.printing.asking import ask_printer
 from hearthkey.ui.printing.choices import PaperChoices, What
 from hearthkey.ui.printing.painter import PaperPainter
@@ -65,6 +66,7 @@ class PaperPage(QWidget):
         self._leaf: Leaf | None = None
         self.painter = PaperPainter(theme.fonts)
         self.head = PageHead(theme, self.tr("Back to the board"))
+        self.aside = Aside(theme)
         self.choices = PaperChoices(theme)
         self.preview = Preview(theme, self.painter)
         self.words = Voice(theme)
@@ -82,7 +84,7 @@ class PaperPage(QWidget):
         for button in (self.print_button, self.save_button, self.copy_button):
             buttons.addWidget(button)
         buttons.addStretch(1)
-        left = QVBoxLayout()
+        left = QVBoxLayout(self.aside.inside)
         left.setContentsMargins(20, 14, 20, 14)
         left.setSpacing(12)
         left.addWidget(self.choices)
@@ -99,7 +101,7 @@ class PaperPage(QWidget):
         self.shown.addWidget(said)
         sides = QHBoxLayout()
         sides.setContentsMargins(0, 0, 0, 0)
-        sides.addLayout(left, 2)
+        sides.addWidget(self.aside, 2)
         sides.addWidget(self.shown, 3)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -132,6 +134,7 @@ class PaperPage(QWidget):
             self.tr("Paper and words for {title}").format(title=spoken(one.title)),
             self.tr("The sheet may lie beside the bundle. The card and what is said on the phone never do."),
         )
+        self.aside.updateGeometry()
         self._came(leaf)
         self.choices.take_focus()
 
