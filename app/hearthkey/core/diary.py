@@ -21,6 +21,7 @@ class DiaryEntry:
         verb: which verb wrote it.
         sentence: what happened, naming no secret.
         link: hex SHA-256 over the previous link and this entry, see `link_of`.
+        words: what the sentence is made of, see `core.diary_words`; outside the chain, and empty where nobody knows.
     """
 
     number: int
@@ -28,6 +29,7 @@ class DiaryEntry:
     verb: str
     sentence: str
     link: str
+    words: str = ""
 
 
 def link_of(previous: str, *, number: int, at: datetime, verb: str, sentence: str) -> str:

@@ -54,17 +54,24 @@ class Style(StrEnum):
     MINUTE_UTC = "yyyy-MM-dd HH:mm 'UTC'"
 
 
+_MONTHS = (
+    *("January", "February", "March", "April", "May", "June", "July"),
+    *("August", "September", "October", "November", "December"),
+)
+_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+"""Named here, for strftime says them in the language of the desktop once a window is open."""
+
 _ENGLISH = {
-    Style.DAY: "{day} {moment:%B %Y}",
-    Style.SHORT_DAY: "{day} {moment:%b %Y}",
-    Style.DAY_OF_YEAR: "{day} {moment:%B}",
-    Style.WEEKDAY: "{moment:%A} {day} {moment:%B}",
-    Style.WHOLE: "{moment:%A} {day} {moment:%B %Y}",
-    Style.SHORT_WEEKDAY: "{moment:%a} {day} {moment:%b}",
-    Style.DAY_NAME: "{moment:%A}",
-    Style.DAY_AND_MONTH: "{day} {moment:%b}",
-    Style.MONTH: "{moment:%B %Y}",
-    Style.SHORT_MONTH: "{moment:%b}",
+    Style.DAY: "{day} {month} {moment.year:04}",
+    Style.SHORT_DAY: "{day} {month:.3} {moment.year:04}",
+    Style.DAY_OF_YEAR: "{day} {month}",
+    Style.WEEKDAY: "{weekday} {day} {month}",
+    Style.WHOLE: "{weekday} {day} {month} {moment.year:04}",
+    Style.SHORT_WEEKDAY: "{weekday:.3} {day} {month:.3}",
+    Style.DAY_NAME: "{weekday}",
+    Style.DAY_AND_MONTH: "{day} {month:.3}",
+    Style.MONTH: "{month} {moment.year:04}",
+    Style.SHORT_MONTH: "{month:.3}",
     Style.TIME: "{moment:%H:%M}",
     Style.TIME_UTC: "{moment:%H:%M} UTC",
     Style.MINUTE_UTC: "{moment:%Y-%m-%d %H:%M} UTC",
@@ -86,7 +93,8 @@ class Moment(str):
 
     def __new__(cls, at: datetime, style: Style) -> Self:
         """Write it in English."""
-        made = super().__new__(cls, _ENGLISH[style].format(day=at.day, moment=at))
+        month, weekday = _MONTHS[at.month - 1], _DAYS[at.weekday()]
+        made = super().__new__(cls, _ENGLISH[style].format(day=at.day, month=month, weekday=weekday, moment=at))
         made.at, made.style = at, style
         return made
 

@@ -14,7 +14,7 @@ def as_text(entries: Iterable[DiaryEntry], head: Sequence[str], line: Callable[[
 
     Args:
         head: lines above them, in the reader's language.
-        line: writes an entry, in that language too.
+        line: writes an entry, in that language too, or in English.
     """
     lines = [*head, "", *(" ".join(line(one).splitlines()) for one in entries)]
     return ("\n".join(lines) + "\n").encode()
@@ -22,6 +22,8 @@ def as_text(entries: Iterable[DiaryEntry], head: Sequence[str], line: Callable[[
 
 def as_json_lines(entries: Iterable[DiaryEntry], subjects_of: Callable[[str], Iterable[Subject]]) -> bytes:
     """Entries as JSON Lines: codes that never change with the language, and the link, so that anybody can check it.
+
+    The sentence is the English one in every language, for the link is over that.
 
     Args:
         subjects_of: whom a sentence tells of.

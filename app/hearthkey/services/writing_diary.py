@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from hearthkey.core.diary import FIRST_LINK, DiaryEntry, first_misfit, link_of
+from hearthkey.core.diary_words import written
 from hearthkey.core.errors import Refused
 from hearthkey.core.sealed import CopyNote
 from hearthkey.services.ports import Change, Register
@@ -15,11 +16,11 @@ TOLERATED = timedelta(minutes=5)
 
 
 def note(register: Register, change: Change, *, verb: str, sentence: str, now: datetime) -> None:
-    """Write the next entry; it counts only if the transaction does."""
+    """Write the next entry, in English and as what it is made of; it counts only if the transaction does."""
     last = register.last_entry()
     previous, number = (last.link, last.number + 1) if last is not None else (FIRST_LINK, 1)
     link = link_of(previous, number=number, at=now, verb=verb, sentence=sentence)
-    change.add_diary(DiaryEntry(number, now, verb, sentence, link))
+    change.add_diary(DiaryEntry(number, now, verb, str(sentence), link, written(sentence)))
 
 
 def check_clock(register: Register, now: datetime) -> None:

@@ -221,6 +221,8 @@ class SqliteChange(
             entry.sentence,
             entry.link,
         )
+        if entry.words:
+            self._do("INSERT INTO diary_words VALUES (?, ?)", entry.number, entry.words)
         self.raise_mark("diary", entry.number)
 
     def raise_mark(self, name: str, value: int) -> None:

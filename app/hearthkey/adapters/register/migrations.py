@@ -10,6 +10,7 @@ from pathlib import Path
 from hearthkey.adapters.register import (  # noqa: F401 - their steps are registered by being read
     schema_adopted,
     schema_deputy,
+    schema_diary_words,
     schema_gateway,
     schema_hand_over,
     schema_keepsakes,

@@ -35,7 +35,7 @@ LEFT JOIN listed_reason ON listed_reason.serial = withdrawal.serial AND withdraw
 WHERE withdrawal.lifted IS NULL
 """
 LISTS = "SELECT number, der, this_update, next_update FROM revocation_list"
-DIARY = "SELECT number, at, verb, sentence, link FROM diary"
+DIARY = "SELECT number, at, verb, sentence, link, coalesce(words, '') FROM diary LEFT JOIN diary_words USING (number)"
 
 _REASONS = {reason.value: reason for reason in Reason}
 
@@ -98,5 +98,5 @@ def signed_list(row: Row, signer: str = "", beside: tuple[ListBeside, ...] = ())
 
 def diary_entry(row: Row) -> DiaryEntry:
     """A row of `DIARY`."""
-    number, at, verb, sentence, link = row
-    return DiaryEntry(number, moment(at), verb, sentence, link)
+    number, at, verb, sentence, link, words = row
+    return DiaryEntry(number, moment(at), verb, sentence, link, words)

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import QFrame, QListView, QStyle, QStyledItemDelegate, QS
 
 from hearthkey.core.diary_search import spots
 from hearthkey.ui.controls.thin_bar import ThinBar
-from hearthkey.ui.drawer.diary_model import DiaryModel, line, when
+from hearthkey.ui.drawer.diary_model import DiaryModel, when
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -74,7 +74,7 @@ class DiaryDelegate(QStyledItemDelegate):
     def sizeHint(self, _option: QStyleOptionViewItem, index: _Index) -> QSize:  # noqa: N802 - Qt's name
         """As high as day and sentence in the width of the view."""
         width = self._view.viewport().width()
-        text = self._model.entry(index.row()).sentence
+        text = self._model.said(self._model.entry(index.row()))
         key = (width, text)
         if key not in self._heights:
             inside = self._laid(text, max(1, width - 2 * self.SIDE))[1]
@@ -98,8 +98,9 @@ class DiaryDelegate(QStyledItemDelegate):
         painter.drawText(inside, int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop), number)
         painter.setPen(self._theme.color("ink"))
         top = inside.top() + self._head() + self.BETWEEN
-        laid = self._laid(entry.sentence, inside.width())[0]
-        laid.draw(painter, QPointF(inside.left(), top), self._found(entry.sentence))
+        said = self._model.said(entry)
+        laid = self._laid(said, inside.width())[0]
+        laid.draw(painter, QPointF(inside.left(), top), self._found(said))
         if chosen and self._view.hasFocus():
             painter.setPen(QPen(self._theme.color("ink"), 2))
             painter.drawRect(box.adjusted(1, 1, -1, -2))
@@ -141,7 +142,7 @@ class DiaryList(QListView):
     def chosen(self) -> str:
         """The chosen entry as a line, or all that are shown."""
         index = self.currentIndex()
-        return line(self._entries.entry(index.row())) if index.isValid() else self._entries.text()
+        return self._entries.line(self._entries.entry(index.row())) if index.isValid() else self._entries.text()
 
     def copy(self) -> None:
         """Put what is chosen onto the clipboard; the diary names no secret."""

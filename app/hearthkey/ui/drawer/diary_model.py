@@ -11,6 +11,7 @@ from hearthkey.core.diary_search import Subject, Subjects, Wanted, folded, wante
 from hearthkey.core.passes import Pass
 from hearthkey.core.phrases import Style
 from hearthkey.ui.dates import short_day, written
+from hearthkey.ui.drawer.diary_words import told
 
 _Index = QModelIndex | QPersistentModelIndex
 _TOP = QModelIndex()
@@ -34,6 +35,7 @@ class DiaryModel(QAbstractListModel):
         self._known: frozenset[tuple[str, str]] = frozenset()
         self._subjects = Subjects(())
         self._texts: dict[str, str] = {}
+        self._said: dict[str, str] = {}
         self._told: dict[str, frozenset[Subject]] = {}
 
     def show_entries(self, entries: tuple[DiaryEntry, ...], passes: Iterable[Pass] = ()) -> None:
@@ -68,7 +70,7 @@ class DiaryModel(QAbstractListModel):
         return self._subjects.of(sentence)
 
     def search(self, text: str) -> None:
-        """Keep the entries in which every word occurs, in the sentence or the date."""
+        """Keep the entries in which every word occurs: in the sentence as it is shown, in English, or in the date."""
         self._typed = text
         self._look()
 
@@ -99,11 +101,21 @@ class DiaryModel(QAbstractListModel):
     def spoken(self, row: int) -> str:
         """An entry as a screen reader says it: the day before the sentence."""
         entry = self._shown[row]
-        return f"{when(entry)}: {entry.sentence}"
+        return f"{when(entry)}: {self.said(entry)}"
+
+    def said(self, entry: DiaryEntry) -> str:
+        """The sentence of an entry as it is shown, in the language of the window."""
+        if entry.link not in self._said:
+            self._said[entry.link] = told(entry)
+        return self._said[entry.link]
+
+    def line(self, entry: DiaryEntry) -> str:
+        """An entry as a line of text, as it is shown."""
+        return f"{entry.number}  {when(entry)}  {self.said(entry)}"
 
     def text(self) -> str:
         """All rows as lines, for copying."""
-        return "\n".join(line(one) for one in self._shown)
+        return "\n".join(self.line(one) for one in self._shown)
 
     def _refill(self) -> None:
         self.beginResetModel()
@@ -114,7 +126,9 @@ class DiaryModel(QAbstractListModel):
         if self._wanted.anything:
             return True
         if entry.link not in self._texts:
-            self._texts[entry.link] = folded(f"{entry.sentence} {when(entry)}")
+            said = self.said(entry)
+            english = "" if said == entry.sentence else entry.sentence
+            self._texts[entry.link] = folded(f"{said} {when(entry)} {english}")
         about = self._wanted.person or self._wanted.title
         return self._wanted.fits(self._texts[entry.link], self._tells_of(entry) if about else frozenset())
 
@@ -133,12 +147,7 @@ class DiaryModel(QAbstractListModel):
             return None
         entry = self._shown[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
-            return entry.sentence
+            return self.said(entry)
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return self.spoken(index.row())
         return None
-
-
-def line(entry: DiaryEntry) -> str:
-    """An entry as a line of text."""
-    return f"{entry.number}  {when(entry)}  {entry.sentence}"

@@ -21,7 +21,7 @@ from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.controls.thin_bar import ThinBar
 from hearthkey.ui.drawer.diary_filter import DiaryFilter
 from hearthkey.ui.drawer.diary_list import DiaryList
-from hearthkey.ui.drawer.diary_model import DiaryModel, line
+from hearthkey.ui.drawer.diary_model import DiaryModel
 from hearthkey.ui.drawer.page import INSET, RING, Page, inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.pages.pick_folder import PickFolder, pick_folder
@@ -179,7 +179,11 @@ class DiaryPage(Page):
         self._forms.popup(self.write_button.mapToGlobal(self.write_button.rect().topLeft()))
 
     def write(self, *, json_lines: bool) -> None:
-        """Ask for a folder, and write the entries that are shown into a file of it."""
+        """Ask for a folder, and write the entries that are shown into a file of it.
+
+        Args:
+            json_lines: for machines, with English sentences, as the chain is over them; else as they are shown here.
+        """
         self._pick(self, self.tr("Where to write it"), self._start, partial(self._write, json_lines=json_lines))
 
     def _write(self, folder: Path, *, json_lines: bool) -> None:
@@ -194,7 +198,7 @@ class DiaryPage(Page):
         def make() -> bytes:
             if json_lines:
                 return diary_file.as_json_lines(shown, tells_of)
-            return diary_file.as_text(shown, head, line)
+            return diary_file.as_text(shown, head, self.model.line)
 
         self._errands.write_diary(folder, name, make, self, self._written, self._not_written)
 
