@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from hearthkey.core import duties
+from hearthkey.core import duties, renewal
 from hearthkey.core.duties import Act, House, forecast
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Reason
@@ -97,7 +97,7 @@ def test_the_succession_begins_before_the_longest_pass_would_outlive_the_ca(days
     """If this failed, a pass made on the last safe day would end early with its CA."""
     longest = made("0a", days, days)
     by = duties.succession_by(HOUSE.authority_end, [longest, made("0b", 1, 1)])
-    assert by + (longest.not_after - longest.not_before) + duties.SLOWEST_VISIT == HOUSE.authority_end
+    assert by + (longest.not_after - longest.not_before) + renewal.SLOWEST_VISIT == HOUSE.authority_end
 
 
 def test_a_pass_that_was_proved_or_waits_or_is_stopped_need_not_be_proved() -> None:

@@ -50,7 +50,7 @@ def prove_verb(house: House, arguments: Namespace, teller: Teller) -> None:
 
 def _told(house: House, chosen: Pass, arguments: Namespace, teller: Teller) -> None:
     plan = house.proving.preview_told(chosen)
-    said = str(sentences.told(chosen))
+    said = str(sentences.told(chosen, beside=plan.beside))
     if arguments.plan:
         teller.result([said], {"device": chosen.title, "serial": chosen.serial})
         return

@@ -12,6 +12,7 @@ from hearthkey.cli import asking
 from hearthkey.cli.devices import date
 from hearthkey.cli.teller import Teller
 from hearthkey.cli.withdrawing import done
+from hearthkey.core import renewal
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import Pass
 from hearthkey.core.renewal import Visit
@@ -170,6 +171,7 @@ def after_proof(house: House, arguments: Namespace, teller: Teller) -> None:
     """What a proof brings about: the old pass goes, at once where the passphrase is at hand."""
     plan = house.superseding.proved()
     if plan is None:
+        _say_what_stays(house, arguments, teller)
         return
     if arguments.passphrase_file is None:
         teller.aside("The old pass can go now. Next: hearthkey supersede --proved")
@@ -179,6 +181,15 @@ def after_proof(house: House, arguments: Namespace, teller: Teller) -> None:
     house.sparing.renew()
     if house.register.target() is not None:
         house.delivering.deliver(only_list=True, progress=teller.progress)
+
+
+def _say_what_stays(house: House, arguments: Namespace, teller: Teller) -> None:
+    """Why a proof took nothing away: it cannot tell which of the two passes it was."""
+    now, passes = house.clock.now(), _one(house, arguments.device)
+    lineage = renewal.Lineage(house.register.follows())
+    stays = [one for one in passes if one.serial in set(lineage.followed) and renewal.works(one, now)]
+    if stays and passes[-1].proofs:
+        teller.aside(str(sentences.both_stay(stays[-1], lineage.overlap_ends(stays[-1].serial))))
 
 
 def visit_verb(house: House, arguments: Namespace, teller: Teller) -> None:

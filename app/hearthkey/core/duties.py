@@ -9,17 +9,24 @@ from enum import StrEnum
 
 from hearthkey.core.outlook import DUE, HOUSE_DUE
 from hearthkey.core.passes import Pass
-from hearthkey.core.renewal import Follow, Visit, Way, held, last_visit, renewals, without_bridged, works
+from hearthkey.core.renewal import (
+    SLOWEST_VISIT,
+    Follow,
+    Lineage,
+    Visit,
+    held,
+    last_visit,
+    over_at,
+    renewals,
+    without_bridged,
+    works,
+)
 
 LAST_CALL = timedelta(days=30)
 """How long before everybody would be refused the same duty is said once more."""
 
 PROVE_AFTER = timedelta(days=3)
 """How long after hand-over a device should have been seen to get in from outside."""
-
-SLOWEST_VISIT = timedelta(days=183)
-"""How long it may take until every device was in the householder's hands once: the summer and the Christmas visit.
-Common practice, no source."""
 
 SUCCESSION_AHEAD = (timedelta(days=730), timedelta(days=365), timedelta(days=183), timedelta())
 """How long before the last safe day the succession of the CA is said: two years, one, half a year, and the day."""
@@ -203,12 +210,15 @@ def _of_proof(one: Pass, proved: Container[str]) -> list[Duty]:
 def _of_old(living: Sequence[Pass], follows: Sequence[Follow], now: datetime) -> list[Duty]:
     """Old passes beside which a new one works: to be let go once that was proved, or once the overlap is over."""
     known = {one.serial: one for one in living} if follows else {}
-    found = {}
-    for follow in follows:
-        old, new = known.get(follow.old), known.get(follow.new)
-        if old is None or new is None or not works(new, now):
+    lineage, found = Lineage(follows), []
+    for serial in lineage.followed:
+        old = known.get(serial)
+        after = [known[new] for new in lineage.successors(serial) if new in known] if old is not None else []
+        if old is None:
             continue
-        by = follow.overlap_ends if new.proved is None and follow.way is Way.RENEWED else new.proved
+        by = over_at(old, after, lineage, now)
+        if by is None and any(works(one, now) and one.identity == old.identity for one in after):
+            by = lineage.overlap_ends(serial)
         if by is not None:
-            found[old.serial] = Duty(f"supersede-{old.serial}", by, Act.SUPERSEDE, old.not_after, old)
-    return list(found.values())
+            found.append(Duty(f"supersede-{serial}", by, Act.SUPERSEDE, old.not_after, old))
+    return found

@@ -117,11 +117,13 @@ class SupersedePlan:
         chosen: those that go.
         list_number: number of the list that says so.
         proved: whether what follows was seen to get in.
+        overlap_over: what was seen could have been the old one as well, and the time for both is over.
     """
 
     chosen: tuple[Pass, ...]
     list_number: int
     proved: bool
+    overlap_over: bool = False
 
 
 @dataclass(frozen=True)

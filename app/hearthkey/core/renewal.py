@@ -9,12 +9,18 @@ from enum import StrEnum
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import LIVING, Pass, State
+from hearthkey.core.proofs import Proof
+from hearthkey.core.proofs import Way as ProofWay
 
 OVERLAP_DAYS = 30
 """How long the old pass and the new one get in side by side where nobody says otherwise. Common practice, no source."""
 
 LONGEST_OVERLAP = 3650
 """Days; the old pass ends long before."""
+
+SLOWEST_VISIT = timedelta(days=183)
+"""How long it may take until every device was in the householder's hands once: the summer and the Christmas visit.
+Common practice, no source."""
 
 
 class Way(StrEnum):
@@ -122,8 +128,11 @@ class Lineage:
 
     def __init__(self, follows: Iterable[Follow]) -> None:
         self._after: dict[str, list[str]] = {}
+        self._overlap: dict[str, datetime] = {}
         for one in follows:
-            self._after.setdefault(one.old, []).append(one.new)
+            old, ends = one.old, one.overlap_ends
+            self._after.setdefault(old, []).append(one.new)
+            self._overlap[old] = max(ends, self._overlap.get(old, ends))
 
     @property
     def followed(self) -> Iterable[str]:
@@ -141,6 +150,10 @@ class Lineage:
                     ahead.append(new)
         return frozenset(found)
 
+    def overlap_ends(self, old: str) -> datetime:
+        """Until when a pass that is followed was meant to get in beside all that follow it."""
+        return max(self._overlap[one] for one in {old, *self.successors(old)} if one in self._overlap)
+
 
 def renewals(passes: Iterable[Pass], follows: Iterable[Follow], now: datetime) -> dict[str, Pass]:
     """By the serial of an old pass, the newest that was made to follow it and may still do so."""
@@ -157,16 +170,54 @@ def renewals(passes: Iterable[Pass], follows: Iterable[Follow], now: datetime) -
 
 
 def over_once_proved(passes: Sequence[Pass], follows: Sequence[Follow], now: datetime) -> tuple[Pass, ...]:
-    """Old passes that have done their time: what follows them works, and was seen to get in."""
+    """Old passes that have done their time: what follows them works and was seen to get in.
+
+    While both get in, a link that was opened through the tunnel cannot tell which of the two opened it. Such a proof
+    counts once the overlap that was chosen is over.
+    """
     lineage = Lineage(follows)
     known = {one.serial: one for one in passes} if follows else {}
-    return tuple(
-        known[old]
-        for old in lineage.followed
-        if old in known
-        and known[old].state(now) in LIVING
-        and any(_proved(known[new], now) for new in lineage.successors(old) if new in known)
-    )
+    found = []
+    for old in lineage.followed:
+        if old in known and known[old].state(now) in LIVING:
+            after = lineage.successors(old)
+            over = over_at(known[old], [known[new] for new in after if new in known], lineage, now)
+            if over is not None and over <= now:
+                found.append(known[old])
+    return tuple(found)
+
+
+def over_at(old: Pass, after: Iterable[Pass], lineage: Lineage, now: datetime) -> datetime | None:
+    """When an old pass has done its time; None where nothing that follows it was seen to get in.
+
+    Args:
+        after: all that follows it, one after the other.
+    """
+    seen = [one for one in after if works(one, now) and one.proofs]
+    named = [proof.at for one in seen for proof in one.proofs if tells(proof, old)]
+    ends = [lineage.overlap_ends(old.serial)] if seen else []
+    return min([*named, *ends], default=None)
+
+
+def named(chosen: Iterable[Pass], passes: Iterable[Pass], follows: Iterable[Follow], now: datetime) -> tuple[Pass, ...]:
+    """Those old passes whose follower got in, and it was not the old one."""
+    lineage, working = Lineage(follows), {one.serial: one for one in passes if works(one, now)}
+    found = []
+    for old in chosen:
+        after = [working[new] for new in lineage.successors(old.serial) if new in working]
+        if any(tells(proof, old) for one in after for proof in one.proofs):
+            found.append(old)
+    return tuple(found)
+
+
+def tells(proof: Proof, old: Pass) -> bool:
+    """Whether a proof of a new pass shows that it was not the old one which got in.
+
+    The web front reads the certificate, and a person says which one; an address in the tunnel belongs to either, unless
+    the old one could not get in at that time.
+    """
+    shut = old.handed_over is None or old.key_lost or (old.since is not None and old.since <= proof.at)
+    return shut or proof.way is not ProofWay.TUNNEL
 
 
 def _proved(one: Pass, now: datetime) -> bool:
@@ -188,12 +239,18 @@ def may_supersede(old: Pass, passes: Sequence[Pass], follows: Sequence[Follow], 
 
 
 def last_visit(person: str, before: datetime, visits: Iterable[Visit], now: datetime) -> datetime | None:
-    """The last day on which a person is met before something ends; days that are over do not count."""
-    folded = person.casefold()
+    """The last day on which a person is met and that is over before something ends; days that are over do not count.
+
+    Nor does one so long before the end that everybody is met once more until then.
+    """
+    folded, day = person.casefold(), timedelta(days=1)
     days = [
         one.day
         for one in visits
-        if one.person.casefold() == folded and one.day < before and one.day + timedelta(days=1) > now
+        if one.person.casefold() == folded
+        and before - SLOWEST_VISIT <= one.day
+        and one.day + day - timedelta(seconds=1) <= before
+        and one.day + day > now
     ]
     return max(days, default=None)
 

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
 
-from hearthkey.core.duties import SLOWEST_VISIT
 from hearthkey.core.household import Authority
+from hearthkey.core.renewal import SLOWEST_VISIT
 
 FIRST_DAYS = timedelta(days=7)
 """How long the steps that need nobody but the householder may take. An estimate of ours."""

@@ -14,6 +14,7 @@ from hearthkey.core.passes import Pass
 from hearthkey.core.plans import Changes
 from hearthkey.core.proof_doors import ProofDoor
 from hearthkey.core.proofs import Ground, Proof, Way
+from hearthkey.core.renewal import works
 from hearthkey.core.sentences import proofs as sentences
 from hearthkey.services.gateway_ports import GatewayRegister
 from hearthkey.services.ports import Clock, Dice
@@ -38,9 +39,15 @@ class ProofPlan:
 
 @dataclass(frozen=True)
 class ToldPlan:
-    """A proof about to be written down because somebody told of it."""
+    """A proof about to be written down because somebody told of it.
+
+    Args:
+        chosen: what is to be proved.
+        beside: an older pass of the device gets in as well; what is told is told of the new one.
+    """
 
     chosen: Pass
+    beside: bool = False
 
 
 class Proving:
@@ -133,7 +140,9 @@ class Proving:
         Raises:
             Refused: proof-not-in.
         """
-        return ToldPlan(self.choose([chosen]))
+        now = self._clock.now()
+        mine = [one for one in self._register.passes() if one.identity == chosen.identity and works(one, now)]
+        return ToldPlan(self.choose([chosen]), beside=bool({one.serial for one in mine} - {chosen.serial}))
 
     def told(self, plan: ToldPlan) -> Changes:
         """Write it down; that is final, like every proof.
@@ -141,7 +150,7 @@ class Proving:
         Raises:
             Unavailable: as the register.
         """
-        sentence = sentences.kept_told(plan.chosen)
+        sentence = sentences.kept_told(plan.chosen, beside=plan.beside)
         keep(self._register, plan.chosen, Proof(self._clock.now(), Way.TOLD), sentence, self._clock)
         return Changes(sentence, serials=(plan.chosen.serial,))
 

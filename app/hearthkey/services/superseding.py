@@ -63,21 +63,30 @@ class Superseding:
             plan.chosen,
             Reason.SUPERSEDED,
             "supersede",
-            lambda number: sentences.superseded(plan.chosen, number, proved=plan.proved),
+            lambda number: sentences.superseded(plan, number),
         )
 
     def proved(self) -> SupersedePlan | None:
-        """Old passes that may go now, because what follows them was seen to get in; None where there are none."""
+        """Old passes that may go now, because what follows them was seen to get in; None where there are none.
+
+        Those that a proof names go first; those whose overlap is over come with the next plan, for the diary says why.
+        """
         now, passes, follows = self._clock.now(), self._register.passes(), self._register.follows()
-        chosen = tuple(
+        over = [
             one
             for one in renewal.over_once_proved(passes, follows, now)
             if renewal.may_supersede(one, passes, follows, now)
-        )
-        return SupersedePlan(chosen, self._register.list_high_water() + 1, proved=True) if chosen else None
+        ]
+        if not over:
+            return None
+        named = renewal.named(over, passes, follows, now)
+        number = self._register.list_high_water() + 1
+        return SupersedePlan(named or tuple(over), number, proved=True, overlap_over=not named)
 
     def follow_up(self) -> Changes | None:
         """Let go what is over, if the household is unlocked; after a proof, a hand-over and at each unlock.
+
+        A proof and the end of an overlap are two entries of the diary, and two lists.
 
         Returns:
             None where nothing was over, or nothing can be signed now.
@@ -87,8 +96,11 @@ class Superseding:
         """
         if self._keyholder.locked or self._register.read_only:
             return None
-        plan = self.proved()
-        return None if plan is None else self.supersede(plan)
+        done: Changes | None = None
+        while (plan := self.proved()) is not None:
+            more = self.supersede(plan)
+            done = more if done is None else _both(done, more)
+        return done
 
     def preview_take_back(self, passes: Sequence[Pass]) -> TakeBackPlan:
         """Decide which renewal of a device is taken back.
@@ -136,3 +148,13 @@ class Superseding:
 
         done = self._stopping.sign(act, verb, chosen, sentence_of)
         return replace(done, cautions=(*done.cautions, *self._erasing.follow(waiting)))
+
+
+def _both(one: Changes, other: Changes) -> Changes:
+    """Two supersessions as one, for whoever tells of them; only the newest list counts."""
+    return replace(
+        other,
+        sentence=f"{one.sentence} {other.sentence}",
+        serials=(*one.serials, *other.serials),
+        cautions=tuple(dict.fromkeys((*one.cautions, *other.cautions))),
+    )

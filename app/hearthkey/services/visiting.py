@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
-from hearthkey.core.duties import SLOWEST_VISIT
 from hearthkey.core.errors import Refused
 from hearthkey.core.plans import Changes
-from hearthkey.core.renewal import Visit
+from hearthkey.core.renewal import SLOWEST_VISIT, Visit
 from hearthkey.core.sentences import renewal as sentences
 from hearthkey.core.sentences.diary import day as day_of
 from hearthkey.services.goodbye import of_person

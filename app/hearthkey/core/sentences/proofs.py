@@ -32,6 +32,7 @@ _THROUGH_GATEWAY = (
 _KEPT = "{title} was seen to get in: its link was opened through the tunnel, from {address}."
 _KEPT_THROUGH_GATEWAY = "{title} was seen to get in: its link was opened through the gateway, from {address}."
 _KEPT_TOLD = "{person} told that {title} gets in, on mobile data."
+_KEPT_TOLD_NEW = "{person} told that {title} gets in with its new pass, on mobile data."
 
 _WAYS = {
     Way.TUNNEL: "seen to get in, from {address}",
@@ -56,13 +57,24 @@ def kept(chosen: Pass, one: Event) -> Phrase:
     return Phrase(template, {"title": chosen.title, "address": one.address})
 
 
-def kept_told(chosen: Pass) -> Phrase:
-    """For the diary: somebody told that it works."""
-    return Phrase(_KEPT_TOLD, {"title": chosen.title, "person": chosen.person})
+def kept_told(chosen: Pass, *, beside: bool = False) -> Phrase:
+    """For the diary: somebody told that it works; `beside` as in `told`."""
+    return Phrase(_KEPT_TOLD_NEW if beside else _KEPT_TOLD, {"title": chosen.title, "person": chosen.person})
 
 
-def told(chosen: Pass) -> Sentence:
-    """What writing it down by hand would do."""
+def told(chosen: Pass, *, beside: bool = False) -> Sentence:
+    """What writing it down by hand would do.
+
+    Args:
+        beside: the device gets in with an older pass as well, so that it has to be said with which.
+    """
+    if beside:
+        return Sentence(
+            "{title} then counts as proved with its new pass, because {person} says so, and the old pass goes for "
+            "good. That stays written down and cannot be taken back. Write it down only if the device was connected "
+            "with the new profile, and Wi-Fi was off.",
+            {"title": chosen.title, "person": chosen.person},
+        )
     return Sentence(
         "{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken "
         "back. It is worth something only if Wi-Fi was off.",

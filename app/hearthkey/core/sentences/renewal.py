@@ -74,9 +74,10 @@ def supersede(planned: SupersedePlan) -> Sentence:
     )
 
 
-def superseded(chosen: tuple[Pass, ...], number: int, *, proved: bool) -> Phrase:
+def superseded(planned: SupersedePlan, number: int) -> Phrase:
     """Old passes went for good."""
-    facts = {"titles": titles(chosen), "number": number, "why": Phrase(PROVED if proved else SAID_SO)}
+    chosen, why = planned.chosen, SAID_SO if not planned.proved else OVERLAP_OVER if planned.overlap_over else PROVED
+    facts = {"titles": titles(chosen), "number": number, "why": Phrase(why)}
     if len(chosen) == 1:
         return Phrase(
             "The old pass of {titles} was withdrawn for good with revocation list {number} (superseded): {why}.",
@@ -88,7 +89,16 @@ def superseded(chosen: tuple[Pass, ...], number: int, *, proved: bool) -> Phrase
 
 
 PROVED = "what follows was seen to get in"
+OVERLAP_OVER = "the device was seen to get in, with which of the two nobody can say, and the time for both is over"
 SAID_SO = "the householder said so"
+
+
+def both_stay(old: Pass, overlap_ends: datetime) -> Sentence:
+    """A link was opened from inside, with the old pass or with the new one."""
+    return Sentence(
+        "The link cannot tell the new pass of {title} from the old one, so both stay until {day}.",
+        {"title": old.title, "day": day(overlap_ends)},
+    )
 
 
 def take_back(planned: TakeBackPlan) -> Sentence:

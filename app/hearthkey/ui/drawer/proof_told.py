@@ -80,7 +80,7 @@ class ProofTold(QWidget):
 
     def _asked(self, plan: ToldPlan) -> None:
         self._plan = plan
-        self.sentence.setText(said(words.told(plan.chosen)))
+        self.sentence.setText(said(words.told(plan.chosen, beside=plan.beside)))
         self._turn(asking=True)
         self.not_yet.setFocus()
         announce(self, self.sentence.text())

@@ -10,7 +10,6 @@ from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from hearthkey.core import renewal
-from hearthkey.core.duties import SLOWEST_VISIT
 from hearthkey.core.passes import Pass, State
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.labels import Label
@@ -49,7 +48,7 @@ def candidates(snapshot: Snapshot) -> list[Candidate]:
         Candidate(
             one,
             renewal.last_visit(one.person, one.not_after, snapshot.visits, now),
-            due=one.not_after - now <= SLOWEST_VISIT and not one.guest and one.state(now) is State.IN_USE,
+            due=one.not_after - now <= renewal.SLOWEST_VISIT and not one.guest and one.state(now) is State.IN_USE,
         )
         for one in renewal.without_bridged(living, now)
         if one.identity not in waits
