@@ -188,8 +188,9 @@ def test_no_device_loses_access_without_a_day_to_act_before(passes: list[Pass]) 
     """Broken if it fails: of a device with several passes the one that counts has no duty."""
     duties = forecast(HOUSE, passes, frozenset(), NOW)
     for device in {one.identity for one in passes}:
-        ends = [one.not_after for one in passes if one.identity == device and one.state(NOW) in LIVING]
-        if ends:
+        mine = [one for one in passes if one.identity == device and one.state(NOW) in LIVING]
+        ends = [one.not_after for one in mine]
+        if ends and all(one.gets_in(NOW) for one in mine):
             acts = [one for one in duties if one.chosen is not None and one.chosen.identity == device]
             assert any(one.act is Act.RENEW_PASS and one.until == max(ends) for one in acts)
             assert all(one.act_on < one.until for one in acts if one.act is not Act.PROVE)

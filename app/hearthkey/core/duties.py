@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from enum import StrEnum
 
 from hearthkey.core.outlook import DUE, HOUSE_DUE
-from hearthkey.core.passes import Pass
+from hearthkey.core.passes import Pass, State
 from hearthkey.core.renewal import (
     SLOWEST_VISIT,
     Follow,
@@ -146,10 +146,27 @@ def forecast(
     found = [*house_duties(house, living)]
     renewed = renewals(living, follows, now)
     for one in without_bridged(living, now):
-        found += _of_pass(one, renewed.get(one.serial), visits, now)
+        if one.state(now) is not State.STOPPED:  # it loses nothing by its end
+            found += _of_pass(one, renewed.get(one.serial), visits, now)
     found += [duty for one in living for duty in _of_proof(one, proved)]
     found += _of_old(living, follows, now)
     return tuple(sorted(found, key=lambda duty: (duty.act_on, duty.key)))
+
+
+def agenda(found: Iterable[Duty], now: datetime) -> tuple[Duty, ...]:
+    """One entry for each act and pass, for a list: a calendar reminds several times, but it is done once.
+
+    Args:
+        found: soonest first.
+
+    Of those whose day has come the last one stays, else the first ahead.
+    """
+    kept: dict[tuple[Act, str], Duty] = {}
+    for one in found:
+        what = one.act, "" if one.chosen is None else one.chosen.serial
+        if what not in kept or one.overdue(now):
+            kept[what] = one
+    return tuple(sorted(kept.values(), key=lambda duty: (duty.act_on, duty.key)))
 
 
 def house_duties(house: House, living: Iterable[Pass]) -> tuple[Duty, ...]:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from hearthkey.core.duties import MINUTES, Act, Duty
+from hearthkey.core.duties import MINUTES, Act, Duty, agenda
 from hearthkey.core.sentences import duties as words
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button
@@ -46,6 +46,7 @@ def days(snapshot: Snapshot) -> Days | None:
     found = sight(snapshot).duties
     if found is None:
         return None
+    found = agenda(found, snapshot.at)
     now = tuple(one for one in found if one.overdue(snapshot.at))
     later = tuple(one for one in found if not one.overdue(snapshot.at))
     return Days(now, later[:MOST], max(0, len(later) - MOST))
