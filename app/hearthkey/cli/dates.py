@@ -11,6 +11,7 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.household import Household
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.keepsakes import keepsake_duties
+from hearthkey.core.outgoing import until_it_goes
 from hearthkey.core.names import file_stem
 from hearthkey.core.sentences import duties as words
 from hearthkey.core.sentences.diary import day
@@ -18,6 +19,7 @@ from hearthkey.core.succession import succession_due
 from hearthkey.formats import calendar
 from hearthkey.services.house import House
 from hearthkey.services.keeping_sakes import keepsakes
+from hearthkey.services.outgoing import outgoing
 from hearthkey.services.opening import the_authority
 
 
@@ -58,9 +60,10 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
         None if parts is None else parts.due,
         () if known is None else keepsake_duties(known),
     )
+    passes, now = house.register.passes(), house.clock.now()
     return household, duties.forecast(
         dates,
-        passes,
+        until_it_goes(passes, outgoing(house.register, passes, now), now),
         {one.serial for one in passes if one.proved is not None},
         now,
         follows=house.register.follows(),

@@ -8,12 +8,14 @@ from datetime import datetime
 
 from hearthkey.core import renewal
 from hearthkey.core.errors import HearthkeyError, Refused
+from hearthkey.core.outgoing import until_it_goes
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.plans import Changes, FollowPlan, RenewPlan
 from hearthkey.core.renewal import Way
 from hearthkey.core.sentences.diary import day
 from hearthkey.services import looking
 from hearthkey.services.enrolling import Enrolling, EnrolRequest
+from hearthkey.services.outgoing import outgoing
 from hearthkey.services.ports import Clock, Progress, silent
 from hearthkey.services.renewal_ports import RenewalRegister
 
@@ -180,8 +182,10 @@ class Renewing:
         Raises:
             Unavailable: as the register.
         """
-        found = renewal.due_by(self._register.passes(), self._register.follows(), until, self._clock.now())
-        return [one for one in found if _is_of(one, person)]
+        now, passes = self._clock.now(), self._register.passes()
+        capped = until_it_goes(passes, outgoing(self._register, passes, now), now)
+        found = {one.serial for one in renewal.due_by(capped, self._register.follows(), until, now)}
+        return [one for one in passes if one.serial in found and _is_of(one, person)]
 
     def _left_out(self, passes: Sequence[Pass], until: datetime, person: str | None, now: datetime) -> list[Left]:
         """Devices that lose access by then all the same, and that no round takes along; the newest pass tells why."""

@@ -12,6 +12,7 @@ from hearthkey.core.household import Authority, Gateway, Household
 from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
 from hearthkey.core.keepsakes import Keepsakes
 from hearthkey.core.kinds import Kinds
+from hearthkey.core.outgoing import Outgoing
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
 from hearthkey.core.renewal import Follow, Visit
@@ -20,6 +21,7 @@ from hearthkey.core.sealed import CopyNote
 from hearthkey.core.succession import Succession
 from hearthkey.services.house import House
 from hearthkey.services.keeping_sakes import keepsakes
+from hearthkey.services.outgoing import outgoing
 from hearthkey.services.opening import Door, knock
 from hearthkey.services.undoing import Offer
 from hearthkey.services.writing_diary import read
@@ -61,6 +63,7 @@ class Snapshot:
         deputy_set: the newest set of parts for a deputy, or None.
         parts_fresh: whether it opens the copies that are made now.
         keepsakes: what is known of the paper, the parts and the stop set; None before the household is founded.
+        outgoing: which passes go with the old CA, and when; None where none does.
     """
 
     at: datetime
@@ -88,6 +91,7 @@ class Snapshot:
     deputy_set: SetNote | None = None
     parts_fresh: bool = False
     keepsakes: Keepsakes | None = None
+    outgoing: Outgoing | None = None
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -137,6 +141,7 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         keepsakes=keepsakes(register, passes, entries[0].at if entries else None, now),
         offer=house.undoing.offer,
         succession=register.succession(),
+        outgoing=outgoing(register, passes, now),
         follows=tuple(register.follows()),
         visits=tuple(register.visits()),
     )

@@ -10,6 +10,7 @@ from hearthkey.core import duties, sealed
 from hearthkey.core.duties import Duty, House
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.keepsakes import keepsake_duties
+from hearthkey.core.outgoing import until_it_goes
 from hearthkey.core.succession import succession_due
 from hearthkey.services.snapshot import Snapshot
 
@@ -40,9 +41,8 @@ def duties_of(snapshot: Snapshot) -> tuple[Duty, ...] | None:
     anew = () if snapshot.keepsakes is None else keepsake_duties(snapshot.keepsakes)
     house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found), part_due, anew)
     proved = {one.serial for one in snapshot.passes if one.proved is not None}
-    return duties.forecast(
-        house, snapshot.passes, proved, snapshot.at, follows=snapshot.follows, visits=snapshot.visits
-    )
+    passes = until_it_goes(snapshot.passes, snapshot.outgoing, snapshot.at)
+    return duties.forecast(house, passes, proved, snapshot.at, follows=snapshot.follows, visits=snapshot.visits)
 
 
 def by_day(found: Iterable[Duty], now: datetime) -> tuple[DueDay, ...]:

@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 
 from hearthkey.core.duties import Duty
 from hearthkey.core.in_force import house_ends
+from hearthkey.core.outgoing import until_it_goes
 from hearthkey.core.outlook import Outlook, outlook
 from hearthkey.core.passes import Pass, State
 from hearthkey.services.snapshot import Snapshot
@@ -35,7 +36,13 @@ class Sight(Snapshot):
     @cached_property
     def rows(self) -> tuple[Entry, ...]:
         """The rows of the people."""
-        return tuple(_kept(self.rows_before, people(self.passes, self.at), lambda entry: entry.key))
+        return tuple(
+            _kept(
+                self.rows_before,
+                people(until_it_goes(self.passes, self.outgoing, self.at), self.at),
+                lambda entry: entry.key,
+            )
+        )
 
     @cached_property
     def names(self) -> tuple[list[str], list[str]]:
@@ -58,7 +65,8 @@ class Sight(Snapshot):
         if self.newest_list is None or self.gateway is None:
             return None
         list_end, gateway_end = house_ends(self.gateway_state.note, self.newest_list, self.gateway.not_after)
-        return outlook(self.passes, list_end=list_end, gateway_end=gateway_end, now=self.at)
+        passes = until_it_goes(self.passes, self.outgoing, self.at)
+        return outlook(passes, list_end=list_end, gateway_end=gateway_end, now=self.at)
 
     @cached_property
     def duties(self) -> tuple[Duty, ...] | None:
