@@ -11,16 +11,16 @@ from hearthkey.core.errors import Refused
 from hearthkey.core.household import Household
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.keepsakes import keepsake_duties
-from hearthkey.core.outgoing import until_it_goes
 from hearthkey.core.names import file_stem
+from hearthkey.core.outgoing import until_it_goes
 from hearthkey.core.sentences import duties as words
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.succession import succession_due
 from hearthkey.formats import calendar
 from hearthkey.services.house import House
 from hearthkey.services.keeping_sakes import keepsakes
-from hearthkey.services.outgoing import outgoing
 from hearthkey.services.opening import the_authority
+from hearthkey.services.outgoing import outgoing
 
 
 def dates_verb(house: House, arguments: Namespace, teller: Teller) -> None:
@@ -60,7 +60,6 @@ def _duties(house: House) -> tuple[Household, tuple[Duty, ...]]:
         None if parts is None else parts.due,
         () if known is None else keepsake_duties(known),
     )
-    passes, now = house.register.passes(), house.clock.now()
     return household, duties.forecast(
         dates,
         until_it_goes(passes, outgoing(house.register, passes, now), now),

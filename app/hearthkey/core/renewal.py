@@ -213,11 +213,11 @@ def named(chosen: Iterable[Pass], passes: Iterable[Pass], follows: Iterable[Foll
 def tells(proof: Proof, old: Pass) -> bool:
     """Whether a proof of a new pass shows that it was not the old one which got in.
 
-    The web front reads the certificate, and a person says which one; an address in the tunnel belongs to either, unless
-    the old one could not get in at that time.
+    A person says which one; an address in the tunnel belongs to either, unless the old one could not get in at that
+    time.
     """
     shut = old.handed_over is None or old.key_lost or (old.since is not None and old.since <= proof.at)
-    return shut or proof.way is not ProofWay.TUNNEL
+    return shut or proof.way is ProofWay.TOLD
 
 
 def _proved(one: Pass, now: datetime) -> bool:

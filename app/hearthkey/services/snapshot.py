@@ -21,8 +21,8 @@ from hearthkey.core.sealed import CopyNote
 from hearthkey.core.succession import Succession
 from hearthkey.services.house import House
 from hearthkey.services.keeping_sakes import keepsakes
-from hearthkey.services.outgoing import outgoing
 from hearthkey.services.opening import Door, knock
+from hearthkey.services.outgoing import outgoing
 from hearthkey.services.undoing import Offer
 from hearthkey.services.writing_diary import read
 
