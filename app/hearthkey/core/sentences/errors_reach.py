@@ -21,4 +21,8 @@ REFUSED: dict[str, tuple[str, str]] = {
         "A rate of {number} kbit/s cannot be reckoned with; {lowest} to {highest} can.",
         "Give kilobits in a second: 40 Mbit/s are 40000.",
     ),
+    "ike-malformed": (
+        "What answered on the gateway’s port makes no sense from {what} on.",
+        "Look at what the router sends that port to; it may not be the gateway.",
+    ),
 }
