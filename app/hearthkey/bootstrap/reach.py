@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from hearthkey.services.forwarding import Forwarding
     from hearthkey.services.moving import Moving
     from hearthkey.services.network_planning import NetworkPlanning
+    from hearthkey.services.reaching import Reaching
 
 
 def common_networks() -> tuple[CommonRange, ...]:
@@ -48,6 +49,14 @@ class ReachRoom(Basics):
         from hearthkey.services.moving import Moving
 
         return Moving(self.register, self.clock)
+
+    @cached_property
+    def reaching(self) -> Reaching:
+        """The verb "check-way-in"."""
+        from hearthkey.adapters.way_out import ask_names, dial, open_datagrams
+        from hearthkey.services.reaching import Reaching
+
+        return Reaching(self.register, self.clock, self.dice, ask_names, open_datagrams, dial)
 
     @cached_property
     def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:

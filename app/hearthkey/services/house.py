@@ -39,6 +39,7 @@ if TYPE_CHECKING:
     from hearthkey.services.picking_up import PickingUp
     from hearthkey.services.ports import Clock, Files, Pictures, Vault
     from hearthkey.services.proving import Proving
+    from hearthkey.services.reaching import Reaching
     from hearthkey.services.rehearsing import Rehearsing
     from hearthkey.services.renewal_ports import RenewalRegister
     from hearthkey.services.renewing import Renewing
@@ -190,6 +191,10 @@ class House(Protocol):
     @property
     def moving(self) -> Moving:
         """The verb "moving-day"."""
+
+    @property
+    def reaching(self) -> Reaching:
+        """The verb "check-way-in"."""
 
     @property
     def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:

@@ -18,6 +18,7 @@ from hearthkey.adapters.register.renewal_rows import RenewalWrites
 from hearthkey.adapters.register.sealed_rows import SealedWrites
 from hearthkey.adapters.register.sheet_rows import SheetWrites
 from hearthkey.adapters.register.succession_rows import SuccessionWrites
+from hearthkey.adapters.register.way_in_rows import WayInWrites
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Bug
 from hearthkey.core.household import Authority, Gateway, Household
@@ -63,6 +64,7 @@ class SqliteChange(
     SuccessionWrites,
     KeepsakeWrites,
     DeputyWrites,
+    WayInWrites,
 ):
     """The port `services.renewal_ports.RenewalChange`; begun and ended by the register."""
 

@@ -24,6 +24,7 @@ from hearthkey.adapters.register.renewal_rows import RenewalReads
 from hearthkey.adapters.register.sealed_rows import SealedReads
 from hearthkey.adapters.register.sheet_rows import SheetReads
 from hearthkey.adapters.register.succession_rows import SuccessionReads
+from hearthkey.adapters.register.way_in_rows import WayInReads
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.household import Gateway, Household
@@ -60,6 +61,7 @@ class SqliteRegister(
     SuccessionReads,
     DeputyReads,
     KeepsakeReads,
+    WayInReads,
 ):
     """The port `services.renewal_ports.RenewalRegister` over SQLite.
 

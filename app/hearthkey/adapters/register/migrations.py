@@ -18,6 +18,7 @@ from hearthkey.adapters.register import (  # noqa: F401 - their steps are regist
     schema_sealed,
     schema_shown,
     schema_succession,
+    schema_way_in,
 )
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration
 from hearthkey.core.errors import Unavailable
