@@ -1,60 +1,21 @@
-"""The network, for the check of the way in: name servers, UDP sockets that answer or fail, TCP with a time limit."""
+"""Ways out for the check of the way in: UDP sockets that answer or fail, and TCP with a time limit."""
 
 from __future__ import annotations
 
 import errno
-import ipaddress
 import select
 import socket
 import time
 from collections.abc import Iterator, Sequence
-from concurrent.futures import ThreadPoolExecutor
 from contextlib import ExitStack, contextmanager
 
-import dns.exception
-import dns.resolver
-
 from hearthkey.core.reach.scopes import Address
-from hearthkey.services.reach_ports import Answers, Failure, Known, Peer
+from hearthkey.services.reach_ports import Failure, Peer
 
-_KEPT = 4
-"""Addresses of each IP version that are handed on; the rest is counted."""
 _LONGEST = 4096
 """Octets of a packet that are read; an honest first answer has a few hundred."""
 _AT_ONCE = 32
 _NO_ROAD = {errno.ENETUNREACH, errno.EHOSTUNREACH, errno.EADDRNOTAVAIL, errno.ENETDOWN, errno.EACCES, errno.EPERM}
-
-
-def ask_names(host: str, seconds: float) -> Answers:
-    """Ask the name servers that this computer uses for both IP versions at the same time.
-
-    See `services.reach_ports.NameServers`: ends in time and never raises.
-    """
-    with ThreadPoolExecutor(2, "names") as crew:
-        found = list(crew.map(lambda kind: _ask(host, kind, seconds), ("A", "AAAA")))
-    addresses = [address for _, some, _ in found for address in some]
-    if addresses:
-        kept = tuple(one for _, some, _ in found for one in some[:_KEPT])
-        return Answers(Known.FOUND, kept, len(addresses), min(ttl for _, some, ttl in found if some))
-    states = {known for known, _, _ in found}
-    for one in (Known.SILENT, Known.MISSING):
-        if one in states:
-            return Answers(one)
-    return Answers(Known.EMPTY)
-
-
-def _ask(host: str, kind: str, seconds: float) -> tuple[Known, list[Address], int]:
-    try:
-        resolver = dns.resolver.Resolver()
-        answer = resolver.resolve(f"{host}.", kind, lifetime=seconds, raise_on_no_answer=False, search=False)
-    except dns.resolver.NXDOMAIN:
-        return Known.MISSING, [], 0
-    except (dns.exception.DNSException, OSError, ValueError):  # no answer, a broken one, or no name server to ask
-        return Known.SILENT, [], 0
-    if answer.rrset is None:
-        return Known.EMPTY, [], 0
-    found = [ipaddress.ip_address(one.to_text()) for one in answer.rrset]
-    return Known.FOUND, sorted(found), int(answer.rrset.ttl)
 
 
 class _Sockets:

@@ -53,10 +53,11 @@ class ReachRoom(Basics):
     @cached_property
     def reaching(self) -> Reaching:
         """The verb "check-way-in"."""
-        from hearthkey.adapters.way_out import ask_names, dial, open_datagrams
+        from hearthkey.adapters.name_servers import NameServers
+        from hearthkey.adapters.way_out import dial, open_datagrams
         from hearthkey.services.reaching import Reaching
 
-        return Reaching(self.register, self.clock, self.dice, ask_names, open_datagrams, dial)
+        return Reaching(self.register, self.clock, self.dice, NameServers(), open_datagrams, dial)
 
     @cached_property
     def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:

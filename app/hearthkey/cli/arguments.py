@@ -11,7 +11,7 @@ from hearthkey import __version__
 WRITING = frozenset(
     {"found", "settle", "add", "export", "ticket", "hand-over", "prove"}
     | {"stop", "let-in", "revoke", "deliver", "pack", "secrets", "seal", "try", "restore", "paper"}
-    | {"adopt", "name-pass", "renew", "supersede", "replace", "leaves"}
+    | {"adopt", "name-pass", "renew", "supersede", "replace", "leaves", "check-way-in"}
 )
 """Verbs that change the household, so that only one copy of the app may run them at a time."""
 
@@ -46,6 +46,7 @@ VERBS = {
     "reach": "Work out whether the way in from outside can be found, and what goes through it.",
     "forwarding-sheet": "Say what the router at home has to let through, on screen or on paper.",
     "moving-day": "Plan a move: another provider, router, name, subnet or gateway box, so that nobody is cut off.",
+    "check-way-in": "Ask, with a handful of packets, whether there is a way in, and where it stops.",
     "rehearse": "Try bundles as device and gateway will, without letting them out.",
     "kinds": "Show what is known of each kind of device; correct one, or add your own.",
     "diary": "Read what was done, and check that nobody altered it.",

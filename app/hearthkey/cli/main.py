@@ -62,6 +62,7 @@ _MODULES = {
     "reach": "reach",
     "forwarding-sheet": "forwarding",
     "moving-day": "moving",
+    "check-way-in": "checking",
 }
 WINDOW = "window"
 
@@ -121,7 +122,7 @@ def _writes(arguments: Namespace) -> bool:
     if arguments.verb in {"template", "succession", "moving-day"}:
         acts = {"keep", "write", "forget", "begin", "go-on", "take-back", "finish", "tick", "end"}
         return arguments.act in acts
-    looks = getattr(arguments, "plan", False) or getattr(arguments, "touches", False)
+    looks = any(getattr(arguments, name, None) for name in ("plan", "touches", "unkept", "last", "at"))
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not looks)
 
 
@@ -135,5 +136,5 @@ def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse, door: Wind
     place = FILE if getattr(arguments, "key_file", False) else KEYRING
     with open_house(arguments.data, place=place, writing=writing) as opened:
         verb(opened, arguments, teller)
-        if writing and arguments.verb not in {"seal", "try"}:
+        if writing and arguments.verb not in {"seal", "try", "check-way-in"}:
             importlib.import_module("hearthkey.cli.sealed").keep_up(opened, teller)

@@ -39,8 +39,19 @@ def _moving_day(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--call-off", action="store_true", help="end it though steps are open")
 
 
+def _check_way_in(verb: argparse.ArgumentParser) -> None:
+    verb.add_argument("--at", metavar="HOST", help="another name or address than the household’s; it is not kept")
+    verb.add_argument("--router", metavar="ADDRESS", help="the internet address that the router’s own pages show")
+    verb.add_argument(
+        "--at-home", action="store_true", help="this computer is at home, though its address does not tell"
+    )
+    verb.add_argument("--unkept", action="store_true", help="keep nothing; runs beside another copy of the app")
+    verb.add_argument("--last", action="store_true", help="show what was found last, and ask nobody")
+
+
 REACHING: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "reach": _reach,
     "forwarding-sheet": _forwarding_sheet,
     "moving-day": _moving_day,
+    "check-way-in": _check_way_in,
 }
