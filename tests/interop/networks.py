@@ -186,7 +186,7 @@ def networks() -> Iterator[Networks]:
     with ExitStack() as undone:
         places = {}
         for name in _ADDRESSES:
-            places[name] = Place(_new_namespace())
+            places[name] = Place(new_namespace())
             undone.callback(os.close, places[name].file)
             places[name].settle()
         for interface, name in ((TUNNEL, "road"), (HOME, "home"), (OUTER, "away")):
@@ -203,7 +203,7 @@ def networks() -> Iterator[Networks]:
         yield made
 
 
-def _new_namespace() -> int:
+def new_namespace() -> int:
     """Make a network with nothing in it; return the open file that keeps it."""
     with _HERE.open(encoding="ascii") as here:
         try:

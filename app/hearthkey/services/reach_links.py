@@ -90,9 +90,14 @@ def name_link(plan: CheckPlan, answers: Answers, seconds: float) -> Link:
         return link(Verdict.UNKNOWN if silent else Verdict.BROKEN, f"name-{answers.known.value}")
     if answers.count > MOST_ADDRESSES:
         return link(Verdict.BROKEN, "name-crowded")
-    if plan.router is not None and plan.router[1] is Scope.GLOBAL and differs(answers.addresses, plan.router[0]):
+    if plan.router is not None and _public(plan, plan.router[1]) and differs(answers.addresses, plan.router[0]):
         return link(Verdict.BROKEN, "name-differs")
     return link(Verdict.OK, "name-answers" if answers.ttl <= LONGEST_TTL else "name-slow")
+
+
+def _public(plan: CheckPlan, scope: Scope) -> bool:
+    """Whether an address counts everywhere; the practice household lives at those that are kept for documents."""
+    return scope is Scope.GLOBAL or (scope is Scope.DOCUMENTATION and plan.household.practice)
 
 
 def differs(addresses: Iterable[Address], router: Address) -> bool:
@@ -135,9 +140,9 @@ def address_link(plan: CheckPlan, addresses: Sequence[Address], side: Side, unhe
 
 
 def _unfit(plan: CheckPlan, address: Address, side: Side) -> str | None:
-    """What is wrong with one address; the practice household lives at addresses that are kept for documents."""
+    """What is wrong with one address."""
     scope = scope_of(address)
-    if scope is Scope.GLOBAL or (scope is Scope.DOCUMENTATION and plan.household.practice):
+    if _public(plan, scope):
         return None
     if scope is Scope.SHARED:
         return "address-shared"
@@ -165,8 +170,9 @@ def port_link(port: int, talks: Sequence[tuple[Peer, Heard]], side: Side) -> Lin
     outcome = mute[0][1].outcome
     if outcome is Outcome.SILENT and side is Side.INSIDE:
         return link(Verdict.UNKNOWN, "port-silent-inside", *mute[0])
-    verdict = Verdict.UNKNOWN if outcome is Outcome.UNROUTABLE else Verdict.BROKEN
-    return link(verdict, f"port-{outcome.value}", *mute[0])
+    # Without a way out there was no socket to ask through: some network on the way said this.
+    unsaid = outcome is Outcome.UNROUTABLE and side is Side.INSIDE
+    return link(Verdict.UNKNOWN if unsaid else Verdict.BROKEN, f"port-{outcome.value}", *mute[0])
 
 
 def best(talks: Iterable[tuple[Peer, Heard]]) -> tuple[Peer, Heard] | None:

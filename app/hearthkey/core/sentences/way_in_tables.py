@@ -109,9 +109,9 @@ FINDINGS: dict[str, tuple[str, str, str]] = {
         "See whether the gateway runs, and whether the router forwards to its address.",
     ),
     "port-unroutable": (
-        "There was no way to {address}, UDP port {port}.",
-        "A network on the way knows no road there.",
-        "See whether this laptop has internet, and whether the router at home is on.",
+        "A network on the way said that {address}, UDP port {port}, cannot be reached.",
+        "Packets get part of the way: the router may forward to an address at home that nothing has.",
+        "See whether the router at home is on, and whether it forwards to the gateway’s address at home.",
     ),
     "port-partly": (
         "UDP port {port} answers at {address} and not at {other}.",
