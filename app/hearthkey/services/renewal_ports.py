@@ -7,10 +7,10 @@ from datetime import datetime
 from typing import Protocol
 
 from hearthkey.core.renewal import Follow, Visit
-from hearthkey.services.sheet_ports import SheetChange, SheetRegister
+from hearthkey.services.reach_ports import CheckChange, CheckRegister
 
 
-class RenewalChange(SheetChange, Protocol):
+class RenewalChange(CheckChange, Protocol):
     """A transaction that may change those as well."""
 
     def add_follow(self, follow: Follow) -> None:
@@ -23,7 +23,7 @@ class RenewalChange(SheetChange, Protocol):
         """Forget a visit; one that is not there is fine."""
 
 
-class RenewalRegister(SheetRegister, Protocol):
+class RenewalRegister(CheckRegister, Protocol):
     """The household's file, renewals and visits with it."""
 
     def follows(self) -> list[Follow]:

@@ -15,6 +15,7 @@ from hearthkey.core.kinds import Kinds
 from hearthkey.core.outgoing import Outgoing
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import Pass
+from hearthkey.core.reach.chain import LastChecks
 from hearthkey.core.renewal import Follow, Visit
 from hearthkey.core.revocation import SignedList
 from hearthkey.core.sealed import CopyNote
@@ -34,6 +35,10 @@ NOTHING_CHOSEN = PackOptions()
 
 NOTHING_DONE = Offer()
 """Nothing was done yet since the app was opened."""
+
+
+NOT_CHECKED = LastChecks()
+"""Nobody has checked the way in yet."""
 
 
 @dataclass(frozen=True)
@@ -62,6 +67,7 @@ class Snapshot:
         visits: days on which people are met, those that are over with them.
         deputy_set: the newest set of parts for a deputy, or None.
         parts_fresh: whether it opens the copies that are made now.
+        way_in: the newest checks of the way in.
         keepsakes: what is known of the paper, the parts and the stop set; None before the household is founded.
         outgoing: which passes go with the old CA, and when; None where none does.
     """
@@ -90,6 +96,7 @@ class Snapshot:
     visits: tuple[Visit, ...] = ()
     deputy_set: SetNote | None = None
     parts_fresh: bool = False
+    way_in: LastChecks = NOT_CHECKED
     keepsakes: Keepsakes | None = None
     outgoing: Outgoing | None = None
 
@@ -144,4 +151,5 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         outgoing=outgoing(register, passes, now),
         follows=tuple(register.follows()),
         visits=tuple(register.visits()),
+        way_in=register.last_checks(),
     )

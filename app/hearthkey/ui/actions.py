@@ -55,6 +55,7 @@ class Actions(QObject):
         self.templates = self._add(self.tr("Your own template"), "Ctrl+T", ways.templates.emit)
         self.days = self._add(self.tr("What is to be done"), "F2", ways.days.emit)
         self.sealed = self._add(self.tr("Sealed copies"), "Ctrl+B", ways.sealed.emit)
+        self.way_in = self._add(self.tr("The way in"), "Ctrl+I", ways.way_in.emit)
         self.moving = self._add(self.tr("Moving day"), "Ctrl+M", ways.moving.emit)
         self.copies = self._add(self.tr("Copies that left"), "Ctrl+K", lambda: ways.copies.emit(""))
         self.diary = self._add(self.tr("Diary"), "Ctrl+D", ways.diary.emit)
@@ -71,7 +72,7 @@ class Actions(QObject):
         menu.addSeparator()
         menu.addActions([self.undo_action, self.redo_action])
         menu.addSeparator()
-        menu.addActions([self.gateway, self.deliver, self.templates, self.moving])
+        menu.addActions([self.gateway, self.deliver, self.templates, self.way_in, self.moving])
         menu.addSeparator()
         menu.addActions([self.days, self.sealed, self.copies, self.diary, self.settings, self.help])
         menu.addSeparator()
@@ -82,7 +83,15 @@ class Actions(QObject):
         founded = snapshot.household is not None
         for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock, self.gateway):
             action.setEnabled(founded)
-        for action in (self.templates, self.moving, self.days, self.sealed, self.copies, self.paper_action):
+        for action in (
+            self.templates,
+            self.way_in,
+            self.moving,
+            self.days,
+            self.sealed,
+            self.copies,
+            self.paper_action,
+        ):
             action.setEnabled(founded)
         for action in (self.prove_action, self.renew_action):
             action.setEnabled(founded and not snapshot.read_only)

@@ -25,6 +25,7 @@ from hearthkey.ui.drawer.sealed_page import SealedPage
 from hearthkey.ui.drawer.settings_page import SettingsPage
 from hearthkey.ui.drawer.succession_page import SuccessionPage
 from hearthkey.ui.drawer.template_page import TemplatePage
+from hearthkey.ui.drawer.way_in_page import WayInPage
 from hearthkey.ui.preferences import Preferences
 from hearthkey.ui.window import Window
 
@@ -56,6 +57,7 @@ class DrawerPages(QObject):
         self.forwarding = ForwardingPage(theme, errands, home)
         self.moving = MovingPage(theme, errands, ways)
         self.network = NetworkPage(theme, errands, ways)
+        self.way_in = WayInPage(theme, errands, ways)
         self.proof = ProofPage(theme, errands)
         self.sealed = SealedPage(theme, errands, home)
         self.succession = SuccessionPage(theme, errands, ways)
@@ -77,6 +79,7 @@ class DrawerPages(QObject):
             (ways.forwarding, self.forwarding),
             (ways.moving, self.moving),
             (ways.network_plan, self.network),
+            (ways.way_in, self.way_in),
             (ways.sealed, self.sealed),
             (ways.settings, self.settings),
             (ways.succession, self.succession),
@@ -98,6 +101,7 @@ class DrawerPages(QObject):
             self.forwarding: "forwarding",
             self.moving: "moving",
             self.network: "network",
+            self.way_in: "way-in",
             self.proof: "proving",
             self.sealed: "sealed",
             self.succession: "succession",

@@ -14,7 +14,7 @@ from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.courier import may_deliver
 from hearthkey.ui.lamp import GAP, Lamp
-from hearthkey.ui.strip_words import CERTIFICATE, CHANGES, CLOCK, DELIVERED, KEY, LIST, lamps
+from hearthkey.ui.strip_words import CERTIFICATE, CHANGES, CLOCK, DELIVERED, KEY, LIST, WAY_IN, lamps
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -23,9 +23,9 @@ EDGES = 52
 """Pixels that margins and the space after the host take, with a little air."""
 
 _HOST = "host"
-_KEYS = (LIST, CERTIFICATE, CLOCK, CHANGES, DELIVERED, KEY)
-_FACTS = (DELIVERED, CHANGES, KEY, CLOCK, CERTIFICATE, LIST)
-_LAMPS = (KEY, DELIVERED, CHANGES, CERTIFICATE, CLOCK)
+_KEYS = (LIST, CERTIFICATE, CLOCK, WAY_IN, CHANGES, DELIVERED, KEY)
+_FACTS = (DELIVERED, CHANGES, KEY, WAY_IN, CLOCK, CERTIFICATE, LIST)
+_LAMPS = (KEY, DELIVERED, WAY_IN, CHANGES, CERTIFICATE, CLOCK)
 """What goes first where there is no room; the list's lamp never goes."""
 
 
@@ -113,7 +113,7 @@ class Strip(QWidget):
         row.addWidget(self.door)
         row.addSpacing(14)
         for key, lamp in self.lamps.items():
-            lamp.clicked.connect(ways.gateway)
+            lamp.clicked.connect(ways.way_in if key == WAY_IN else ways.gateway)
             row.addWidget(lamp)
             if key == LIST:
                 row.addWidget(self.deliver)

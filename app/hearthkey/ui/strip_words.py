@@ -10,7 +10,10 @@ from PySide6.QtCore import QCoreApplication
 from hearthkey.core.in_force import KNOWN, GatewayState, Standing, house_ends
 from hearthkey.core.outlook import HOUSE_DUE
 from hearthkey.core.phrases import Style
+from hearthkey.core.reach.chain import Chain
 from hearthkey.core.sentences import gateway as words
+from hearthkey.core.sentences.sentence import Sentence
+from hearthkey.core.sentences.way_in_tables import PLACES
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.dates import short_day, written
@@ -18,6 +21,7 @@ from hearthkey.ui.text import said
 from hearthkey.ui.theme.signs import Sign
 
 LIST, CERTIFICATE, CLOCK, CHANGES, DELIVERED, KEY = "list", "certificate", "clock", "changes", "delivered", "key"
+WAY_IN = "way in"
 
 
 @dataclass(frozen=True)
@@ -62,6 +66,7 @@ def lamps(snapshot: Snapshot) -> dict[str, Lit]:
         CLOCK: _clock(state),
         CHANGES: _changes(state),
         DELIVERED: _delivered(state, snapshot.at),
+        WAY_IN: _way_in(snapshot),
         KEY: _key(snapshot),
     }
     return {key: one for key, one in lit.items() if one is not None}
@@ -144,6 +149,28 @@ def _held(state: GatewayState, now: datetime) -> str:
 def _as_word(sentence: str) -> str:
     """A sentence as it stands beside a sign: small, without its full stop."""
     return f"{sentence[:1].lower()}{sentence[1:].removesuffix('.')}"
+
+
+def _way_in(snapshot: Snapshot) -> Lit | None:
+    """What the last check from outside showed; one from inside never stands for it."""
+    checks = snapshot.way_in
+    if snapshot.household is None or snapshot.household.practice:
+        return None
+    if checks.outside is None:
+        if checks.inside is None:
+            return Lit(Sign.UNKNOWN, tr("way in"), tr("not checked"))
+        return Lit(Sign.NEVER_PROVED, tr("way in"), tr("only from inside, {day}").format(day=_short(checks.inside)))
+    broken, told = checks.outside.broken, _short(checks.outside)
+    if broken is not None:
+        place = _as_word(said(Sentence(PLACES[broken.place.value], {})))
+        return Lit(Sign.DUE, tr("way in broken"), tr("stops here: {place}, {day}").format(place=place, day=told))
+    if checks.outside.answered:
+        return Lit(Sign.IN_USE, tr("way in"), tr("from outside, {day}").format(day=told))
+    return Lit(Sign.UNKNOWN, tr("way in"), tr("not known, {day}").format(day=told))
+
+
+def _short(chain: Chain) -> str:
+    return short_day(chain.made)
 
 
 def _certificate(state: GatewayState, end: datetime, now: datetime) -> Lit:

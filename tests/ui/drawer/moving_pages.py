@@ -10,6 +10,8 @@ from hearthkey.services.moving import MoveRequest
 from hearthkey.ui.drawer.forwarding_page import ForwardingPage
 from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.drawer.network_page import NetworkPage
+from hearthkey.ui.drawer.way_in_page import WayInPage
+from hearthkey.ui.gallery.reach_states import stopped_chain
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 from tests.ui.drawer.household import FakeErrands
@@ -49,6 +51,15 @@ def forwarding(theme: Theme, errands: FakeErrands, _ways: Ways) -> ForwardingPag
     page = ForwardingPage(theme, errands, Path("/home/ines"))
     page.router.setText("100.64.0.9")
     page.look()
+    return page
+
+
+def way_in(theme: Theme, errands: FakeErrands, ways: Ways) -> WayInPage:
+    """A check from outside that stopped, all unfolded."""
+    assert errands.last is not None
+    page = WayInPage(theme, errands, ways)
+    page.show_chain(stopped_chain(errands.last))
+    page.before.open(shown=True)
     return page
 
 

@@ -325,6 +325,7 @@ PAGES: dict[str, Make] = {
     "moving day": moving_pages.under_way,
     "planning a move": moving_pages.planning,
     "network plan": moving_pages.network,
+    "way in": moving_pages.way_in,
     "forwarding sheet": moving_pages.forwarding,
     "days": days,
     "sealed": sealed,

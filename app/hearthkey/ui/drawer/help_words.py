@@ -138,6 +138,15 @@ HELP = {
             "On a computer without a household, the first page has the way: “From a sealed copy …”.",
         ),
     ),
+    "way-in": Help(
+        "The way in",
+        (
+            "Each link from a name to the gateway’s answer, as a packet meets them. Mend the first broken one.",
+            "From inside it proves nothing. Take the laptop to a phone’s mobile data, and check again.",
+            "Only what you start yourself is sent: a few small packets, to the gateway alone.",
+            "What a check cannot see, it calls not known. A device that gets in shows the rest.",
+        ),
+    ),
     "network": Help(
         "Network plan",
         (

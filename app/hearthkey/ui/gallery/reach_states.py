@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from hearthkey.core.errors import Fact
+from hearthkey.core.reach.chain import Chain, Link, Place, Side, Verdict
+from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.forwarding_page import ForwardingPage
 from hearthkey.ui.drawer.network_page import NetworkPage
+from hearthkey.ui.drawer.way_in_page import WayInPage
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL
 from hearthkey.ui.window import Window
 
@@ -31,7 +35,66 @@ def forwarding(window: Window) -> None:
         page.look()
 
 
+_HOME: dict[str, Fact] = {"host": "home.quince.example", "addresses": ("203.0.113.9",), "ttl": 300}
+_THERE: dict[str, Fact] = {
+    "address": "203.0.113.9",
+    "port": 500,
+    "milliseconds": 31,
+    "chosen": "ENCR_AES_GCM_16 256, PRF_HMAC_SHA2_384, Curve25519",
+}
+_FITS = (Link(Place.NAME, Verdict.OK, "name-answers", _HOME), Link(Place.ADDRESS, Verdict.OK, "address-fit", _HOME))
+
+
+def _way_in(window: Window) -> tuple[WayInPage, Snapshot] | None:
+    if not isinstance(window.drawer.page(), WayInPage):
+        window.ways.way_in.emit()
+    page, seen = window.drawer.page(), window.outside.errands.last
+    return (page, seen) if isinstance(page, WayInPage) and seen is not None else None
+
+
+def unchecked(window: Window) -> None:
+    """Nobody has checked yet."""
+    _way_in(window)
+
+
+def walking(window: Window) -> None:
+    """A check under way: the packet is at the gateway's ports."""
+    found = _way_in(window)
+    if found is not None:
+        page, _ = found
+        page.voice.speak(page.tr("On the way …"))
+        page.side.speak("")
+        known = {one.place: one for one in _FITS}
+        page.path.show_links([one for one in Place if "front" not in one.value], known, live=True)
+
+
+def stopped(window: Window) -> None:
+    """The way in stops at port 4500, from outside."""
+    found = _way_in(window)
+    if found is not None:
+        page, seen = found
+        page.show_chain(stopped_chain(seen))
+
+
+def stopped_chain(seen: Snapshot) -> Chain:
+    """A check from outside that stops at port 4500."""
+    links = (
+        *_FITS,
+        Link(Place.PORT_500, Verdict.OK, "port-answers", _THERE),
+        Link(Place.PORT_4500, Verdict.BROKEN, "port-silent", {**_THERE, "port": 4500}),
+        Link(Place.GATEWAY, Verdict.OK, "gateway-answers", _THERE),
+        Link(Place.PROPOSALS, Verdict.OK, "proposals-taken", _THERE),
+        Link(Place.TRUST, Verdict.OK, "trust-ours"),
+        Link(Place.REWRITTEN, Verdict.OK, "rewritten-there"),
+        Link(Place.CLOCK, Verdict.UNKNOWN, "clock-untold"),
+    )
+    return Chain("home.quince.example", seen.at, Side.OUTSIDE, links)
+
+
 STATES = {
+    "way-in": (unchecked, PLAIN[:2]),
+    "way-in-walking": (walking, PLAIN[:2]),
+    "way-in-stopped": (stopped, PLAIN + SPECIAL[:2]),
     "network-plan": (network, PLAIN + SPECIAL[:2]),
     "forwarding-sheet": (forwarding, PLAIN + SPECIAL[:1]),
 }
