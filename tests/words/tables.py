@@ -64,12 +64,8 @@ def _dates() -> list[Message]:
     return [Message(DATES, style.value, note) for style in phrases.Style]
 
 
-NOT_IN_THE_WINDOW: set[str] = set()
-"""Said on the command line alone, which speaks English."""
-
-
 def _names() -> list[str]:
-    names = (one.name for one in pkgutil.iter_modules(sentences.__path__) if one.name not in NOT_IN_THE_WINDOW)
+    names = (one.name for one in pkgutil.iter_modules(sentences.__path__))
     return [f"{sentences.__name__}.{name}" for name in names]
 
 
