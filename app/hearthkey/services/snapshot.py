@@ -8,7 +8,7 @@ from datetime import datetime
 from hearthkey.core.deputy import SetNote
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.errors import Unavailable
-from hearthkey.core.household import Authority, Gateway, Household
+from hearthkey.core.household import Authority, FormerHost, Gateway, Household
 from hearthkey.core.in_force import GatewayNote, GatewayState, Standing
 from hearthkey.core.keepsakes import Keepsakes
 from hearthkey.core.kinds import Kinds
@@ -68,6 +68,7 @@ class Snapshot:
         deputy_set: the newest set of parts for a deputy, or None.
         parts_fresh: whether it opens the copies that are made now.
         way_in: the newest checks of the way in.
+        former_hosts: what the gateway still answers to beside its host.
         keepsakes: what is known of the paper, the parts and the stop set; None before the household is founded.
         outgoing: which passes go with the old CA, and when; None where none does.
     """
@@ -97,6 +98,7 @@ class Snapshot:
     deputy_set: SetNote | None = None
     parts_fresh: bool = False
     way_in: LastChecks = NOT_CHECKED
+    former_hosts: tuple[FormerHost, ...] = ()
     keepsakes: Keepsakes | None = None
     outgoing: Outgoing | None = None
 
@@ -152,4 +154,5 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         follows=tuple(register.follows()),
         visits=tuple(register.visits()),
         way_in=register.last_checks(),
+        former_hosts=register.former_hosts(),
     )

@@ -152,11 +152,14 @@ class Errands(AdoptErrands):
         """Revoke it for good."""
         self._change(lambda: self._here().stopping.revoke(plan), context, then, failed)
 
-    def sign_list(self, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+    def sign_list(
+        self, context: QObject, then: Then[Changes] | None, failed: Failed | None, *, righted: bool = False
+    ) -> None:
         """Sign the same list under a new date."""
 
         def work() -> Changes:
-            return self._here().listing.sign_anew()
+            listing = self._here().listing
+            return listing.set_right() if righted else listing.sign_anew()
 
         self._change(work, context, then, failed)
 

@@ -44,6 +44,8 @@ _HERE = {
     "succession-tell": "Bring it the gateway pack and try one device, then go on.",
     "succession-no-way-back": "Go on with the next step.",
     "succession-cannot-vouch": "Choose “Lost”: devices go first. Then no pass of this CA can be stopped any more.",
+    "clock-behind": "Set the clock, then do it again. If it is right now and was ahead then, say so on the household’s "
+    "page.",
     "second-copy": "Close it first. Looking works meanwhile.",
 }
 """By code: the way on in the window, where the common sentence names a command instead."""

@@ -248,7 +248,14 @@ class FakeErrands(SuccessionFake):
         after = describe(**asked, practice=seen.household.practice, below=lambda limit: limit // 2)
         cautions = gateway_cautions(after.gateway_host) if request.gateway_host is not None else ()
         return plan_settling(
-            seen.household, after, seen.passes, seen.at, renew=request.renew_gateway, cautions=cautions
+            seen.household,
+            after,
+            seen.passes,
+            seen.at,
+            renew=request.renew_gateway,
+            cautions=cautions,
+            former=seen.former_hosts,
+            let_go=request.let_go or "",
         )
 
     def settle(self, plan: SettlePlan, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
@@ -267,9 +274,11 @@ class FakeErrands(SuccessionFake):
         self.last = replace(seen, household=plan.after, gateway=made or seen.gateway)
         self._change(seen.passes, Changes(settled(plan, made), cautions=plan.cautions), then)
 
-    def sign_list(self, context: QObject, then: Then[Changes] | None, failed: Failed | None) -> None:
+    def sign_list(
+        self, context: QObject, then: Then[Changes] | None, failed: Failed | None, *, righted: bool = False
+    ) -> None:
         """Sign list 43."""
-        self.asked.append(("sign_list",))
+        self.asked.append(("sign_list", "righted") if righted else ("sign_list",))
         if not self._fails("sign_list", context, failed):
             self._change(self._now().passes, Changes("Revocation list 43 was signed.", (), 43), then)
 

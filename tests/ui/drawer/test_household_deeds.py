@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
 
 from hearthkey.core.errors import Unavailable
+from hearthkey.core.household import FormerHost
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
@@ -79,3 +82,38 @@ def test_a_household_that_is_not_founded_has_nothing_to_change(
     assert not page.sign_button.isEnabled()
     assert not page.settlement.isVisible()
     assert not page.commit.isEnabled()
+
+
+def test_a_clock_that_was_ahead_is_put_right_by_the_same_button(qtbot: QtBot, theme: Theme) -> None:
+    """Broken: the window refuses every signature for two years, and the way on is a command."""
+    errands = FakeErrands()
+    seen = errands.last
+    assert seen is not None
+    assert seen.newest_list is not None
+    ahead = replace(seen.newest_list, this_update=seen.at + timedelta(days=700))
+    errands.show(replace(seen, locked=False, newest_list=ahead))
+    page = HouseholdPage(theme, errands, Ways())
+    qtbot.addWidget(page)
+    assert page.sign_button.text() == "The clock was ahead, and is right now: sign the list by it"
+    page.sign_button.click()
+    assert errands.asked == [("sign_list", "righted")]
+
+
+def test_a_former_host_goes_once_nobody_knows_it_alone(qtbot: QtBot, theme: Theme) -> None:
+    """Broken: a former name stays in the gateway's certificate for ever, or goes while a device needs it."""
+    errands = FakeErrands()
+    seen = errands.last
+    assert seen is not None
+    assert seen.household is not None
+    seen = replace(seen, household=replace(seen.household, practice=False))
+    errands.show(replace(seen, locked=False, former_hosts=(FormerHost("old.quince.example", seen.at),)))
+    page = HouseholdPage(theme, errands, Ways())
+    qtbot.addWidget(page)
+    assert not page.settlement.let_go.isEnabled()
+    assert "know no other name" in page.settlement.former.text()
+    errands.show(
+        replace(seen, locked=False, former_hosts=(FormerHost("old.quince.example", seen.at - timedelta(days=3650)),))
+    )
+    page.settlement.let_go.click()
+    assert "answers to old.quince.example no more" in page.settlement.besides.text()
+    assert page.commit.isEnabled()

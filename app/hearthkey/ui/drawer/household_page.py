@@ -16,6 +16,7 @@ from hearthkey.core.plans import Changes
 from hearthkey.core.settling import SettlePlan
 from hearthkey.services.settling import SettleRequest, request_for
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.services.writing_diary import TOLERATED
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.labels import Label, Prose, Rule
@@ -33,13 +34,20 @@ from hearthkey.ui.ways import Ways
 Deed = Callable[[], None]
 
 
+def dated_ahead(snapshot: Snapshot) -> bool:
+    """Whether something here is dated later than now, so that nothing can be signed by this clock."""
+    dates = [entry.at for entry in snapshot.diary[-1:]]
+    dates += [] if snapshot.newest_list is None else [snapshot.newest_list.this_update]
+    return any(at > snapshot.at + TOLERATED for at in dates)
+
+
 class HouseholdPage(Page):
     """The settings of the household; the app's own stand on a page of their own."""
 
     def __init__(self, theme: Theme, errands: Errands, ways: Ways, parent: QWidget | None = None) -> None:
         super().__init__(theme, self.tr("The household"), parent=parent)
         self._errands = errands
-        self._busy = False
+        self._busy = self._ahead = False
         self._pending: Deed | None = None
         self._back: Household | None = None
         self._led_to: SettlePlan | None = None
@@ -122,6 +130,12 @@ class HouseholdPage(Page):
         able = snapshot.authority is not None and not snapshot.read_only
         for button in (self.sign_button, self.renew_button):
             button.setEnabled(able)
+        self._ahead = dated_ahead(snapshot)
+        self.sign_button.say(
+            self.tr("The clock was ahead, and is right now: sign the list by it")
+            if self._ahead
+            else self.tr("Sign the list anew")
+        )
         self.settlement.show_snapshot(snapshot)
         self._tell_kept(snapshot)
         self._judge()
@@ -203,7 +217,7 @@ class HouseholdPage(Page):
 
     def _sign(self) -> None:
         self._begin(self._sign)
-        self._errands.sign_list(self, self._signed, self._refused)
+        self._errands.sign_list(self, self._signed, self._refused, righted=self._ahead)
 
     def _renew(self) -> None:
         self._begin(self._renew)

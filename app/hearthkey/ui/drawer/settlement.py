@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.former_hosts import still_use
+from hearthkey.core.household import FormerHost
 from hearthkey.core.sentences import settling as sentences
+from hearthkey.core.sentences.moving import kept
 from hearthkey.core.sentences.touches import of
 from hearthkey.core.settling import SettlePlan
 from hearthkey.core.touches import touches
@@ -16,6 +19,7 @@ from hearthkey.services.describing import QUIET
 from hearthkey.services.settling import SettleRequest
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
+from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Prose, Voice
 from hearthkey.ui.drawer.page import inset
 from hearthkey.ui.drawer.settling_form import SettlingForm
@@ -53,6 +57,9 @@ class Settlement(QWidget):
         self.devices = Fold(theme, self.tr("All of these devices"), self._indented(self.all))
         self.touched = Prose(theme, Role.STATE, color="ink2", lines=1.5)
         self.overview = Fold(theme, self.tr("What would touch whom?"), self._indented(self.touched))
+        self.former = Prose(theme, Role.STATE, color="ink2")
+        self.let_go = Button(theme, "", height=30)
+        self._former: FormerHost | None = None
         self.trouble = Prose(theme, Role.BODY, color="act")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -63,8 +70,13 @@ class Settlement(QWidget):
         column.addLayout(inset(self.besides))
         column.addWidget(self.form.details)
         column.addWidget(self.overview)
+        column.addLayout(inset(self.former))
+        column.addWidget(self.let_go, 0, Qt.AlignmentFlag.AlignLeft)
         column.addLayout(inset(self.trouble))
+        for part in (self.former, self.let_go):
+            part.hide()
         self.form.changed.connect(self._typed)
+        self.let_go.clicked.connect(self._ask_to_let_go)
         self._tell()
 
     def _indented(self, words: Prose) -> QWidget:
@@ -76,7 +88,7 @@ class Settlement(QWidget):
 
     def controls(self) -> list[QWidget]:
         """What the Tab key stops at, in order."""
-        return [*self.form.controls(), self.devices.button, *self.form.folded(), self.overview.button]
+        return [*self.form.controls(), self.devices.button, *self.form.folded(), self.overview.button, self.let_go]
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Learn how the household is settled, and who is there; what is being typed is looked at again."""
@@ -86,9 +98,32 @@ class Settlement(QWidget):
         self.form.show_household(snapshot.household, read_only=snapshot.read_only)
         reached = touches(snapshot.household, snapshot.passes, snapshot.at)
         self.touched.speak("\n".join(said(of(one)) for one in reached))
+        self._tell_former(snapshot)
         if self.form.differs and snapshot.passes != self._passes:
             self._pause.start()
         self._passes = snapshot.passes
+
+    def _tell_former(self, snapshot: Snapshot) -> None:
+        """Say for whose sake the gateway answers to the oldest former host; it can go once that is nobody."""
+        self._former = next(iter(snapshot.former_hosts), None)
+        users = () if self._former is None else still_use(self._former, snapshot.passes, snapshot.at)
+        for part in (self.former, self.let_go):
+            part.setVisible(self._former is not None)
+        if self._former is not None:
+            self.former.speak(said(kept(self._former, users)))
+            self.let_go.say(self.tr("Let {host} go").format(host=self._former.host))
+            self.let_go.setEnabled(not users and not snapshot.read_only)
+
+    def _ask_to_let_go(self) -> None:
+        if self._former is not None:
+            request = SettleRequest(let_go=self._former.host)
+            self._errands.preview_settle(request, self, self._show_plan, self.say)
+
+    def _show_plan(self, plan: SettlePlan) -> None:
+        self.plan = plan
+        self._tell()
+        announce(self.voice, f"{self.voice.text()} {self.besides.text()}".strip())
+        self.changed.emit()
 
     def as_it_was(self) -> None:
         """Let go of what was typed."""
@@ -124,12 +159,9 @@ class Settlement(QWidget):
         if request.tunnel_subnet == QUIET and self.form.propose(str(plan.after.tunnel_subnet)):
             self.look()
             return
-        self.plan = plan
         self.form.peace()
         self.form.advise(plan.cautions)
-        self._tell()
-        announce(self.voice, f"{self.voice.text()} {self.besides.text()}".strip())
-        self.changed.emit()
+        self._show_plan(plan)
 
     def _refused(self, request: SettleRequest, error: HearthkeyError) -> None:
         if request != self.form.request():
