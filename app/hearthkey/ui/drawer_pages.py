@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Signal
 
+from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.drawer.copies_page import CopiesPage
 from hearthkey.ui.drawer.days_page import DaysPage
 from hearthkey.ui.drawer.deputy_page import DeputyPage
@@ -86,6 +87,17 @@ class DrawerPages(QObject):
             (ways.templates, self.template),
         ):
             way.connect(lambda wanted=page: self.wanted.emit(wanted))
+        for way, button in (
+            (ways.sign_list, self.household.sign_button),
+            (ways.renew_gateway, self.household.renew_button),
+        ):
+            way.connect(lambda at=button: self._at(self.household, at))
+
+    def _at(self, page: Page, button: Button) -> None:
+        """Open a page at one of its buttons."""
+        self.wanted.emit(page)
+        button.setFocus()
+        page.roll.ensureWidgetVisible(button)
 
     def spot(self, page: Page | None) -> str:
         """Which help belongs to a page; that of the board where none is open."""

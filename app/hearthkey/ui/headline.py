@@ -1,12 +1,14 @@
-"""The headline: until when all is well, what that means, and at most one button."""
+"""The headline: until when all is well, what that means, and the one button that leads on."""
 
 from __future__ import annotations
+
+from collections.abc import Callable
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
-from hearthkey.core.outlook import Ends, Outlook
+from hearthkey.core.outlook import Outlook
 from hearthkey.core.renewal import waiting_of
 from hearthkey.core.sentences import board as words
 from hearthkey.core.sentences import gateway
@@ -17,6 +19,7 @@ from hearthkey.ui.sight import sight
 from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
+from hearthkey.ui.top_act import TopAct, act_of
 from hearthkey.ui.ways import Ways
 
 STEPS = (Role.HEADLINE, Role.TITLE, Role.PERSON)
@@ -29,7 +32,7 @@ BESIDE = 0.4
 
 
 class Headline(QWidget):
-    """The one sentence at the top, what it means, and at most one button.
+    """The one sentence at the top, what it means, and the one button that leads on; it wants nobody before it is due.
 
     In a low window it speaks lower, and what it means is unfolded on request.
     """
@@ -46,7 +49,8 @@ class Headline(QWidget):
         self._button = Button(theme, "", kind=Kind.WANTS)
         self._button.clicked.connect(self._go)
         self._device = self._waits = ""
-        self._delivers = False
+        self._told = self._brief = ""
+        self._act = TopAct.DELIVER
         self._build()
         self.more.hide()
         self._button.hide()
@@ -89,34 +93,51 @@ class Headline(QWidget):
         if waits is None or seen.over:
             self._offer(seen, snapshot)
         else:
-            self._device, self._delivers = "", True
-            self._button.say(self.tr("Deliver now"))
-            self._button.setVisible(not snapshot.read_only)
+            self._act = TopAct.DELIVER
+            self._say(Kind.WANTS, "")
+        self._button.setVisible(not snapshot.read_only)
         self._fit()
 
     def _offer(self, seen: Outlook, snapshot: Snapshot) -> None:
-        """At most one button, and none for what cannot be done yet: the gateway's certificate is not renewed here."""
-        self._delivers = False
-        wants = seen.over or seen.due
-        self._device = "" if seen.first is None or seen.over else seen.first.identity
-        self._button.setVisible(wants and (bool(self._device) or seen.house_ends is Ends.LIST))
+        """The button that keeps the first thing from ending, also where there is time yet."""
+        self._act = act_of(seen, snapshot)
+        self._device = "" if seen.first is None else seen.first.identity
         waits = waiting_of(self._device, snapshot.passes, snapshot.at)
         self._waits = "" if waits is None else waits.serial
-        if self._device and seen.first is not None:
-            told = self.tr("Renew {title}") if waits is None else self.tr("Hand over {title}")
-            self._button.say(told.format(title=spoken(seen.first.title)))
-        else:
-            self._button.say(self.tr("Sign the next list"))
+        title = "" if seen.first is None else spoken(seen.first.title)
+        self._say(Kind.WANTS if seen.over or seen.due else Kind.PLAIN, title)
+
+    def _say(self, kind: Kind, title: str) -> None:
+        told = {
+            TopAct.DELIVER: self.tr("Deliver now"),
+            TopAct.HAND_OVER: self.tr("Hand over {title}"),
+            TopAct.RENEW: self.tr("Renew {title}"),
+            TopAct.LOOK_AT: self.tr("Look at {title}"),
+            TopAct.SIGN_LIST: self.tr("Sign the next list"),
+            TopAct.RENEW_GATEWAY: self.tr("Renew the gateway’s certificate"),
+            TopAct.SUCCESSION: self.tr("The next CA"),
+        }[self._act]
+        brief = {
+            TopAct.HAND_OVER: self.tr("Hand it over"),
+            TopAct.RENEW: self.tr("Renew it"),
+            TopAct.LOOK_AT: self.tr("Look at it"),
+        }
+        self._told = told.format(title=title)
+        self._brief = brief.get(self._act, self._told)
+        self._button.weigh(kind)
 
     def _go(self) -> None:
-        if self._delivers:
-            self._ways.deliver.emit()
-        elif self._device and self._waits:
-            self._ways.hand_over.emit(self._waits)
-        elif self._device:
-            self._ways.renew.emit(self._device)
-        else:
-            self._ways.settings.emit()
+        ways = self._ways
+        acts: dict[TopAct, Callable[[], None]] = {
+            TopAct.DELIVER: ways.deliver.emit,
+            TopAct.HAND_OVER: lambda: ways.hand_over.emit(self._waits),
+            TopAct.RENEW: lambda: ways.renew.emit(self._device),
+            TopAct.LOOK_AT: lambda: ways.device.emit(self._device),
+            TopAct.SIGN_LIST: ways.sign_list.emit,
+            TopAct.RENEW_GATEWAY: ways.renew_gateway.emit,
+            TopAct.SUCCESSION: ways.succession.emit,
+        }
+        acts[self._act]()
 
     # How much room it takes
 
@@ -146,6 +167,10 @@ class Headline(QWidget):
     def _fit(self) -> None:
         """Find the size to speak in, and the place for the buttons."""
         room = self.width() - 2 * SIDE
+        self._button.say(self._told)
+        if self._button.sizeHint().width() > room / 2:
+            self._button.say(self._brief)
+            self._button.setAccessibleName(self._told)
         under = self._button.isVisibleTo(self) and self._button.sizeHint().width() > BESIDE * room
         self._row.setDirection(QBoxLayout.Direction.TopToBottom if under else QBoxLayout.Direction.LeftToRight)
         if not under:

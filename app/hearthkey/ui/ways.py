@@ -33,6 +33,7 @@ class Ways(QObject):
         restore: open the page that brings a household back.
         deputy: open the page for whoever takes over.
         household: open the household's own page.
+        sign_list, renew_gateway: the same, at the button that signs the list anew, or renews the gateway's certificate.
         succession: open the page of the CA that follows this one.
         moving: open the page of moving day.
         way_in, network_plan, forwarding: open the pages of the way in from outside.
@@ -68,6 +69,8 @@ class Ways(QObject):
     restore = Signal()
     deputy = Signal()
     household = Signal()
+    sign_list = Signal()
+    renew_gateway = Signal()
     succession = Signal()
     moving = Signal()
     way_in = Signal()

@@ -21,7 +21,7 @@ def test_every_line_leads_somewhere(theme: Theme, errands: FakeErrands, ways: Wa
     page = page_of(theme, errands, ways)
     room.open(page)
     about_one = (ways.renew, ways.device, ways.prove)
-    heard = [QSignalSpy(one) for one in (*about_one, ways.sealed, ways.household, ways.succession)]
+    heard = [QSignalSpy(one) for one in (*about_one, ways.sealed, ways.sign_list, ways.renew_gateway, ways.succession)]
     for button in page.buttons:
         button.click()
     assert sum(spy.count() for spy in heard) == len(page.buttons) > 5

@@ -169,7 +169,9 @@ class DaysPage(Page):
             Act.MAKE_PARTS: self._ways.deputy.emit,
             Act.MAKE_STOP_SET: self._ways.deputy.emit,
             Act.ADD_TO_STOP_SET: self._ways.deputy.emit,
-        }.get(duty.act, self._ways.household.emit)
+            Act.SIGN_LIST: self._ways.sign_list.emit,
+            Act.RENEW_GATEWAY: self._ways.renew_gateway.emit,
+        }[duty.act]
 
 
 def _drop(widget: QWidget | None, layout: object) -> None:
