@@ -11,8 +11,9 @@ from typing import Any, TypeVar
 from hearthkey.core.duties import Duty
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.outgoing import until_it_goes
-from hearthkey.core.outlook import Outlook, outlook
+from hearthkey.core.outlook import Outlook, is_due, outlook
 from hearthkey.core.passes import Pass, State
+from hearthkey.core.renewal import without_bridged
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.due import DueDay, by_day, duties_of
 from hearthkey.ui.entries import Entry, people
@@ -60,6 +61,14 @@ class Sight(Snapshot):
         return {one.serial: one for one in self.passes if one.state(self.at) is State.WAITING}
 
     @cached_property
+    def followed(self) -> frozenset[str]:
+        """Serials of the passes that end soon, and for whose device the next one was made already."""
+        waiting = {one.identity for one in self.waiting.values()}
+        unbridged = {one.serial for one in without_bridged(self.passes, self.at)}
+        due = [one for one in self.passes if is_due(one, self.at)]
+        return frozenset(one.serial for one in due if one.identity in waiting or one.serial not in unbridged)
+
+    @cached_property
     def outlook(self) -> Outlook | None:
         """Until when all is well; None before there is a list or a gateway."""
         if self.newest_list is None or self.gateway is None:
@@ -85,7 +94,8 @@ class Sight(Snapshot):
 
     def work_out(self) -> None:
         """Answer every question now, so that nobody waits for an answer later."""
-        _ = self.rows, self.names, self.family, self.waiting, self.outlook, self.due_days, self.first_proof
+        _ = self.rows, self.names, self.family, self.waiting, self.followed
+        _ = self.outlook, self.due_days, self.first_proof
 
 
 def sight(snapshot: Snapshot) -> Sight:

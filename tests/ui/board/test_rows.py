@@ -14,12 +14,13 @@ from hearthkey.ui.board.house import house_row
 from hearthkey.ui.board.life import MOST_TICKS, draft_row, pass_row
 from hearthkey.ui.board.rows import Step
 from hearthkey.ui.entries import Draft, people
+from hearthkey.ui.sight import sight
 from tests.ui.board.drawing import drawing
 from tests.ui.practice import NOW, PASSES, made_pass, snapshot
 
 SHEET = (
     "Ines  phone  ◌ never proved, in use since 12 April  9 May 2028  → Prove it  [o╌╌◇══|] INK",
-    "Ines  tablet  ▲ 3 weeks left, then it ends  2 Jun 2026  [o╌╌◇══|] DUE",
+    "Ines  tablet  ▲ 3 weeks left, then it ends  2 Jun 2026  → Renew  [o╌╌◇══|] DUE",
     "Ines  old phone  ⯂ revoked 11 April, final  final  [o──◇──‖] PAST",
     "Tomasz  laptop  ◔ waiting, in the tray  11 May 2028  → Hand over  [o╌╌|] INK",
     "Tomasz  work laptop  ◌ never proved, in use since 21 April  19 Apr 2028  → Prove it  [o╌╌◇══|] INK",
@@ -77,6 +78,16 @@ def test_a_proof_before_the_key_is_erased_here_still_wants_the_hand_over() -> No
     """Broken if it fails: a device that picked its bundle up and works leaves its key here for good."""
     row = pass_row(replace(PASSES[3], proofs=PROVED[0][0]), NOW)
     assert (row.word, row.fact, row.step) == ("waiting", "proved 20 April, its key is still here", Step.HAND_OVER)
+
+
+def test_what_is_renewed_already_is_not_offered_again() -> None:
+    """Broken if it fails: a row says "Renew" though the next pass of its device waits in the tray, or works already."""
+    tablet = next(one for one in PASSES if one.device == "tablet")
+    next_one = replace(tablet, serial="77" * 12, not_after=tablet.not_after.replace(year=2028), handed_over=None)
+    for after, followed in (((), False), ((next_one,), True), ((replace(next_one, handed_over=NOW),), True)):
+        seen = sight(snapshot(passes=(tablet, *after)))
+        assert (tablet.serial in seen.followed) is followed
+        assert pass_row(tablet, NOW, followed=followed).step is (None if followed else Step.RENEW)
 
 
 def test_a_thousand_proofs_draw_a_few_ticks() -> None:

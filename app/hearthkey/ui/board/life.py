@@ -34,12 +34,13 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("board", text)
 
 
-def pass_row(one: Pass, now: datetime, *, read_only: bool = False) -> Row:
+def pass_row(one: Pass, now: datetime, *, read_only: bool = False, followed: bool = False) -> Row:
     """The row of a pass.
 
     Args:
         now: today, UTC.
         read_only: nothing can be changed from here, so no next step is offered.
+        followed: another pass of the same device was made already, so that nothing is left to renew.
     """
     state = one.state(now)
     due = is_due(one, now)
@@ -53,7 +54,7 @@ def pass_row(one: Pass, now: datetime, *, read_only: bool = False) -> Row:
         word=word,
         fact=fact,
         until=until,
-        step=None if read_only else _step(one, state, due=due),
+        step=None if read_only else _step(one, state, due=due, followed=followed),
         tone=_tone(state, due=due),
         segments=segments,
         marks=marks,
@@ -92,9 +93,11 @@ def draft_row(draft: Draft, now: datetime) -> Row:
     )
 
 
-def _step(one: Pass, state: State, *, due: bool) -> Step | None:
+def _step(one: Pass, state: State, *, due: bool, followed: bool) -> Step | None:
     """The next step; who ends soon needs a new pass rather than a proof of the old one."""
-    if state is State.IN_USE and not one.proofs and not due:
+    if state is State.IN_USE and due:
+        return None if followed else Step.RENEW
+    if state is State.IN_USE and not one.proofs:
         return Step.PROVE
     return _STEPS.get(state)
 

@@ -72,6 +72,7 @@ class Step(Enum):
     HAND_OVER = "Hand over"
     LET_IN = "Let back in"
     PROVE = "Prove it"
+    RENEW = "Renew"
 
 
 @dataclass(frozen=True, slots=True)

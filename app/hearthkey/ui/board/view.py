@@ -124,7 +124,8 @@ class BoardView(QWidget):
             return draft_row(source, snapshot.at)
         if isinstance(source, Fixture):
             return house_row(source.key, snapshot)
-        return pass_row(source, snapshot.at, read_only=snapshot.read_only)
+        followed = source.serial in snapshot.followed
+        return pass_row(source, snapshot.at, read_only=snapshot.read_only, followed=followed)
 
     def _drafted(self, person: str, device: str, end: object) -> None:
         draft = None
@@ -283,6 +284,8 @@ class BoardView(QWidget):
             self._ways.let_in.emit(entry.source.identity)
         elif isinstance(entry.source, Pass) and row.step is Step.PROVE:
             self._ways.prove.emit(entry.source.serial)
+        elif isinstance(entry.source, Pass) and row.step is Step.RENEW:
+            self._ways.renew.emit(entry.source.identity)
 
     def _ask(self, entry: Entry, place: QPoint) -> None:
         snapshot = self._snapshot
