@@ -1,4 +1,4 @@
-"""What the window asks about what was done: a file of it, and to take it back."""
+"""What the window asks about what was done, and is to be done: a file of it, and to take it back."""
 
 from __future__ import annotations
 
@@ -20,6 +20,12 @@ class DiaryErrands(Lane):
     ) -> None:
         """Write what `make` makes of the diary, beside the window."""
         self._ask(lambda: self._here().files.write(folder, name, make()), context, then, failed)
+
+    def write_dates(
+        self, file: Path, make: Callable[[], bytes], context: QObject, then: Then[Path], failed: Failed
+    ) -> None:
+        """Write what `make` makes of the days, over what the file said before."""
+        self._ask(lambda: self._here().files.write(file.parent, file.name, make()), context, then, failed)
 
     def undo(self, context: QObject, then: Then[Changes] | None, failed: Failed) -> None:
         """Take the last change back."""

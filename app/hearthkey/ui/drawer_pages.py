@@ -51,7 +51,7 @@ class DrawerPages(QObject):
         self.device = DevicePage(theme, errands, ways)
         self.enrol = EnrolPage(theme, errands, ways)
         self.copies = CopiesPage(theme, errands)
-        self.days = DaysPage(theme, errands, ways)
+        self.days = DaysPage(theme, errands, ways, home)
         self.deputy = DeputyPage(theme, errands, ways, home)
         self.diary = DiaryPage(theme, errands, home)
         self.household = HouseholdPage(theme, errands, ways)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import pairwise
+from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
@@ -14,6 +16,7 @@ from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.dates import short_day
+from hearthkey.ui.drawer.calendar_file import CalendarFile
 from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.sight import sight
@@ -53,9 +56,15 @@ def days(snapshot: Snapshot) -> Days | None:
 
 
 class DaysPage(Page):
-    """The day list."""
+    """The day list.
 
-    def __init__(self, theme: Theme, errands: Errands, ways: Ways, parent: QWidget | None = None) -> None:
+    Args:
+        start: where the first dialog for the calendar file opens.
+    """
+
+    def __init__(
+        self, theme: Theme, errands: Errands, ways: Ways, start: Path = Path(), parent: QWidget | None = None
+    ) -> None:
         super().__init__(theme, self.tr("What is to be done"), parent=parent)
         self._ways = ways
         self._shown: Days | None = None
@@ -66,6 +75,9 @@ class DaysPage(Page):
         self.body.addLayout(self._list)
         self.body.addStretch(1)
         self.buttons: list[Button] = []
+        self.calendar = CalendarFile(theme, errands, start)
+        self.show_foot()
+        self.foot.addWidget(self.calendar)
         self.follow(errands.seen, self.show_snapshot)
         if errands.last is not None:
             self.show_snapshot(errands.last)
@@ -85,6 +97,8 @@ class DaysPage(Page):
             self._list.addLayout(inset(Label(self.theme, Role.BODY_STRONG, self.tr("What can wait"))))
         for duty in found.later:
             self._add(duty, wants=False, rule=True, able=not snapshot.read_only)
+        for before, after in pairwise([*self.buttons, self.calendar.button]):
+            QWidget.setTabOrder(before, after)
         if found.more:
             told = self.tr("One more comes later.") if found.more == 1 else self.tr("{count} more come later.")
             told = told.format(count=found.more)

@@ -125,7 +125,7 @@ HELP = {
         (
             "Every date that ends has a line here before it does: who, by when, how long it takes, and why.",
             "What stands in red has come due. The rest can wait, in the order in which it comes.",
-            "The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.",
+            "The same days go into the family’s calendar: “Calendar file” writes them, and again updates them.",
         ),
     ),
     "sealed": Help(
