@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import datetime
-from typing import Protocol
 
 from hearthkey.core import duties, sealed
 from hearthkey.core.duties import Duty
@@ -21,11 +20,6 @@ from hearthkey.formats import calendar
 from hearthkey.services.keeping_sakes import keepsakes
 from hearthkey.services.outgoing import outgoing
 from hearthkey.services.renewal_ports import RenewalRegister
-from hearthkey.services.sealed_ports import SealedRegister
-
-
-class DatedRegister(SealedRegister, RenewalRegister, Protocol):
-    """The household's file, with everything in it that has a date."""
 
 
 def file_name(household: Household) -> str:
@@ -50,7 +44,7 @@ def as_calendar(
     return calendar.write(days, household=household.certified_name, owner=authority.short, made=made)
 
 
-def duties_of(register: DatedRegister, now: datetime) -> tuple[Duty, ...]:
+def duties_of(register: RenewalRegister, now: datetime) -> tuple[Duty, ...]:
     """Everything that has to be done, soonest first.
 
     Args:
