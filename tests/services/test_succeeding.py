@@ -21,6 +21,7 @@ from hearthkey.core.succession import Carries, Cause, Step
 from hearthkey.core.target import By, Target
 from hearthkey.pki import judge, lists, read
 from hearthkey.services.enrolling import EnrolRequest
+from hearthkey.services.turning_stolen import turn_stolen
 from tests.fakes.gateway import HOST_KEY
 from tests.fakes.home import PASSPHRASE, Home, PracticeHouse, World, at_home
 
@@ -240,6 +241,25 @@ def test_stolen_does_not_wait_for_anybody(home: Home) -> None:
     now = home.world.clock.now()
     assert {one.state(now) for one in home.house.register.passes()} == {State.REVOKED}
     assert not any(home.house.register.sealed(one.serial) for one in home.house.register.passes())
+
+
+def test_what_was_planned_becomes_a_theft(home: Home) -> None:
+    """If this fails, a laptop stolen half-way leaves the thief all the time that the visits take."""
+    house = home.house
+    with pytest.raises(Refused, match="succession-none"):
+        turn_stolen(house.register, house.clock)
+    begin(home)
+    house.succeeding.go_on(told=True)
+    house.succeeding.go_on(told=True)
+    before = house.succeeding.look()
+    said = turn_stolen(house.register, house.clock).sentence
+    after = house.succeeding.look()
+    assert (house.register.diary()[-1].sentence, after.cause) == (said, Cause.STOLEN)
+    assert after.steps[-1].day < before.steps[-1].day
+    with pytest.raises(Refused, match="succession-not-planned"):
+        turn_stolen(house.register, house.clock)
+    house.succeeding.finish(told=True, anyway=True)
+    assert {one.state(home.world.clock.now()) for one in house.register.passes()} == {State.REVOKED}
 
 
 def test_lost_words_do_not_keep_the_new_ones_from_opening(home: Home, tmp_path: Path) -> None:

@@ -11,6 +11,7 @@ from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import succession as words
 from hearthkey.core.succession import Cause, Plan, Standing
 from hearthkey.services.house import House
+from hearthkey.services.turning_stolen import turn_stolen
 
 _MARKS = {"done": "[x]", "now": "[>]", "later": "[ ]"}
 
@@ -64,7 +65,14 @@ def _finish(house: House, arguments: Namespace, teller: Teller, cause: Cause) ->
     return house.succeeding.finish(told=arguments.told, anyway=arguments.anyway, stolen=cause is Cause.STOLEN)
 
 
-_ACTS = {"begin": _begin, "go-on": _go_on, "take-back": _take_back, "finish": _finish}
+def _stolen(house: House, arguments: Namespace, teller: Teller, _: Cause) -> Changes:
+    for line in words.stolen():
+        teller.aside(str(line))
+    asking.agree(arguments, teller, "Go on as after a theft?")
+    return turn_stolen(house.register, house.clock)
+
+
+_ACTS = {"stolen": _stolen, "begin": _begin, "go-on": _go_on, "take-back": _take_back, "finish": _finish}
 
 
 def _advice(house: House, plan: Plan, cause: Cause) -> list[str]:
@@ -76,7 +84,8 @@ def _advice(house: House, plan: Plan, cause: Cause) -> list[str]:
         return []
     list_end, gateway_end = house_ends(house.register.gateway_note(), newest, gateway.not_after)
     spares = bool(house.register.spare_lists())
-    return [str(one) for one in words.lost(plan, list_end=list_end, gateway_end=gateway_end, spares=spares)]
+    told = words.lost(plan, list_end=list_end, gateway_end=gateway_end, spares=spares)
+    return [*(str(one) for one in told), "To begin again: hearthkey succession begin --lost"]
 
 
 def _lines(house: House, plan: Plan) -> list[str]:

@@ -90,9 +90,9 @@ def _succession(verb: argparse.ArgumentParser) -> None:
     verb.add_argument(
         "act",
         nargs="?",
-        choices=["status", "begin", "go-on", "take-back", "finish"],
+        choices=["status", "begin", "go-on", "stolen", "take-back", "finish"],
         metavar="STEP",
-        help="status (default), begin, go-on, take-back or finish",
+        help="status (default), begin, go-on, stolen (since it began), take-back or finish",
     )
     why = verb.add_mutually_exclusive_group()
     why.add_argument("--stolen", action="store_true", help="the CA key may be in other hands: how to decide")

@@ -21,6 +21,9 @@ class SuccessionChange(Protocol):
     def forget_copy_lock(self) -> None:
         """Forget what closes sealed copies where it lies under the household's words; one of their own stays."""
 
+    def succession_stolen(self) -> None:
+        """The newest succession was planned, and its old key may be in other hands now."""
+
     def take_step(self, step: Step, now: datetime) -> None:
         """Write down that a step was taken."""
 

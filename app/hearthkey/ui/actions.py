@@ -57,6 +57,7 @@ class Actions(QObject):
         self.sealed = self._add(self.tr("Sealed copies"), "Ctrl+B", ways.sealed.emit)
         self.way_in = self._add(self.tr("The way in"), "Ctrl+I", ways.way_in.emit)
         self.moving = self._add(self.tr("Moving day"), "Ctrl+M", ways.moving.emit)
+        self.key_gone = self._add(self.tr("The CA key is gone"), "Ctrl+Shift+K", ways.key_gone.emit)
         self.copies = self._add(self.tr("Copies that left"), "Ctrl+K", lambda: ways.copies.emit(""))
         self.diary = self._add(self.tr("Diary"), "Ctrl+D", ways.diary.emit)
         self.settings = self._add(self.tr("Settings"), "Ctrl+,", ways.settings.emit)
@@ -76,7 +77,7 @@ class Actions(QObject):
         menu.addSeparator()
         menu.addActions([self.days, self.sealed, self.copies, self.diary, self.settings, self.help])
         menu.addSeparator()
-        menu.addActions([self.lock, self.leave_action])
+        menu.addActions([self.key_gone, self.lock, self.leave_action])
 
     def allow(self, snapshot: Snapshot) -> None:
         """Let a key work only where there is something for it to do."""
@@ -84,6 +85,7 @@ class Actions(QObject):
         for action in (self.find, self.lost, self.hand_over_action, self.diary, self.settings, self.lock, self.gateway):
             action.setEnabled(founded)
         for action in (
+            self.key_gone,
             self.templates,
             self.way_in,
             self.moving,

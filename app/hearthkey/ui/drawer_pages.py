@@ -20,6 +20,7 @@ from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.drawer.network_page import NetworkPage
+from hearthkey.ui.drawer.key_gone_page import KeyGonePage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.sealed_page import SealedPage
@@ -62,6 +63,7 @@ class DrawerPages(QObject):
         self.proof = ProofPage(theme, errands)
         self.sealed = SealedPage(theme, errands, home)
         self.succession = SuccessionPage(theme, errands, ways)
+        self.key_gone = KeyGonePage(theme, errands, ways)
         self.settings = SettingsPage(theme, chosen, outside.data, prefer)
         self.gateway = GatewayPage(theme, errands, ways, home)
         self.gateway_place = GatewayPlacePage(theme, errands, ways, home)
@@ -81,17 +83,23 @@ class DrawerPages(QObject):
             (ways.moving, self.moving),
             (ways.network_plan, self.network),
             (ways.way_in, self.way_in),
+            (ways.key_gone, self.key_gone),
             (ways.sealed, self.sealed),
             (ways.settings, self.settings),
             (ways.succession, self.succession),
             (ways.templates, self.template),
         ):
             way.connect(lambda wanted=page: self.wanted.emit(wanted))
+        ways.succession_for.connect(self._succession_for)
         for way, button in (
             (ways.sign_list, self.household.sign_button),
             (ways.renew_gateway, self.household.renew_button),
         ):
             way.connect(lambda at=button: self._at(self.household, at))
+
+    def _succession_for(self, cause: str) -> None:
+        self.succession.ask_about(cause)
+        self.wanted.emit(self.succession)
 
     def _at(self, page: Page, button: Button) -> None:
         """Open a page at one of its buttons."""
@@ -117,6 +125,7 @@ class DrawerPages(QObject):
             self.proof: "proving",
             self.sealed: "sealed",
             self.succession: "succession",
+            self.key_gone: "succession",
             self.gateway: "gateway",
             self.gateway_place: "gateway",
             self.template: "templates",

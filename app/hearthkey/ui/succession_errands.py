@@ -7,6 +7,7 @@ from PySide6.QtCore import QObject
 from hearthkey.core.plans import Changes
 from hearthkey.core.secret import Secret
 from hearthkey.core.succession import Cause, Plan
+from hearthkey.services.turning_stolen import turn_stolen
 from hearthkey.ui.reach_errands import ReachErrands
 from hearthkey.ui.tasks import Failed, Then
 
@@ -30,6 +31,10 @@ class SuccessionErrands(ReachErrands):
             return changes
 
         self._change(work, context, then, failed)
+
+    def succession_stolen(self, context: QObject, then: Then[Changes], failed: Failed) -> None:
+        """Go on with what was planned as after a theft."""
+        self._change(lambda: turn_stolen(self._here().register, self._here().clock), context, then, failed)
 
     def go_on_succession(self, context: QObject, then: Then[Changes], failed: Failed, *, told: bool) -> None:
         """Take the next step but the last."""

@@ -37,6 +37,8 @@ class Ways(QObject):
         succession: open the page of the CA that follows this one.
         moving: open the page of moving day.
         way_in, network_plan, forwarding: open the pages of the way in from outside.
+        succession_for: the same, where something has happened; the cause.
+        key_gone: open the page for a CA key that is lost or perhaps stolen.
         copies: open the list of copies that left, of a device by its identity, or with none of the household.
         diary, settings, help, lock, found: open those; help carries the name of the spot.
         back: close whatever lies over the board.
@@ -76,6 +78,8 @@ class Ways(QObject):
     way_in = Signal()
     network_plan = Signal()
     forwarding = Signal()
+    succession_for = Signal(str)
+    key_gone = Signal()
     copies = Signal(str)
     diary = Signal()
     settings = Signal()

@@ -27,6 +27,7 @@ from hearthkey.ui.drawer.gateway_page import GatewayPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
+from hearthkey.ui.drawer.key_gone_page import KeyGonePage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.proof_steps import Stage
@@ -176,6 +177,11 @@ def sealed(theme: Theme, errands: FakeErrands, _ways: Ways) -> SealedPage:
     return SealedPage(theme, errands, Path("/home/ines"), pick=_no_folder)
 
 
+def key_gone(theme: Theme, errands: FakeErrands, ways: Ways) -> KeyGonePage:
+    """The CA key is lost, or perhaps stolen."""
+    return KeyGonePage(theme, errands, ways)
+
+
 def succession(*steps: Step) -> Make:
     """The next CA, after some steps."""
 
@@ -284,6 +290,7 @@ def _template_mistaken(theme: Theme, errands: FakeErrands, ways: Ways) -> Page:
 
 
 PAGES: dict[str, Make] = {
+    "key gone": key_gone,
     "gateway": gateway("in-force"),
     "gateway, practice": gateway("practice"),
     "gateway, nowhere": gateway("no-target"),

@@ -82,6 +82,11 @@ class SuccessionFake(ReachFake):
         del context
         self._taken(f"begun with {len(passphrase.reveal())} letters, {cause.value}", then, failed)
 
+    def succession_stolen(self, context: QObject, then: Then[Changes], failed: Failed) -> None:
+        """See the real one."""
+        del context
+        self._taken("turned", then, failed)
+
     def go_on_succession(self, context: QObject, then: Then[Changes], failed: Failed, *, told: bool) -> None:
         """See the real one."""
         del context

@@ -163,6 +163,12 @@ class SuccessionWrites:
         )
         self.take_step(Step.BEGIN, now)
 
+    def succession_stolen(self: Does) -> None:
+        """See the port."""
+        self._do(
+            "UPDATE succession SET cause = 'stolen' WHERE id = (SELECT max(id) FROM succession) AND cause = 'planned'"
+        )
+
     def take_step(self: Does, step: Step, now: datetime) -> None:
         """See the port."""
         self._do(

@@ -11,6 +11,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "No CA follows another at the moment, so there is no step to take.",
         "Look at the plan with hearthkey succession; it says by which day to begin.",
     ),
+    "succession-not-planned": (
+        "The next CA was begun because of a theft or a loss already. Nothing was changed.",
+        "Go on with it: hearthkey succession shows what comes next, and for whom.",
+    ),
     "succession-last-step": (
         "What is left is to put the old CA away, and that cannot be taken back.",
         "When every device is through, say so with hearthkey succession finish.",

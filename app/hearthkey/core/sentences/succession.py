@@ -123,7 +123,7 @@ def lost(plan: Plan, *, list_end: datetime, gateway_end: datetime, spares: bool)
         _SPARES[spares],
         "First look for a sealed copy or the key on paper, and for the words: with either, nothing is lost.",
         (
-            "Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway "
+            "Without them, begin again beside what runs, with a new CA and new words. The gateway "
             "trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. "
             "All of it has to be done before {first}."
         ),
@@ -150,6 +150,11 @@ def begun(old: Authority, new: Authority, cause: Cause) -> Listing:
     vouches = [] if cause is Cause.LOST else [Phrase(VOUCHES)]
     why = [Phrase(WHY_BEGUN[cause])] if cause in WHY_BEGUN else []
     return sentences([made, *vouches, *why])
+
+
+def now_stolen() -> Phrase:
+    """What was planned goes on as after a theft."""
+    return Phrase("The old CA’s key may be in other hands: what was planned goes on without waiting for anybody.")
 
 
 def trusted(_: Succession) -> Phrase:

@@ -60,6 +60,7 @@ class SuccessionPage(Page):
         self.unlock = UnlockRow(theme, errands)
         self.commit = Button(theme, "", kind=Kind.COMMIT, height=34)
         self.back_button = Button(theme, self.tr("One step &back"), height=34)
+        self.gone_button = Button(theme, self.tr("The old key may be stolen…"), height=26)
         self._build()
         self._connect()
         self.follow(errands.seen, self.show_snapshot)
@@ -71,6 +72,7 @@ class SuccessionPage(Page):
         self.body.addWidget(self.why, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addLayout(self.advice)
         self.put(self.steps)
+        self.body.addWidget(self.gone_button, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addStretch(1)
         self.show_foot()
         for part in (self.told, self.trouble):
@@ -87,6 +89,7 @@ class SuccessionPage(Page):
         self.foot.addLayout(row)
 
     def _connect(self) -> None:
+        self.gone_button.clicked.connect(self._ways.key_gone)
         self.why.chosen.connect(lambda _key: self._ask())
         self.steps.renew.connect(self._renew)
         self.steps.hand_over.connect(self._ways.hand_over)
@@ -109,6 +112,11 @@ class SuccessionPage(Page):
     def see(self, snapshot: Snapshot) -> None:
         """Know the household as it is now; what is shown follows with the plan."""
         self._seen = snapshot
+
+    def ask_about(self, cause: str) -> None:
+        """Show the plan for what has happened."""
+        self.why.take(cause)
+        self._ask()
 
     def _ask(self) -> None:
         self._errands.look_succession(Cause(self.why.value()), self, self.show_plan, self._failed)
@@ -135,7 +143,7 @@ class SuccessionPage(Page):
             for part in filter(None, [item.widget(), *_inner(item.layout())]):
                 part.hide()
                 part.deleteLater()
-        for one in () if begun else advice(plan, seen):
+        for one in () if begun else advice(plan, seen, plan.cause):
             self.advice.addLayout(inset(Prose(self.theme, Role.STATE, one, color="ink2")))
 
     def _looks(self) -> bool:
@@ -152,10 +160,11 @@ class SuccessionPage(Page):
         able = not seen.read_only and not self._busy
         beginning, lost = plan.next is Step.BEGIN, plan.cause is Cause.LOST
         self.asked.setVisible(beginning and not lost)
-        self.commit.setVisible(plan.next is not None and not (beginning and lost))
+        self.commit.setVisible(plan.next is not None)
+        self.gone_button.setVisible(not beginning and plan.next is not None and plan.cause is Cause.PLANNED)
         self.commit.say(self._deed(plan))
         waits = plan.next is Step.DEVICES and plan.cause is Cause.PLANNED
-        self.commit.setEnabled(able and not waits and (not beginning or bool(self.line.text())))
+        self.commit.setEnabled(able and not waits and (not beginning or lost or bool(self.line.text())))
         self.back_button.setVisible(plan.back is not None)
         self.back_button.setEnabled(able and plan.back is not None)
         if not beginning and not seen.locked:
@@ -166,6 +175,8 @@ class SuccessionPage(Page):
         return self._looks() and not plan.seen and plan.next not in {None, Step.BEGIN}
 
     def _deed(self, plan: Plan) -> str:
+        if plan.next is Step.BEGIN and plan.cause is Cause.LOST:
+            return self.tr("&Begin with new words…")
         if plan.next is Step.BEGIN:
             return self.tr("&Make the next CA")
         if self._delivers(plan):
@@ -189,7 +200,9 @@ class SuccessionPage(Page):
         if plan is None or seen is None or not self.commit.isEnabled() or self._busy:
             return
         self.trouble.hide()
-        if plan.next is Step.BEGIN:
+        if plan.next is Step.BEGIN and plan.cause is Cause.LOST:
+            self._ways.key_gone.emit()
+        elif plan.next is Step.BEGIN:
             self._begin(plan)
         elif self._delivers(plan):
             self._ways.deliver.emit()
@@ -272,11 +285,11 @@ def _inner(layout: object) -> list[QWidget]:
     return [part for item in items if item is not None for part in [item.widget()] if part is not None]
 
 
-def advice(plan: Plan, seen: Snapshot) -> list[str]:
+def advice(plan: Plan, seen: Snapshot, cause: Cause) -> list[str]:
     """What to think of first, where something has happened."""
-    if plan.cause is Cause.STOLEN:
+    if cause is Cause.STOLEN:
         return [said(one) for one in words.stolen()]
-    if plan.cause is not Cause.LOST or seen.newest_list is None or seen.gateway is None:
+    if cause is not Cause.LOST or seen.newest_list is None or seen.gateway is None:
         return []
     list_end, gateway_end = house_ends(seen.gateway_state.note, seen.newest_list, seen.gateway.not_after)
     told = words.lost(plan, list_end=list_end, gateway_end=gateway_end, spares=seen.stoppable_locked)

@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from hearthkey.core import succession
 from hearthkey.core.succession import Carries, Cause, DeviceStep, Plan, Step, Succession
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.drawer.key_gone_page import KeyGonePage
 from hearthkey.ui.drawer.succession_page import SuccessionPage
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL, Look
 from hearthkey.ui.window import Window
@@ -42,6 +43,19 @@ def asking(cause: Cause) -> Callable[[Window], None]:
             page, _ = found
             page.why.take(cause.value)
             page.why.chosen.emit(cause.value)
+
+    return show
+
+
+def gone(cause: Cause) -> Callable[[Window], None]:
+    """The CA key is gone."""
+
+    def show(window: Window) -> None:
+        window.ways.key_gone.emit()
+        page = window.drawer.page()
+        if isinstance(page, KeyGonePage):
+            page.what.take(cause.value)
+            page.what.chosen.emit(cause.value)
 
     return show
 
@@ -98,6 +112,8 @@ STATES: dict[str, tuple[Callable[[Window], None], tuple[Look, ...]]] = {
     "succession": (begin, PLAIN + SPECIAL[:1]),
     "succession-stolen": (asking(Cause.STOLEN), PLAIN[:2]),
     "succession-lost": (asking(Cause.LOST), PLAIN[:2]),
+    "key-stolen": (gone(Cause.STOLEN), PLAIN + SPECIAL[:1]),
+    "key-lost": (gone(Cause.LOST), PLAIN + SPECIAL[:1]),
     "succession-half": (underway(done=False), PLAIN + SPECIAL),
     "succession-last": (underway(done=True), PLAIN[:2]),
 }
