@@ -40,6 +40,7 @@ class FakeGateway:
         waiting: where set, a step waits for it, or for the cancel event, before it begins.
         steps, ran: what happened, in order.
         opened: how many connections were made.
+        rooms: folders within it, by name.
     """
 
     sets: dict[str, dict[str, bytes]] = field(default_factory=dict)
@@ -55,6 +56,7 @@ class FakeGateway:
     steps: list[str] = field(default_factory=list)
     ran: list[str] = field(default_factory=list)
     opened: int = 0
+    rooms: dict[str, FakeGateway] = field(default_factory=dict)
 
     def host_key(self, target: Target) -> HostKey | None:
         """See the port."""
@@ -80,6 +82,7 @@ class FakeGate:
 
     def __init__(self, gateway: FakeGateway, target: Target, cancel: threading.Event | None) -> None:
         self._gateway = gateway
+        self._target = target
         self._where = where(target)
         self._cancel = cancel
 
@@ -103,6 +106,12 @@ class FakeGate:
 
     def _cut(self) -> Unavailable:
         return Unavailable("gateway-cut", where=self._where, seen="as the test wished")
+
+    def room(self, name: str) -> Gate:
+        """See the port; a gateway of its own, which fails as this one does."""
+        rooms = self._gateway.rooms
+        there = rooms.setdefault(name, FakeGateway(trouble=self._gateway.trouble, damage=self._gateway.damage))
+        return FakeGate(there, self._target, self._cancel)
 
     def in_force(self) -> str | None:
         """See the port."""

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING, Protocol
 from hearthkey.bootstrap.rooms import Basics
 
 if TYPE_CHECKING:
+    from hearthkey.services.carrying_copies import CarryingCopies
+    from hearthkey.services.gateway_ports import GatewayDoor
     from hearthkey.services.opening_copy import CopyOpening
     from hearthkey.services.restoring import Restoring
     from hearthkey.services.sealed_ports import CopyLocks
@@ -22,6 +24,10 @@ class Rooms(Basics, Protocol):
     @property
     def copy_locks(self) -> CopyLocks:
         """Makes and opens what closes copies."""
+
+    @property
+    def gateway_door(self) -> GatewayDoor:
+        """The ways to the gateway."""
 
 
 class SealedRoom(Rooms):
@@ -53,6 +59,13 @@ class SealedRoom(Rooms):
             lambda: sorted(one.name for one in folder.glob(f"*{ENDING}")),
             lambda name: (folder / name).unlink(missing_ok=True),
         )
+
+    @cached_property
+    def carrying_copies(self) -> CarryingCopies:
+        """The verb "seal" with the gateway as the place."""
+        from hearthkey.services.carrying_copies import CarryingCopies
+
+        return CarryingCopies(self.register, self.sealing, self.gateway_door)
 
     @cached_property
     def restoring(self) -> Restoring:

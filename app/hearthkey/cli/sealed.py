@@ -9,7 +9,7 @@ from hearthkey.cli import asking
 from hearthkey.cli.paper import from_paper, try_paper
 from hearthkey.cli.teller import Teller
 from hearthkey.core import deputy
-from hearthkey.core.errors import HearthkeyError
+from hearthkey.core.errors import HearthkeyError, Refused
 from hearthkey.core.network import Caution
 from hearthkey.core.sealed import CopyNote
 from hearthkey.core.secret import Secret
@@ -31,6 +31,10 @@ def seal_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         house.sealing.make_ready(own, own=True)
     elif not house.sealing.ready:
         asking.unlock(house, arguments, teller)
+    if arguments.gateway:
+        changes = house.carrying_copies.carry(progress=teller.progress)
+        teller.result([changes.sentence, "Next, to be sure of it: hearthkey try --gateway"], {"done": changes.sentence})
+        return
     if arguments.into is not None and arguments.into.is_dir():
         deputy.check_no_parts(one.name for one in arguments.into.iterdir())
     made, changes = house.sealing.seal(arguments.into, progress=teller.progress)
@@ -43,7 +47,10 @@ def try_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     if arguments.paper:
         try_paper(house, arguments, teller)
         return
-    data = house.files.read(arguments.file or _newest(house), sealed_tar.LARGEST)
+    if arguments.gateway:
+        data = house.carrying_copies.fetch(_newest_there(house))
+    else:
+        data = house.files.read(arguments.file or _newest(house), sealed_tar.LARGEST)
     changes = house.sealing.try_copy(
         data, asking.passphrase(arguments, "Household passphrase"), _own(arguments), progress=teller.progress
     )
@@ -91,8 +98,15 @@ def _own(arguments: Namespace) -> Secret[str] | None:
 
 
 def _newest(house: House) -> Path:
-    notes = house.register.sealed_copies()
+    notes = [one for one in house.register.sealed_copies() if not one.at_gateway]
     return Path(notes[-1].place, notes[-1].name) if notes else house.data / "sealed"
+
+
+def _newest_there(house: House) -> CopyNote:
+    notes = [one for one in house.register.sealed_copies() if one.at_gateway]
+    if not notes:
+        raise Refused("copy-none-at-gateway")
+    return notes[-1]
 
 
 def _line(one: CopyNote) -> str:

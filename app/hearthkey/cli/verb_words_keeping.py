@@ -48,6 +48,7 @@ def _own_words(verb: argparse.ArgumentParser) -> None:
 
 def _seal(verb: argparse.ArgumentParser) -> None:
     verb.add_argument("--into", type=Path, metavar="DIR", help="a folder or a stick (default: the data folder)")
+    verb.add_argument("--gateway", action="store_true", help="bring it to the gateway; later ones follow by themselves")
     verb.add_argument("--list", action="store_true", help="only list the copies that were made")
     _own_words(verb)
 
@@ -65,6 +66,7 @@ def _scans(source: argparse._MutuallyExclusiveGroup) -> None:
 def _try(verb: argparse.ArgumentParser) -> None:
     source = verb.add_mutually_exclusive_group()
     source.add_argument("file", type=Path, nargs="?", metavar="FILE", help="a sealed copy (default: the newest)")
+    source.add_argument("--gateway", action="store_true", help="fetch the newest copy that lies at the gateway")
     _scans(source)
     _own_words(verb)
 

@@ -9,6 +9,9 @@ from datetime import datetime, timedelta
 KEPT = 10
 """Copies that the app keeps of those that it makes by itself."""
 
+AT_GATEWAY = "gateway:"
+"""What the place of a copy at the gateway begins with; no absolute path does."""
+
 TOO_OLD = timedelta(days=180)
 """After that long without a copy that was really opened, one is due. A choice of ours, not a standard."""
 
@@ -49,7 +52,7 @@ class CopyNote:
     Args:
         made: when, UTC.
         sha256: of the whole file, lower-case hex.
-        place: the folder it was written to.
+        place: the folder it was written to; behind `AT_GATEWAY`, which gateway.
         name: of the file.
         diary_entries, diary_link: where the diary stood.
         tried: when it was last opened and found whole, or None.
@@ -62,6 +65,11 @@ class CopyNote:
     diary_entries: int
     diary_link: str
     tried: datetime | None
+
+    @property
+    def at_gateway(self) -> bool:
+        """Whether it lies at the gateway, and not where this computer sees it."""
+        return self.place.startswith(AT_GATEWAY)
 
 
 def last_tried(notes: Sequence[CopyNote]) -> CopyNote | None:

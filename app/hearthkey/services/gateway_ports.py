@@ -40,6 +40,9 @@ class Gate(Protocol):
     gateway-folder-missing, gateway-odd; and core.errors' cancelled error where the cancel event is set.
     """
 
+    def room(self, name: str) -> Gate:
+        """A folder within this one, readable by its owner alone, with sets of its own; made where it is missing."""
+
     def in_force(self) -> str | None:
         """The id of the set that `in-force` points to, None before the first delivery.
 

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from hearthkey.formats.sheet import Block
     from hearthkey.services.adopting import Adopting
     from hearthkey.services.bundling import Bundling
+    from hearthkey.services.carrying_copies import CarryingCopies
     from hearthkey.services.delivering import Delivering
     from hearthkey.services.deputies import Deputies
     from hearthkey.services.deputy_papers import DeputyPapers
@@ -239,6 +240,10 @@ class House(Protocol):
     @property
     def sealing(self) -> Sealing:
         """The verbs "seal" and "try"."""
+
+    @property
+    def carrying_copies(self) -> CarryingCopies:
+        """The verb "seal" with the gateway as the place."""
 
     @property
     def looking_over(self) -> LookingOver:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -105,27 +106,46 @@ class Sealing:
             Unavailable: as vault, register and files.
         """
         progress("sealing-copy")
-        data, contents = self._closed()
         where = self._folder if folder is None else folder
-        name = f"{_stem(contents.household)}-{contents.made:%Y-%m-%d-%H%M%S}{ENDING}"
-        self._files.write(where, name, data)
-        noted = CopyNote(
-            contents.made,
-            hashlib.sha256(data).hexdigest(),
-            str(where),
-            name,
-            contents.diary_entries,
-            contents.diary_link,
-            None,
-        )
-        sentence = sentences.sealed(noted)
-        with self._register.change() as change:
-            change.note_copy(noted)
-            if folder is not None:  # copies that the app makes by itself would only make each other necessary
-                note(self._register, change, verb="seal", sentence=sentence, now=contents.made)
+        noted, data = self.make(str(where))
+        self._files.write(where, noted.name, data)
+        changes = self.note(noted, noted.place, told=folder is not None)
         for old in sealed.superfluous(self._listed()):
             self._forget(old)
-        return noted, Changes(sentence, files=(str(where / name),))
+        return noted, replace(changes, files=(str(where / noted.name),))
+
+    def make(self, place: str) -> tuple[CopyNote, bytes]:
+        """Make a copy that is written by whoever asked for it.
+
+        Args:
+            place: where it is to be, as it is noted.
+
+        Raises:
+            Refused: no-household, copy-not-ready.
+            Unavailable: as vault and register.
+        """
+        data, contents = self._closed()
+        digest, entries = hashlib.sha256(data).hexdigest(), contents.diary_entries
+        name = f"{_stem(contents.household)}-{contents.made:%Y-%m-%d-%H%M%S}{ENDING}"
+        return CopyNote(contents.made, digest, place, name, entries, contents.diary_link, None), data
+
+    def note(self, noted: CopyNote, place: str, *, told: bool) -> Changes:
+        """Remember a copy that was written.
+
+        Args:
+            place: where it is, in words.
+            told: the householder asked for it, so that it stands in the diary; copies that the app makes by itself
+                would only make each other necessary.
+
+        Raises:
+            Unavailable: as the register.
+        """
+        sentence = sentences.sealed(replace(noted, place=place))
+        with self._register.change() as change:
+            change.note_copy(noted)
+            if told:
+                note(self._register, change, verb="seal", sentence=sentence, now=noted.made)
+        return Changes(sentence)
 
     def keep_up(self) -> CopyNote | None:
         """Make a copy in the app's own folder, where the diary has grown since the last one there."""

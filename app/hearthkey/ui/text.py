@@ -38,6 +38,7 @@ _HERE = {
     "no-target": "Say it once, on the gateway’s page.",
     "host-key-unknown": "Say anew where the gateway is; its key is then shown to be compared.",
     "succession-underway": "The next step stands on this page.",
+    "copy-none-at-gateway": "Bring one there, on the page of the sealed copies.",
     "succession-not-planned": "The next step stands on the page of the next CA.",
     "succession-none": "The plan stands on this page.",
     "succession-last-step": "When every device is through, put it away.",

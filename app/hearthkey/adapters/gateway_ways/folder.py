@@ -17,7 +17,7 @@ from hearthkey.adapters.gateway_ways.children import refuse_cancelled
 from hearthkey.adapters.gateway_ways.told import shown
 from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.pack import PackFile
-from hearthkey.core.target import IN_FORCE, SETS, Target
+from hearthkey.core.target import IN_FORCE, SETS, By, Target
 from hearthkey.services.gateway_ports import Gate, Ran
 
 HALF = ".half"
@@ -57,6 +57,12 @@ class FolderGate:
         self._where = target.folder
         self._root = Path(target.folder).expanduser()
         self._cancel = cancel
+
+    def room(self, name: str) -> Gate:
+        """See the port."""
+        with self._told():
+            (self._root / name).mkdir(mode=0o700, exist_ok=True)
+        return FolderGate(Target(By.FOLDER, str(self._root / name)), self._cancel)
 
     def in_force(self) -> str | None:
         """See the port."""

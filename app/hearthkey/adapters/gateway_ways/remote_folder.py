@@ -63,6 +63,14 @@ class RemoteFolder:
         """A name in the folder, as sftp is told it; a pattern is not escaped."""
         return f"{self._root.rstrip('/')}/{name}"
 
+    def make_room(self, name: str) -> None:
+        """Make a folder in it that its owner alone can read; one that is there stays.
+
+        Raises:
+            Unavailable: as `write`.
+        """
+        self.write([f"-mkdir {self.at(name)}", f"chmod 700 {self.at(name)}"])
+
     def leads_to(self, link: str) -> tuple[str, str | None]:
         """Where the folder is, and where a link in it leads; None where it is missing.
 

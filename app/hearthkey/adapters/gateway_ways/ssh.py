@@ -30,7 +30,13 @@ class SshGate:
 
     def __init__(self, session: SshSession, folder: str) -> None:
         self._session = session
+        self._named = folder
         self._folder = RemoteFolder(session, folder)
+
+    def room(self, name: str) -> Gate:
+        """See the port."""
+        self._folder.make_room(name)
+        return SshGate(self._session, f"{self._named.rstrip('/')}/{name}")
 
     def in_force(self) -> str | None:
         """See the port."""

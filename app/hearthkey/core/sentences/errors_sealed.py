@@ -7,6 +7,18 @@ REFUSED: dict[str, tuple[str, str]] = {
         "This sealed copy is not whole: {part} is damaged or missing. Nothing was changed.",
         "Take another copy; the app keeps the last ten, and sticks keep theirs.",
     ),
+    "copy-elsewhere": (
+        "This copy was brought to {place}, and the gateway is {where} now.",
+        "Take a copy that lies at this gateway, in the app’s own folder or on a stick.",
+    ),
+    "copy-none-at-gateway": (
+        "No sealed copy was ever brought to the gateway.",
+        "Bring one there: hearthkey seal --gateway.",
+    ),
+    "copy-not-at-gateway": (
+        "The copy {name} is not at {where} any more.",
+        "Bring another one there; the copies in the app’s own folder and on sticks are as they were.",
+    ),
     "copy-too-large": (
         "This file is larger than a sealed copy can be ({limit} octets).",
         "Choose the file that ends in .sealed.tar.",

@@ -18,6 +18,7 @@ from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Label, Prose, Rule
+from hearthkey.ui.courier import may_deliver
 from hearthkey.ui.dates import day
 from hearthkey.ui.drawer.combo import Combo
 from hearthkey.ui.drawer.page import Page
@@ -57,6 +58,7 @@ class SealedPage(Page):
         self._notes: tuple[CopyNote, ...] = ()
         self.state = Prose(theme, Role.BODY)
         self.write_button = Button(theme, self.tr("&Write one to a folder…"), height=32)
+        self.gateway_button = Button(theme, self.tr("To the &gateway"), height=32)
         self.paper_button = Button(theme, self.tr("&On paper…"), height=32)
         self.on_paper = Prose(theme, Role.STATE, color="ink2")
         self.which = Combo(theme, self.tr("Copy"))
@@ -66,6 +68,7 @@ class SealedPage(Page):
         self.outcome = Prose(theme, Role.BODY)
         self._build()
         self.write_button.clicked.connect(self._choose)
+        self.gateway_button.clicked.connect(self._carry)
         self.paper_button.clicked.connect(self.paper_wanted)
         self.try_button.clicked.connect(self._try)
         self.line.returnPressed.connect(self._try)
@@ -80,13 +83,15 @@ class SealedPage(Page):
         what = self.tr(
             "A sealed copy holds everything: the register, the CA key, the household’s secrets. The app writes one "
             "into its own folder after every change and keeps the last ten. They die with this computer, so carry "
-            "one away now and then. It opens with the household’s passphrase, and with any age tool."
+            "one away now and then, or bring one to the gateway: later ones follow it there. It opens with the "
+            "household’s passphrase, and with any age tool."
         )
         why = self.tr("Trying one opens it for real, in a place that is gone afterwards. Nothing here is changed.")
         self.put(self.state, Prose(self.theme, Role.STATE, what, color="ink2"))
         ways = QHBoxLayout()
         ways.setSpacing(4)
         ways.addWidget(self.write_button)
+        ways.addWidget(self.gateway_button)
         ways.addWidget(self.paper_button)
         ways.addStretch(1)
         self.body.addLayout(ways)
@@ -123,6 +128,8 @@ class SealedPage(Page):
         self.which.offer([(one.sha256, self._shown(one)) for one in self._notes])
         self.which.take(before if any(one.sha256 == before for one in self._notes) else self._first())
         self.write_button.setEnabled(snapshot.copy_ready and not snapshot.read_only)
+        self.gateway_button.setVisible(may_deliver(snapshot))
+        self.gateway_button.setEnabled(snapshot.copy_ready)
         self._judge()
 
     def _show_paper(self, known: Keepsakes | None) -> None:
@@ -152,9 +159,8 @@ class SealedPage(Page):
         return self._notes[0].sha256 if self._notes else ""
 
     def _shown(self, one: CopyNote) -> str:
-        return self.tr("{day}, {time}, in {folder}").format(
-            day=day(one.made), time=f"{one.made:%H:%M}", folder=Path(one.place).name
-        )
+        told = self.tr("{day}, {time}, at the gateway") if one.at_gateway else self.tr("{day}, {time}, in {folder}")
+        return told.format(day=day(one.made), time=f"{one.made:%H:%M}", folder=Path(one.place).name)
 
     def _judge(self) -> None:
         self.try_button.setEnabled(bool(self._notes) and bool(self.line.text()))
@@ -168,12 +174,18 @@ class SealedPage(Page):
         self._start = folder
         self._errands.seal(folder, self, self._done, self._failed)
 
+    def _carry(self) -> None:
+        self._errands.carry_copy(self, self._done, self._failed)
+
     def _try(self) -> None:
         chosen = next((one for one in self._notes if one.sha256 == self.which.key()), None)
         if chosen is None or not self.line.text():
             return
         secret = Secret(self.line.text().strip())
         self.line.clear()
+        if chosen.at_gateway:
+            self._errands.try_fetched(chosen, secret, self, self._done, self._failed)
+            return
         self._errands.try_copy(Path(chosen.place, chosen.name), secret, self, self._done, self._failed)
 
     def _step(self, step: str) -> None:
