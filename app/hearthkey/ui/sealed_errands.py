@@ -54,7 +54,7 @@ class SealedErrands(DeputyErrands):
         self._change(work, context, then, failed)
 
     def keep_copy(self) -> None:
-        """Make a copy in the app's own folder where something was done since; where copies go to the gateway, one more."""
+        """Make a copy in the app's own folder where something was done since, and one for the gateway."""
 
         def work() -> Load | None:
             house = self._here()

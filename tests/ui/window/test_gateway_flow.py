@@ -18,17 +18,19 @@ from hearthkey.core.household import KEYRING
 from hearthkey.core.in_force import Standing
 from hearthkey.core.target import By, HostKey, Target
 from hearthkey.pki import lists
+from hearthkey.services.carrying_copies import ROOM
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.courier import Courier
 from hearthkey.ui.drawer.gateway_page import GatewayPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
+from hearthkey.ui.drawer.sealed_page import SealedPage
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.strip_words import LIST, lamps
 from hearthkey.ui.tasks import Tasks
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 from tests.fakes.gateway import HOST_KEY, FakeGateway
-from tests.fakes.home import PracticeHouse, World, founded, opener
+from tests.fakes.home import PASSPHRASE, PracticeHouse, World, founded, opener
 
 SLOW = 20_000
 DOOR = Target(By.SSH, "door", host="home.quince.example", reload="read-lists")
@@ -108,6 +110,31 @@ def evening(tmp_path: Path, theme: Theme, qtbot: QtBot) -> Iterator[Evening]:
         errands.refresh()
     yield Evening(errands, world, theme, qtbot)
     errands.close()
+
+
+def test_copies_go_to_the_gateway_and_follow_by_themselves(evening: Evening, theme: Theme, qtbot: QtBot) -> None:
+    """Broken: the copy at the gateway is the one of the first evening for ever, or cannot be opened from there."""
+    evening.choose()
+    evening.errands.open_copies(PASSPHRASE)
+    page = SealedPage(theme, evening.errands, Path())
+    qtbot.addWidget(page)
+    page.show()
+    qtbot.waitUntil(page.gateway_button.isEnabled, timeout=SLOW)
+    page.gateway_button.click()
+    qtbot.waitUntil(lambda: "A sealed copy was written to home.quince.example" in page.outcome.text(), timeout=SLOW)
+    room = evening.gate.rooms[ROOM]
+    evening.errands.keep_copy()
+    qtbot.waitUntil(lambda: len(room.sets) == 2, timeout=SLOW)
+    there = [one for one in evening.seen.sealed_copies if one.at_gateway]
+    page.which.take(there[0].sha256)
+    assert page.which.currentText().endswith("at the gateway")
+    page.line.setText(PASSPHRASE.reveal())
+    page.try_button.click()
+    qtbot.waitUntil(lambda: "is whole and fits" in page.outcome.text(), timeout=SLOW)
+    evening.gate.trouble["open"] = "gateway-unreachable"
+    page.gateway_button.click()
+    qtbot.waitUntil(lambda: "home.quince.example" in page.outcome.text(), timeout=SLOW)
+    assert len(room.sets) == 2
 
 
 def test_from_first_contact_to_in_force(evening: Evening, theme: Theme, qtbot: QtBot) -> None:
