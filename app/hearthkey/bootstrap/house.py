@@ -233,7 +233,7 @@ class House(
         """The verbs "undo" and "redo"."""
         from hearthkey.services.undoing import Undoing
 
-        return Undoing(self.register, self.keyholder, self.clock, self.listing, self.settling)
+        return Undoing(self.register, self.keyholder, self.clock, self.listing, self.settling, self.superseding)
 
     def enter(self) -> None:
         """Become the copy that writes, and finish what a crash cut short.

@@ -9,6 +9,7 @@ from enum import StrEnum
 
 from hearthkey.core.household import Household
 from hearthkey.core.pack_options import PackOptions
+from hearthkey.core.renewal import Visit
 from hearthkey.core.settling import Reach, touched
 from hearthkey.core.target import Target
 from hearthkey.core.templates import GATEWAY, Template
@@ -29,6 +30,8 @@ class Kind(StrEnum):
     TEMPLATE_FORGOTTEN = "template-forgotten"
     LANGUAGE = "language"
     CALL = "call"
+    VISIT_PLANNED = "visit-planned"
+    VISIT_CALLED_OFF = "visit-called-off"
     GONE = "gone"
     NOT_GONE = "not-gone"
 
@@ -61,6 +64,7 @@ class Standing:
         languages: of sheets, by person, the name folded.
         calls: whom to call.
         gone: since when copies are gone, UTC, by number.
+        visits: whom, by the visit.
     """
 
     holds: Mapping[str, datetime] = field(default_factory=dict)
@@ -71,6 +75,7 @@ class Standing:
     languages: Mapping[str, str] = field(default_factory=dict)
     calls: Mapping[str, str] = field(default_factory=dict)
     gone: Mapping[int, datetime] = field(default_factory=dict)
+    visits: Mapping[Visit, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -99,6 +104,7 @@ class Deed:
         marks: right after it.
         titles: devices that it was about, in words; copies say whose they are.
         final: why it is never taken back, None where it can be.
+        serials: of the passes that the verb itself named.
     """
 
     before: Standing
@@ -106,6 +112,7 @@ class Deed:
     marks: Marks
     titles: tuple[str, ...] = ()
     final: Final | None = None
+    serials: tuple[str, ...] = ()
 
     def turned_round(self, marks: Marks) -> Deed:
         """The change that takes this one back, once it was done."""
@@ -141,6 +148,8 @@ def kind_of(before: Standing, after: Standing) -> Kind | None:
         return Kind.TEMPLATE_KEPT if after.templates else Kind.TEMPLATE_FORGOTTEN
     if before.gone or after.gone:
         return Kind.GONE if after.gone else Kind.NOT_GONE
+    if before.visits or after.visits:
+        return Kind.VISIT_PLANNED if after.visits else Kind.VISIT_CALLED_OFF
     simple = (
         (Kind.SETTLE, before.settings or after.settings),
         (Kind.TARGET, before.targets or after.targets),

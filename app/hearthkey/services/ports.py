@@ -164,6 +164,9 @@ class Register(ChoiceRegister, CopyRegister, MovingRegister, SuccessionRegister,
     def last_entry(self) -> DiaryEntry | None:
         """The newest entry."""
 
+    def verbs_since(self, number: int) -> list[str]:
+        """The verbs of the entries after that one, oldest first."""
+
     def diary_written(self) -> int:
         """How many entries were ever written."""
 

@@ -10,13 +10,14 @@ from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Reason
 from hearthkey.core.undo import Deed, Marks, Standing
-from hearthkey.services.sheet_ports import SheetChange, SheetRegister
+from hearthkey.services.renewal_ports import RenewalChange, RenewalRegister
+from hearthkey.services.sheet_ports import SheetRegister
 
 THE = ""
 """The key of what there is only one of."""
 
 
-def standing_of(register: SheetRegister) -> Standing:
+def standing_of(register: RenewalRegister) -> Standing:
     """How things stand.
 
     Raises:
@@ -33,6 +34,7 @@ def standing_of(register: SheetRegister) -> Standing:
         languages={person: one for person, one in register.person_languages().items() if one in known},
         calls={THE: call} if call else {},
         gone=register.copies_gone(),
+        visits={one: one.person for one in register.visits()},
     )
 
 
@@ -59,12 +61,15 @@ def titles_of(passes: Sequence[Pass], was: Standing, now: Standing, serials: tup
         serials: of those that the verb itself named.
     """
     touched = {*was.holds, *now.holds, *serials}
+    met = tuple(dict.fromkeys((*was.visits.values(), *now.visits.values())))
+    if met:
+        return met
     people = {*was.languages, *now.languages}
     chosen = [one for one in passes if one.serial in touched or one.person.casefold() in people]
     return tuple(dict.fromkeys(one.person if people else one.title for one in chosen))
 
 
-def write(change: SheetChange, deed: Deed, seen: GatewayNote) -> None:
+def write(change: RenewalChange, deed: Deed, seen: GatewayNote) -> None:
     """Write everything as it was before, but what is signed.
 
     Args:
@@ -86,5 +91,13 @@ def write(change: SheetChange, deed: Deed, seen: GatewayNote) -> None:
         change.keep_person_language(person, before.languages.get(person, ""))
     if before.calls or after.calls:
         change.keep_whom_to_call(before.calls.get(THE, ""))
+    _meet(change, deed)
     for number in before.gone.keys() | after.gone.keys():
         change.tidy_copy(number, before.gone.get(number))
+
+
+def _meet(change: RenewalChange, deed: Deed) -> None:
+    for visit in deed.after.visits.keys() - deed.before.visits.keys():
+        change.drop_visit(visit.person, visit.day)
+    for visit in deed.before.visits.keys() - deed.after.visits.keys():
+        change.plan_visit(visit.person, visit.day)

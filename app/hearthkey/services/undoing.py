@@ -11,7 +11,8 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from hearthkey.core.errors import Refused
-from hearthkey.core.plans import Changes
+from hearthkey.core.passes import State
+from hearthkey.core.plans import Changes, TakeBackPlan
 from hearthkey.core.revocation import Reason
 from hearthkey.core.sentences import undo as sentences
 from hearthkey.core.sentences.sentence import Sentence
@@ -19,8 +20,10 @@ from hearthkey.core.undo import DEPTH, Deed, Final, Marks, Standing, differences
 from hearthkey.services.listing import Listing
 from hearthkey.services.opening import Keyholder
 from hearthkey.services.ports import Clock, Progress, silent
+from hearthkey.services.renewal_ports import RenewalRegister
 from hearthkey.services.settling import Settling, request_for
-from hearthkey.services.sheet_ports import SheetChange, SheetRegister
+from hearthkey.services.sheet_ports import SheetChange
+from hearthkey.services.superseding import Superseding
 from hearthkey.services.undo_values import marks_of, standing_of, titles_of, write
 from hearthkey.services.writing_diary import check_clock, note
 
@@ -60,13 +63,20 @@ class Undoing:
     """The verbs "undo" and "redo"."""
 
     def __init__(
-        self, register: SheetRegister, keyholder: Keyholder, clock: Clock, listing: Listing, settling: Settling
+        self,
+        register: RenewalRegister,
+        keyholder: Keyholder,
+        clock: Clock,
+        listing: Listing,
+        settling: Settling,
+        superseding: Superseding,
     ) -> None:
         self._register = register
         self._keyholder = keyholder
         self._clock = clock
         self._listing = listing
         self._settling = settling
+        self._superseding = superseding
         self._back: list[Deed] = []
         self._forth: list[Deed] = []
         self._remembered = 0
@@ -97,7 +107,7 @@ class Undoing:
         if self._moving:
             return done
         begun = 0 if last is None else last.number
-        verbs = [one.verb for one in self._register.diary() if one.number > begun]
+        verbs = self._register.verbs_since(begun)
         self._remember(before, verbs, done)
         return done
 
@@ -116,7 +126,8 @@ class Undoing:
             return
         passes = self._register.passes()
         titles = titles_of(passes, was, now, serials)
-        self._back = [*self._back[1 - DEPTH :], Deed(was, now, marks_of(self._register, passes), titles, final)]
+        deed = Deed(was, now, marks_of(self._register, passes), titles, final, serials)
+        self._back = [*self._back[1 - DEPTH :], deed]
         self._forth.clear()
         self._remembered += 1
 
@@ -131,6 +142,8 @@ class Undoing:
         if not self._back:
             raise Refused("undo-nothing")
         deed = self._back[-1]
+        if deed.final is Final.RENEWED and self._waits(deed):
+            return self._unrenew(deed)
         if deed.final is not None:
             self._back.pop()
             raise Refused(_FINAL[deed.final], title=", ".join(deed.titles))
@@ -138,6 +151,22 @@ class Undoing:
         changes = self._apply(deed, "undo", sentences.undone, progress)
         self._back.pop()
         self._forth.append(deed.turned_round(self._marks()))
+        return changes
+
+    def _waits(self, deed: Deed) -> bool:
+        """Whether the pass that a renewal made is still here, so that there is a way back."""
+        chosen = [one for one in self._register.passes() if one.serial in deed.serials]
+        now = self._clock.now()
+        return len(chosen) == 1 and all(one.state(now) is State.WAITING and one.proved is None for one in chosen)
+
+    def _unrenew(self, deed: Deed) -> Changes:
+        """The way back of a renewal; it is not done again, for the pass is withdrawn and its key erased."""
+        self._moving = True
+        chosen = next(one for one in self._register.passes() if one.serial in deed.serials)
+        plan = TakeBackPlan(chosen, self._register.list_high_water() + 1)
+        changes = self._superseding.take_back(plan)
+        self._back.pop()
+        self._forth.clear()
         return changes
 
     def redo(self, *, progress: Progress = silent) -> Changes:

@@ -48,6 +48,8 @@ _CODES = {
     _IO: "register-unreadable",
 }
 
+_SINCE = "SELECT verb FROM diary WHERE number > ? ORDER BY number"
+
 
 class SqliteRegister(
     AdoptReads,
@@ -187,6 +189,10 @@ class SqliteRegister(
         """See the port."""
         row = self._one(f"{rows.DIARY} ORDER BY number DESC LIMIT 1")
         return None if row is None else rows.diary_entry(row)
+
+    def verbs_since(self, number: int) -> list[str]:
+        """See the port."""
+        return [str(row[0]) for row in self._all(_SINCE.replace("?", str(int(number))))]
 
     def diary_written(self) -> int:
         """See the port."""

@@ -24,8 +24,8 @@ REFUSED: dict[str, tuple[str, str]] = {
         "Revoke it to take it back; its key is then erased here.",
     ),
     "undo-renewed": (
-        "The new pass of {title} has a number of its own that stays on record, so it is not undone.",
-        "Take the renewal back on the device’s page, as long as the bundle waits in the tray.",
+        "The new pass of {title} does not wait in the tray any more, so the renewal is not undone.",
+        "Prove it on the device, or replace the pass.",
     ),
     "undo-replaced": (
         "{title} took another device’s place, and its pass stays on record, so that is not undone.",

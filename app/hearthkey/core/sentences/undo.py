@@ -18,6 +18,8 @@ _UNDO: dict[Kind | Final, str] = {
     Kind.TEMPLATE_FORGOTTEN: "Undo: forget the template {name}",
     Kind.LANGUAGE: "Undo: the language of {name}",
     Kind.CALL: "Undo: whom to call",
+    Kind.VISIT_PLANNED: "Undo: a visit to {name}",
+    Kind.VISIT_CALLED_OFF: "Undo: call off a visit to {name}",
     Kind.GONE: "Undo: a copy of {whom} is gone",
     Kind.NOT_GONE: "Undo: a copy of {whom} is not gone",
     Final.ENROLLED: "Undo: a pass for {whom}",
@@ -42,6 +44,8 @@ _REDO: dict[Kind, str] = {
     Kind.TEMPLATE_FORGOTTEN: "Redo: forget the template {name}",
     Kind.LANGUAGE: "Redo: the language of {name}",
     Kind.CALL: "Redo: whom to call",
+    Kind.VISIT_PLANNED: "Redo: a visit to {name}",
+    Kind.VISIT_CALLED_OFF: "Redo: call off a visit to {name}",
     Kind.GONE: "Redo: a copy of {whom} is gone",
     Kind.NOT_GONE: "Redo: a copy of {whom} is not gone",
 }
@@ -56,6 +60,8 @@ _UNDONE: dict[Kind, str] = {
     Kind.TEMPLATE_FORGOTTEN: "Forgetting the template {name} was taken back.",
     Kind.LANGUAGE: "The choice of a language for {name} was taken back.",
     Kind.CALL: "The change of whom to call was taken back.",
+    Kind.VISIT_PLANNED: "The visit to {name} was taken back.",
+    Kind.VISIT_CALLED_OFF: "Calling off the visit to {name} was taken back.",
     Kind.GONE: "That a copy of {whom} is gone was taken back.",
     Kind.NOT_GONE: "That a copy of {whom} is not gone was taken back.",
 }
@@ -70,6 +76,8 @@ _REDONE: dict[Kind, str] = {
     Kind.TEMPLATE_FORGOTTEN: "The template {name} was forgotten again after all.",
     Kind.LANGUAGE: "The language for {name} was chosen again after all.",
     Kind.CALL: "The change of whom to call was made again after all.",
+    Kind.VISIT_PLANNED: "The visit to {name} was planned again after all.",
+    Kind.VISIT_CALLED_OFF: "The visit to {name} was called off again after all.",
     Kind.GONE: "That a copy of {whom} is gone was said again after all.",
     Kind.NOT_GONE: "That a copy of {whom} is not gone was said again after all.",
 }
