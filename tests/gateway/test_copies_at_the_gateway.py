@@ -79,7 +79,7 @@ def test_only_the_newest_stay(home: Home, folder: Path, monkeypatch: pytest.Monk
     other.mkdir()
     choose(home, Target(By.FOLDER, str(other)))
     assert not home.house.carrying_copies.behind()
-    with pytest.raises(Refused, match="copy-elsewhere"):
+    with pytest.raises(Refused, match="copy-at-another-gateway"):
         home.house.carrying_copies.fetch(newest(home))
 
 

@@ -123,7 +123,7 @@ class CarryingCopies:
         """Bring a copy back from the gateway, to be tried.
 
         Raises:
-            Refused: no-household, practice-stays-home, no-target, copy-elsewhere, copy-not-at-gateway,
+            Refused: no-household, practice-stays-home, no-target, copy-at-another-gateway, copy-not-at-gateway,
                 host-key-unknown, host-key-changed.
             Unavailable: as `GatewayDoor` and `Gate`.
         """
@@ -133,12 +133,12 @@ class CarryingCopies:
         """The gateway that a copy was brought to, where it is still the one.
 
         Raises:
-            Refused: no-household, practice-stays-home, no-target, copy-elsewhere.
+            Refused: no-household, practice-stays-home, no-target, copy-at-another-gateway.
             Unavailable: as the register.
         """
         target = self._the_target()
         if note.place != _place(target):
-            raise Refused("copy-elsewhere", place=note.place.removeprefix(AT_GATEWAY), where=where(target))
+            raise Refused("copy-at-another-gateway", place=note.place.removeprefix(AT_GATEWAY), where=where(target))
         return target
 
     def fetch_from(self, target: Target, note: CopyNote, *, cancel: threading.Event | None = None) -> bytes:

@@ -7,7 +7,7 @@ REFUSED: dict[str, tuple[str, str]] = {
         "This sealed copy is not whole: {part} is damaged or missing. Nothing was changed.",
         "Take another copy; the app keeps the last ten, and sticks keep theirs.",
     ),
-    "copy-elsewhere": (
+    "copy-at-another-gateway": (
         "This copy was brought to {place}, and the gateway is {where} now.",
         "Take a copy that lies at this gateway, in the app’s own folder or on a stick.",
     ),
