@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from hearthkey.core import sealed
 from hearthkey.core.errors import HearthkeyError
@@ -58,7 +58,7 @@ class SealedPage(Page):
         self._notes: tuple[CopyNote, ...] = ()
         self.state = Prose(theme, Role.BODY)
         self.write_button = Button(theme, self.tr("&Write one to a folder…"), height=32)
-        self.gateway_button = Button(theme, self.tr("To the &gateway"), height=32)
+        self.gateway_button = Button(theme, self.tr("Bring one to the &gateway"), height=32)
         self.paper_button = Button(theme, self.tr("&On paper…"), height=32)
         self.on_paper = Prose(theme, Role.STATE, color="ink2")
         self.which = Combo(theme, self.tr("Copy"))
@@ -88,12 +88,10 @@ class SealedPage(Page):
         )
         why = self.tr("Trying one opens it for real, in a place that is gone afterwards. Nothing here is changed.")
         self.put(self.state, Prose(self.theme, Role.STATE, what, color="ink2"))
-        ways = QHBoxLayout()
-        ways.setSpacing(4)
-        ways.addWidget(self.write_button)
-        ways.addWidget(self.gateway_button)
-        ways.addWidget(self.paper_button)
-        ways.addStretch(1)
+        ways = QVBoxLayout()
+        ways.setSpacing(2)
+        for button in (self.write_button, self.gateway_button, self.paper_button):
+            ways.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addLayout(ways)
         self.put(self.on_paper)
         self.put(

@@ -218,6 +218,7 @@ HOUSEHOLD = (
     *(Scene(*state) for state in diary_states.STATES),
     Scene("days", _days, PLAIN + SPECIAL[:1]),
     Scene("sealed", sealed_states.copies, PLAIN + SPECIAL[:1]),
+    Scene("sealed-gateway", sealed_states.at_gateway, PLAIN[:2]),
     Scene("key-paper", restore_states.key_paper, PLAIN[:2] + SPECIAL[:1]),
     Scene("key-paper-two", restore_states.key_paper_of_two, PLAIN[:2]),
     Scene("key-paper-letters", restore_states.key_paper_letters, PLAIN[:1]),
