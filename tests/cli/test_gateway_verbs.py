@@ -11,6 +11,7 @@ from icalendar import Calendar
 
 from hearthkey.adapters.register import FILE_NAME
 from hearthkey.core.pack import MANIFEST
+from hearthkey.services.carrying_copies import ROOM
 from tests.cli.running import Cottage
 from tests.fakes.gateway import HOST_KEY
 from tests.judges import needs
@@ -210,6 +211,26 @@ def test_extra_secrets_reach_the_gateway_and_go_with_the_device(home: Cottage) -
     assert home.run("secrets", "--renew", "--yes").code == 0
     home.run("deliver")
     assert gate.sets[gate.current or ""]["shared-secret.txt"] != shared
+
+
+def test_sealed_copies_go_to_the_gateway(home: Cottage) -> None:
+    """Broken if it fails: no copy follows by itself; or one that cannot be brought undoes the delivery that worked."""
+    none = home.unlocked("try", "--gateway", "--json").told["error"]["code"]
+    assert none == "copy-none-at-gateway"
+    gate = home.world.gate
+    home.run("deliver")
+    assert not gate.rooms
+    brought = home.unlocked("seal", "--gateway")
+    assert (brought.code, "hearthkey try --gateway" in brought.out) == (0, True)
+    home.unlocked("lists", "--sign")
+    assert home.run("deliver").code == 0
+    assert len(gate.rooms[ROOM].sets) == 2
+    assert "whole and fits" in home.unlocked("try", "--gateway").out
+    home.unlocked("lists", "--sign")
+    gate.rooms[ROOM].trouble = {"put_set": "gateway-full"}
+    ran = home.run("deliver")
+    assert (ran.code, len(gate.rooms[ROOM].sets)) == (0, 2)
+    assert "full" in ran.err
 
 
 def test_dates_are_a_calendar_that_others_read(home: Cottage, tmp_path: Path) -> None:

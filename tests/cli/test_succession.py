@@ -63,6 +63,9 @@ def test_every_step_and_one_back(quick: Cottage) -> None:
     )
     shown = quick.run("succession")
     assert "Ines’s phone has a pass of the old CA" in shown.out
+    assert quick.run("succession", "stolen").code == 3
+    assert "without waiting for anybody" in quick.run("succession", "stolen", "--yes").out
+    assert quick.run("succession", "--json").told["cause"] == "stolen"
     assert quick.unlocked("succession", "take-back", "--yes").code == 0
     assert quick.run("succession", "--json").told["back"] == "trust"
     assert "Put the old CA away" in quick.run("dates").out

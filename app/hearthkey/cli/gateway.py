@@ -102,8 +102,6 @@ def deliver_verb(house: House, arguments: Namespace, teller: Teller) -> None:
         asking.unlock(house, arguments, teller)
     try:
         _say(house.delivering.deliver(progress=teller.progress), teller)
-        if house.carrying_copies.behind():
-            house.carrying_copies.carry(progress=teller.progress, told=False)
         _needed(house)
     except HearthkeyError as error:
         if arguments.notify:

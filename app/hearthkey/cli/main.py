@@ -120,7 +120,7 @@ def _writes(arguments: Namespace) -> bool:
         named = ("call", "language") if arguments.verb == "sheet" else ("person",)
         return any(getattr(arguments, name) is not None for name in named)
     if arguments.verb in {"template", "succession", "moving-day"}:
-        acts = {"keep", "write", "forget", "begin", "go-on", "take-back", "finish", "tick", "end"}
+        acts = {"keep", "write", "forget", "begin", "go-on", "stolen", "take-back", "finish", "tick", "end"}
         return arguments.act in acts
     looks = any(getattr(arguments, name, None) for name in ("plan", "touches", "unkept", "last", "at"))
     return arguments.verb in WRITING and (arguments.verb == "deliver" or not looks)
@@ -137,4 +137,4 @@ def _run(arguments: Namespace, teller: Teller, open_house: OpenHouse, door: Wind
     with open_house(arguments.data, place=place, writing=writing) as opened:
         verb(opened, arguments, teller)
         if writing and arguments.verb not in {"seal", "try", "check-way-in"}:
-            importlib.import_module("hearthkey.cli.sealed").keep_up(opened, teller)
+            importlib.import_module("hearthkey.cli.sealed").keep_up(opened, teller, carry=arguments.verb == "deliver")

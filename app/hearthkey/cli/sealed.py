@@ -84,10 +84,16 @@ def bring_back(house: House, arguments: Namespace, teller: Teller, data: bytes, 
     )
 
 
-def keep_up(house: House, teller: Teller) -> None:
-    """Make a sealed copy after a change. One that cannot be made is told and undoes nothing."""
+def keep_up(house: House, teller: Teller, *, carry: bool) -> None:
+    """Make a sealed copy after a change. One that cannot be made is told and undoes nothing.
+
+    Args:
+        carry: the gateway was reached just now, so that one follows there where copies go there.
+    """
     try:
         house.sealing.keep_up()
+        if carry and house.carrying_copies.behind():
+            house.carrying_copies.carry(progress=teller.progress, told=False)
     except HearthkeyError as error:
         teller.remark(error)
         teller.cautions([Caution("no-copy", "")])

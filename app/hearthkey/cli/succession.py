@@ -28,7 +28,7 @@ def succession_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     if not house.keyholder.locked:
         house.sparing.renew()
     plan = house.succeeding.look()
-    deliver = house.register.target() is not None and arguments.act != "take-back"
+    deliver = house.register.target() is not None and arguments.act not in {"stolen", "take-back"}
     after = ["Next: hearthkey deliver, then hearthkey succession"] if deliver else []
     teller.result([changes.sentence, *_lines(house, plan), *after], {"done": changes.sentence, **_data(plan, ())})
 
