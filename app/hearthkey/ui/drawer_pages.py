@@ -18,9 +18,9 @@ from hearthkey.ui.drawer.gateway_page import GatewayPage
 from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
+from hearthkey.ui.drawer.key_gone_page import KeyGonePage
 from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.drawer.network_page import NetworkPage
-from hearthkey.ui.drawer.key_gone_page import KeyGonePage
 from hearthkey.ui.drawer.page import Page
 from hearthkey.ui.drawer.proof_page import ProofPage
 from hearthkey.ui.drawer.sealed_page import SealedPage
