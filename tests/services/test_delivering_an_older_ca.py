@@ -49,6 +49,7 @@ def test_an_older_copy_leaves_the_gateway_of_the_next_ca_alone(tmp_path: Path) -
             delivering.deliver()
         home.house.succeeding.finish(anyway=True)
         home.world.clock.forward(hours=1)
+        gate.clock = home.world.clock.now()
         delivering.deliver()
         after = sealed(home, tmp_path / "after")
 
