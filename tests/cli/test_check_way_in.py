@@ -41,7 +41,7 @@ def test_for_machines(cottage: Cottage, way_out: FakeWayOut) -> None:
 def test_for_people_each_link_as_it_is_known(cottage: Cottage, way_out: FakeWayOut) -> None:
     """Broken if it fails: somebody stares at nothing for ten seconds, or reads the list without its headline."""
     ran = cottage.run("check-way-in")
-    assert ran.out.splitlines()[0] == "From outside the way in stops here: It trusts this household."
+    assert ran.out.splitlines()[0] == "From outside the way in stops here: whom the gateway trusts."
     assert "x It trusts this household: Broken" in ran.err
     assert ran.err.index("The name is known") < ran.err.index("Port 500 answers") < ran.err.index("It is a gateway")
     assert cottage.run("check-way-in", "--quiet").err == ""

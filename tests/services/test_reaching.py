@@ -159,7 +159,7 @@ def test_what_is_broken_is_the_headline(home: Home, answer: Answer, place: Place
     chain = checked(home, world)
     assert chain.broken is not None
     assert (chain.broken.place, chain.broken.finding) == (place, finding)
-    assert way_in_tables.PLACES[place.value] in str(way_in.headline(chain))
+    assert way_in_tables.STOPS[place.value] in str(way_in.headline(chain))
 
 
 def test_a_gateway_that_says_nothing_of_its_cas_is_not_called_ours(home: Home) -> None:
@@ -263,3 +263,14 @@ def test_names_with_every_sin(home: Home, host: str, code: str | None) -> None:
     with pytest.raises(Refused) as caught:
         verb.prepare(CheckRequest(host=host))
     assert caught.value.code == code
+
+
+def test_every_link_and_finding_has_its_words() -> None:
+    """A screen or the command line would fail on the one link that nobody has seen yet."""
+    places = {one.value for one in Place}
+    assert places == set(way_in_tables.PLACES) == set(way_in_tables.STOPS)
+    assert {one.value for one in Verdict} == set(way_in_tables.VERDICTS)
+    assert {one.value for one in Side} == set(way_in_tables.SIDES)
+    # From nowhere no gateway is ever heard.
+    kinds = {f"{kind}-{side.value}" for kind in ("broken", "good", "open") for side in Side} - {"good-nowhere"}
+    assert kinds == set(way_in_tables.HEADLINES)

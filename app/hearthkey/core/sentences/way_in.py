@@ -48,7 +48,7 @@ def headline(chain: Chain) -> Sentence:
         kind = "good"
     else:
         kind, first = "open", chain.unknown
-    facts = {} if first is None else {"place": Sentence(tables.PLACES[first.place.value], {})}
+    facts = {} if first is None else {"place": Sentence(tables.STOPS[first.place.value], {})}
     return Sentence(tables.HEADLINES[f"{kind}-{chain.side.value}"], facts)
 
 

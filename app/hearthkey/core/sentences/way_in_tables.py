@@ -18,6 +18,23 @@ PLACES: dict[str, str] = {
     "clock": "The gateway’s clock is right",
 }
 
+STOPS: dict[str, str] = {
+    "name": "the name",
+    "address": "the address",
+    "port-500": "port 500",
+    "port-4500": "port 4500",
+    "gateway": "what answers there",
+    "proposals": "how the gateway encrypts",
+    "trust": "whom the gateway trusts",
+    "rewritten": "the addresses on the way",
+    "front": "the web front’s port",
+    "front-tls": "how the web front encrypts",
+    "front-certificate": "the web front’s certificate",
+    "front-asks": "whom the web front asks for",
+    "clock": "the gateway’s clock",
+}
+"""How the headline calls the link that is to be looked at."""
+
 VERDICTS: dict[str, str] = {"ok": "In order", "broken": "Broken", "unknown": "Not known"}
 
 FINDINGS: dict[str, tuple[str, str, str]] = {
@@ -92,7 +109,7 @@ FINDINGS: dict[str, tuple[str, str, str]] = {
     ),
     "address-unasked": ("There is no address to ask about.", "", ""),
     # The ports.
-    "port-answers": ("{address} answered on UDP port {port} after {milliseconds} thousandths of a second.", "", ""),
+    "port-answers": ("{address} answered on UDP port {port} after {milliseconds} ms.", "", ""),
     "port-silent": (
         "{packets} small packets to {address}, UDP port {port}, stayed without an answer.",
         "Something on the way keeps them: a router that forwards nothing, or elsewhere, or a firewall.",
