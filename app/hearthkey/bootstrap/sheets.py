@@ -34,7 +34,7 @@ class SheetRoom(Rooms):
         """The verb "sheet"."""
         from hearthkey.services.sheeting import Sheeting
 
-        return Sheeting(self.register, self.bundling, self.clock, self.kinds)
+        return Sheeting(self.register, self.bundling, self.clock, self.kinds, self.words)
 
     @cached_property
     def draw_page(self) -> Draw:

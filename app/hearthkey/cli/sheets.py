@@ -7,7 +7,7 @@ from argparse import Namespace
 from hearthkey.cli.teller import Teller
 from hearthkey.core.bundle import Form
 from hearthkey.core.errors import Refused
-from hearthkey.core.hand_over_sheet import Paper
+from hearthkey.core.hand_over_sheet import Paper, card_file
 from hearthkey.core.languages import Language
 from hearthkey.core.names import file_stem
 from hearthkey.core.passes import Pass
@@ -62,7 +62,7 @@ def _paper(house: House, chosen: Pass, tongue: Language, arguments: Namespace, t
         data = house.draw_page(
             lambda measure: hand_over_sheet.card(card, paper, measure), paper, title, tongue.value, letters
         )
-        name = f"{stem}-card.pdf"
+        name = card_file(chosen)
     else:
 
         def lay(measure: Measure) -> tuple[Mark, ...]:

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Container, Iterable
 from dataclasses import dataclass
 from enum import Enum
 from itertools import pairwise
 
 from hearthkey.core.errors import Bug
 from hearthkey.core.secret import Secret
+
+LIKE_WORDS = 3
+"""So many words of the list in a row are no accident: few words of a usual sentence are on it. Our own measure."""
 
 
 class Carries(Enum):
@@ -58,6 +61,20 @@ def gives_away(text: str, words: Secret[str]) -> bool:
     if len(wanted) < 2:
         return bool(wanted) and f" {wanted[0]} " in f" {seen} "
     return any(f" {first} {second} " in f" {seen} " for first, second in pairwise(wanted))
+
+
+def reads_like_words(text: str, listed: Container[str]) -> bool:
+    """Whether so many words of the list stand in a row that somebody may have typed a passphrase, or a part of one.
+
+    Args:
+        listed: the words that passphrases are made of.
+    """
+    row = 0
+    for word in _letters_only(text).split():
+        row = row + 1 if word in listed else 0
+        if row == LIKE_WORDS:
+            return True
+    return False
 
 
 def _letters_only(text: str) -> str:

@@ -7,6 +7,8 @@ from datetime import datetime
 from enum import Enum
 
 from hearthkey.core.languages import Language
+from hearthkey.core.names import file_stem
+from hearthkey.core.passes import Pass
 from hearthkey.core.secret import Secret
 from hearthkey.core.steps import Step
 
@@ -67,6 +69,11 @@ class CardFacts:
     person: str
     words: Secret[str]
     language: Language
+
+
+def card_file(chosen: Pass) -> str:
+    """What the card's file is called: whose it is, and nothing of the device; each pass has its own."""
+    return f"{file_stem(chosen.person, 'somebody')}-card-{chosen.serial[-4:]}.pdf"
 
 
 @dataclass(frozen=True)

@@ -38,6 +38,7 @@ _SCRIPT = """\
 #   powershell -ExecutionPolicy Bypass -File .\\{name}
 # Run it again at any time: what is there is brought up to date. -Undo after the name takes away the connection, the
 # certificate with its key, and the CA certificate. There is no secret in this file.
+# Not run: a grammar of PowerShell has read it, and nobody has run it on Windows yet.
 [CmdletBinding()]
 param([switch]$Undo)
 $ErrorActionPreference = 'Stop'

@@ -9,6 +9,7 @@ from datetime import datetime
 from hearthkey.core import certificates, kinds, names, passphrase
 from hearthkey.core.bundle import Credential
 from hearthkey.core.certificates import DevicePlan, serial_hex
+from hearthkey.core.channels import gives_away
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import Authority, possessive
 from hearthkey.core.keysets import key_set
@@ -226,7 +227,7 @@ class Enrolling:
             jobs.append(
                 SealJob(
                     Credential(key, certificate, trusted),
-                    passphrase.make(self._words, self._dice.below),
+                    self._words_for(plan),
                     about[-1].title,
                 )
             )
@@ -236,6 +237,13 @@ class Enrolling:
             made.append(_Made(NewPass(one, job.credential.certificate, sealed), job.passphrase, name))
             progress("sealing", done=len(made), count=len(plans))
         return made
+
+    def _words_for(self, plan: EnrolPlan) -> Secret[str]:
+        """A bundle's passphrase: one that the names beside it, which stand in file names, do not give away."""
+        while True:
+            made = passphrase.make(self._words, self._dice.below)
+            if not gives_away(f"{plan.person} {plan.device}", made):
+                return made
 
     def _free_identity(self, suffix: str, taken: set[str]) -> str:
         while (identity := f"{certificates.identity_code(self._dice.below)}.{suffix}") in taken:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import contextlib
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from hearthkey.core import names
+from hearthkey.core.channels import gives_away, reads_like_words
 from hearthkey.core.copies import Came
-from hearthkey.core.errors import Refused
+from hearthkey.core.errors import Refused, Unavailable
 from hearthkey.core.families import Family
 from hearthkey.core.hand_over_sheet import MOST_STEPS, CardFacts, Messages, SheetFacts
 from hearthkey.core.kinds import WITHOUT_SETTINGS, Kinds
@@ -40,11 +43,14 @@ class SheetForms:
 class Sheeting:
     """The verb "sheet". Nothing here writes a file: shells draw what they get."""
 
-    def __init__(self, register: SheetRegister, bundling: Bundling, clock: Clock, kinds: Kinds) -> None:
+    def __init__(
+        self, register: SheetRegister, bundling: Bundling, clock: Clock, kinds: Kinds, words: Sequence[str]
+    ) -> None:
         self._register = register
         self._bundling = bundling
         self._clock = clock
         self._kinds = kinds
+        self._words = words
 
     def language_of(self, person: str, otherwise: Language) -> Language:
         """The language in which somebody's sheets are written.
@@ -71,16 +77,31 @@ class Sheeting:
     def choose_call(self, text: str) -> None:
         """Remember whom to call; empty forgets it.
 
+        It stands on the sheet that goes along with a bundle, so no part of a passphrase may stand in it: neither of one
+        that waits here, nor anything that reads like one.
+
         Raises:
-            Refused: call-too-long, and as `names.display_name`.
+            Refused: call-too-long, call-gives-away, and as `names.display_name`.
             Unavailable: as the register.
         """
         typed = text.strip()
         if len(typed) > LONGEST_CALL:
             raise Refused("call-too-long", length=len(typed), limit=LONGEST_CALL)
+        if self._gives_away(typed):
+            raise Refused("call-gives-away")
         kept = names.display_name(typed, "whom to call") if typed else ""
         with self._register.change() as change:
             change.keep_whom_to_call(kept)
+
+    def _gives_away(self, typed: str) -> bool:
+        if reads_like_words(typed, frozenset(self._words)):
+            return True
+        for one in self._register.passes() if typed else ():
+            if one.key_is_here:
+                with contextlib.suppress(Refused, Unavailable):  # a keyring that is closed leaves the list of words
+                    if gives_away(typed, self._bundling.passphrase(one)):
+                        return True
+        return False
 
     def forms(self, chosen: Pass) -> SheetForms:
         """The forms that a sheet of a pass can go with, and the one that it goes with where nothing is said."""

@@ -19,6 +19,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "No paper is called {text}; there are {known}.",
         "Choose one of them.",
     ),
+    "call-gives-away": (
+        "That reads like a part of a passphrase, and the sheet goes along with the bundle.",
+        "Give a name and a number. The words go on the card, or are said.",
+    ),
     "call-too-long": (
         "Whom to call has {length} characters; {limit} fit.",
         "A name and a number are enough.",

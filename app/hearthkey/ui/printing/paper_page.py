@@ -11,7 +11,7 @@ from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError, Unavailable
-from hearthkey.core.hand_over_sheet import CardFacts, Messages, Paper
+from hearthkey.core.hand_over_sheet import CardFacts, Messages, Paper, card_file
 from hearthkey.core.names import file_stem
 from hearthkey.core.passes import State
 from hearthkey.formats import hand_over_sheet
@@ -228,7 +228,8 @@ class PaperPage(QWidget):
         self._folder = folder
         what = self.choices.what()
         data = self.painter.pdf(self.preview.marks, self.choices.paper(), "")
-        name = f"{file_stem(leaf.chosen.title, leaf.chosen.identity)}-{what}.pdf"
+        stem = file_stem(leaf.chosen.title, leaf.chosen.identity)
+        name = card_file(leaf.chosen) if what == What.CARD.value else f"{stem}-{what}.pdf"
         self._errands.save_page(folder, name, data, self, self._saved, self._failed)
 
     def _saved(self, path: Path) -> None:
