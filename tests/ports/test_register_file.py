@@ -13,12 +13,15 @@ import pytest
 from hearthkey.adapters.register import FILE_NAME, SqliteRegister, newest, version_at
 from hearthkey.adapters.register import migrations as steps
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration
+from hearthkey.core.diary import first_misfit
 from hearthkey.core.errors import Unavailable
 from hearthkey.core.passes import State
 from tests.fakes.clock import NOW
 from tests.fakes.home import founded
 
 PAST = Path(__file__).parents[1] / "past"
+SPOKEN = 10
+"""Up to this version an entry of the diary did not know what its sentence was made of."""
 
 
 def laid(folder: Path, content: bytes | None = None) -> Path:
@@ -74,6 +77,8 @@ def test_a_register_of_every_past_version_is_opened_and_listed(tmp_path: Path, v
         ]
         assert [one.number for one in register.lists()] == [1, 2, 3]
         assert register.diary_written() == len(register.diary()) == 7
+        assert all(one.words for one in register.diary()) == (version > SPOKEN)
+        assert first_misfit(register.diary(), written=7) is None
 
 
 def test_a_migration_keeps_a_copy_first(tmp_path: Path) -> None:

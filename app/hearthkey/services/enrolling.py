@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from hearthkey.core import certificates, kinds, names, passphrase
+from hearthkey.core import certificates, kinds, names, passphrase, phrases
 from hearthkey.core.bundle import Credential
 from hearthkey.core.certificates import DevicePlan, serial_hex
 from hearthkey.core.channels import gives_away
@@ -204,7 +204,7 @@ class Enrolling:
             if also is not None:
                 also(change)
         return Changes(
-            " ".join(sentences),
+            phrases.sentences(sentences),
             serials=tuple(one.new.about.serial for one in made),
             cautions=tuple(caution for plan in plans for caution in plan.cautions),
         )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from hearthkey.core import phrases
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import possessive
 from hearthkey.core.passes import Pass, State
@@ -78,7 +79,7 @@ class Replacing:
             return done
         files, cautions = self._listing.publish_or_say(signed[0])
         return Changes(
-            f"{done.sentence} {said[0]}",
+            phrases.sentences((done.sentence, said[0])),
             serials=(*done.serials, *(one.serial for one in stopping)),
             list_number=signed[0].number,
             files=files,

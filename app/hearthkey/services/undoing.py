@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import TypeVar
 
+from hearthkey.core import phrases
 from hearthkey.core.errors import Refused
 from hearthkey.core.passes import State
 from hearthkey.core.plans import Changes, TakeBackPlan
@@ -217,7 +219,8 @@ class Undoing:
     def _settle(self, deed: Deed, verb: str, told: Callable[[Deed, int], str], progress: Progress) -> Changes:
         (household,) = deed.before.settings.values()
         plan = self._settling.preview(request_for(household))
-        changes = self._settling.apply(plan, progress=progress, told=lambda said: (verb, f"{told(deed, 0)} {said}"))
+        both = partial(_with, verb, told(deed, 0))
+        changes = self._settling.apply(plan, progress=progress, told=both)
         return replace(changes, cautions=())
 
     def _sign(self, deed: Deed, verb: str, told: Callable[[Deed, int], str]) -> Changes:
@@ -250,3 +253,8 @@ def _secrets_differ(was: Standing, now: Standing) -> bool:
         return [(options.extra_secret, options.household_secret) for options in one.options.values()]
 
     return secrets(was) != secrets(now)
+
+
+def _with(verb: str, first: str, said: str) -> tuple[str, str]:
+    """The diary's verb and sentence for settings that were taken back."""
+    return verb, phrases.sentences((first, said))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from hearthkey.core.phrases import Phrase
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.core.sentences.settling import whom
 from hearthkey.core.undo import Deed, Final, Kind, kind_of
@@ -97,19 +98,19 @@ def redo(deed: Deed) -> Sentence:
     return Sentence(_REDO[_kind(_forth(deed))], _facts(deed))
 
 
-def undone(deed: Deed, number: int = 0) -> str:
+def undone(deed: Deed, number: int = 0) -> Phrase:
     """What the diary says of a change that was taken back; `number` is that of the list that says so."""
-    return str(Sentence(_UNDONE[_kind(deed)], {**_facts(deed), "number": number}))
+    return Phrase(_UNDONE[_kind(deed)], {**_facts(deed), "number": number})
 
 
-def redone(deed: Deed, number: int = 0) -> str:
+def redone(deed: Deed, number: int = 0) -> Phrase:
     """What the diary says of a change that was done again.
 
     Args:
         deed: the change that had taken it back.
         number: of the list that says so.
     """
-    return str(Sentence(_REDONE[_kind(_forth(deed))], {**_facts(deed), "number": number}))
+    return Phrase(_REDONE[_kind(_forth(deed))], {**_facts(deed), "number": number})
 
 
 def _forth(deed: Deed) -> Deed:
