@@ -49,8 +49,19 @@ class KeepingKinds:
             Refused: file-missing, file-too-large, file-not-a-file, and as `formats.kind_file.read`.
             Unavailable: as the files.
         """
-        data = self._files.read(path, kind_file.LARGEST)
-        kind = kind_file.read(data, path.name, own=True)
+        return self.check(path.name, self._files.read(path, kind_file.LARGEST))
+
+    def check(self, name: str, data: bytes) -> KindPlan:
+        """Check what is to be a kind's file.
+
+        Args:
+            name: of the file, for the sentences.
+
+        Raises:
+            Refused: as `formats.kind_file.read`.
+            Unavailable: as the shelf.
+        """
+        kind = kind_file.read(data, name, own=True)
         known = self.all()
         return KindPlan(kind, data, known.find(kind.name) if kind.name in known else None)
 
@@ -76,6 +87,18 @@ class KeepingKinds:
             raise Refused("kind-not-own", name=name[:40])
         known = self.all()
         return known.find(name) if name in known else None
+
+    def text_of(self, name: str) -> str:
+        """The file of a kind as text, the householder's own before ours; readable or not.
+
+        Raises:
+            Refused: kind-unknown.
+            Unavailable: as the shelf.
+        """
+        data = self._shelf.text_of(name)
+        if data is None:
+            raise Refused("kind-unknown", text=name[:40], known=self.all().names)
+        return data.decode("utf-8", errors="replace")
 
     def start(self, name: str, path: Path) -> Path:
         """Write a copy of a kind's file, to be corrected.

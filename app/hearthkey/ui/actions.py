@@ -58,6 +58,7 @@ class Actions(QObject):
         self.way_in = self._add(self.tr("The way in"), "Ctrl+I", ways.way_in.emit)
         self.moving = self._add(self.tr("Moving day"), "Ctrl+M", ways.moving.emit)
         self.key_gone = self._add(self.tr("The CA key is gone"), "Ctrl+Shift+K", ways.key_gone.emit)
+        self.kinds = self._add(self.tr("Kinds of devices"), "Ctrl+Shift+N", ways.kinds.emit)
         self.copies = self._add(self.tr("Copies that left"), "Ctrl+K", lambda: ways.copies.emit(""))
         self.diary = self._add(self.tr("Diary"), "Ctrl+D", ways.diary.emit)
         self.settings = self._add(self.tr("Settings"), "Ctrl+,", ways.settings.emit)
@@ -73,7 +74,7 @@ class Actions(QObject):
         menu.addSeparator()
         menu.addActions([self.undo_action, self.redo_action])
         menu.addSeparator()
-        menu.addActions([self.gateway, self.deliver, self.templates, self.way_in, self.moving])
+        menu.addActions([self.gateway, self.deliver, self.templates, self.kinds, self.way_in, self.moving])
         menu.addSeparator()
         menu.addActions([self.days, self.sealed, self.copies, self.diary, self.settings, self.help])
         menu.addSeparator()
@@ -87,6 +88,7 @@ class Actions(QObject):
         for action in (
             self.key_gone,
             self.templates,
+            self.kinds,
             self.way_in,
             self.moving,
             self.days,

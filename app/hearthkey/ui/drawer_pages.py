@@ -19,6 +19,7 @@ from hearthkey.ui.drawer.gateway_place import GatewayPlacePage
 from hearthkey.ui.drawer.help_page import HelpPage
 from hearthkey.ui.drawer.household_page import HouseholdPage
 from hearthkey.ui.drawer.key_gone_page import KeyGonePage
+from hearthkey.ui.drawer.kinds_page import KindsPage
 from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.drawer.network_page import NetworkPage
 from hearthkey.ui.drawer.page import Page
@@ -56,6 +57,7 @@ class DrawerPages(QObject):
         self.deputy = DeputyPage(theme, errands, ways, home)
         self.diary = DiaryPage(theme, errands, home)
         self.household = HouseholdPage(theme, errands, ways)
+        self.kinds = KindsPage(theme, errands)
         self.forwarding = ForwardingPage(theme, errands, home)
         self.moving = MovingPage(theme, errands, ways)
         self.network = NetworkPage(theme, errands, ways)
@@ -79,6 +81,7 @@ class DrawerPages(QObject):
             (ways.gateway, self.gateway),
             (ways.gateway_place, self.gateway_place),
             (ways.household, self.household),
+            (ways.kinds, self.kinds),
             (ways.forwarding, self.forwarding),
             (ways.moving, self.moving),
             (ways.network_plan, self.network),
@@ -119,6 +122,7 @@ class DrawerPages(QObject):
             self.settings: "settings",
             self.household: "household",
             self.forwarding: "forwarding",
+            self.kinds: "kinds",
             self.moving: "moving",
             self.network: "network",
             self.way_in: "way-in",

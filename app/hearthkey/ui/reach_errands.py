@@ -19,11 +19,11 @@ from hearthkey.services.moving import MoveRequest
 from hearthkey.services.network_planning import PlanRequest
 from hearthkey.services.reach_links import CheckPlan
 from hearthkey.services.reaching import CheckRequest, Reaching
-from hearthkey.ui.diary_errands import DiaryErrands
+from hearthkey.ui.kind_errands import KindErrands
 from hearthkey.ui.tasks import Failed, Then
 
 
-class ReachErrands(DiaryErrands):
+class ReachErrands(KindErrands):
     """This part of the errands; see `Lane` for the shape of each.
 
     A check of the way in may wait for the network, so it never stands in the lane's way; one is made at a time.

@@ -35,6 +35,7 @@ class Ways(QObject):
         household: open the household's own page.
         sign_list, renew_gateway: the same, at the button that signs the list anew, or renews the gateway's certificate.
         succession: open the page of the CA that follows this one.
+        kinds: open the page of the kinds of devices.
         moving: open the page of moving day.
         way_in, network_plan, forwarding: open the pages of the way in from outside.
         succession_for: the same, where something has happened; the cause.
@@ -74,6 +75,7 @@ class Ways(QObject):
     sign_list = Signal()
     renew_gateway = Signal()
     succession = Signal()
+    kinds = Signal()
     moving = Signal()
     way_in = Signal()
     network_plan = Signal()

@@ -8,6 +8,7 @@ from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.moving import Kind
 from hearthkey.services.moving import MoveRequest
 from hearthkey.ui.drawer.forwarding_page import ForwardingPage
+from hearthkey.ui.drawer.kinds_page import KindsPage
 from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.drawer.network_page import NetworkPage
 from hearthkey.ui.drawer.way_in_page import WayInPage
@@ -60,6 +61,14 @@ def way_in(theme: Theme, errands: FakeErrands, ways: Ways) -> WayInPage:
     page = WayInPage(theme, errands, ways)
     page.show_chain(stopped_chain(errands.last))
     page.before.open(shown=True)
+    return page
+
+
+def kinds(theme: Theme, errands: FakeErrands, _ways: Ways) -> KindsPage:
+    """What is known of a kind, all unfolded."""
+    page = KindsPage(theme, errands)
+    for fold in page.folds:
+        fold.open(shown=True)
     return page
 
 

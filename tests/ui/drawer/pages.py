@@ -333,6 +333,7 @@ PAGES: dict[str, Make] = {
     "planning a move": moving_pages.planning,
     "network plan": moving_pages.network,
     "way in": moving_pages.way_in,
+    "kinds": moving_pages.kinds,
     "forwarding sheet": moving_pages.forwarding,
     "days": days,
     "sealed": sealed,

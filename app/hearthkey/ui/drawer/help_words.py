@@ -138,6 +138,15 @@ HELP = {
             "On a computer without a household, the first page has the way: “From a sealed copy …”.",
         ),
     ),
+    "kinds": Help(
+        "Kinds of devices",
+        (
+            "What each kind can read, which key and container follow from it, and why. The app goes by this alone.",
+            "Does a device do something else? Correct the text: what is wrong with it is said below while you type.",
+            "Yours stands before ours, and stays when the app is renewed. Set it aside, and ours stands again.",
+            "Once you have tried a step on a device, say so in it: tried = true, with the day.",
+        ),
+    ),
     "way-in": Help(
         "The way in",
         (

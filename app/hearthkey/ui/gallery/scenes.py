@@ -19,6 +19,7 @@ from hearthkey.ui.gallery import (
     diary_states,
     form_states,
     gateway_states,
+    kinds_states,
     many_states,
     moving_states,
     pickup_states,
@@ -223,7 +224,10 @@ HOUSEHOLD = (
     Scene("key-paper-two", restore_states.key_paper_of_two, PLAIN[:2]),
     Scene("key-paper-letters", restore_states.key_paper_letters, PLAIN[:1]),
     *(Scene(name, begin, looks) for name, (begin, looks) in succession_states.STATES.items()),
-    *(Scene(name, begin, looks) for name, (begin, looks) in (moving_states.STATES | reach_states.STATES).items()),
+    *(
+        Scene(name, begin, looks)
+        for name, (begin, looks) in (moving_states.STATES | reach_states.STATES | kinds_states.STATES).items()
+    ),
     Scene("deputy", deputy_states.page, PLAIN + SPECIAL[:1]),
     Scene("deputy-sheets", deputy_states.sheets, PLAIN + SPECIAL[:1]),
     Scene("help", _help, PLAIN[:2]),
