@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hearthkey.core.day_list import More
 from hearthkey.core.duties import Act, Duty
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence
@@ -54,3 +55,17 @@ def reason(duty: Duty) -> Sentence:
     """Why, and until when."""
     old, new = duty.numbers or ("", "")
     return Sentence(_WHY[duty.act], {"day": day(duty.until), "old": old, "new": new})
+
+
+_MORE = {
+    Act.RENEW_PASS: "And {count} more devices that need their next pass",
+    Act.HAND_OVER: "And {count} more next passes to hand over",
+    Act.SUPERSEDE: "And {count} more old passes to let go",
+    Act.GUEST_LEAVES: "And {count} more guests whose passes end",
+    Act.PROVE: "And {count} more to try on mobile data",
+}
+
+
+def more(found: More) -> Sentence:
+    """The one line that stands for those of a kind beyond the first few."""
+    return Sentence(_MORE.get(found.act, "And {count} more of the kind"), {"count": len(found.duties)})

@@ -10,6 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from hearthkey.core.day_list import More, gathered, pressing
 from hearthkey.core.duties import MINUTES, Act, Duty, agenda
 from hearthkey.core.sentences import duties as words
 from hearthkey.services.snapshot import Snapshot
@@ -17,6 +18,7 @@ from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.dates import short_day
 from hearthkey.ui.drawer.calendar_file import CalendarFile
+from hearthkey.ui.drawer.days_fold import DaysFold
 from hearthkey.ui.drawer.page import Page, inset
 from hearthkey.ui.errands import Errands
 from hearthkey.ui.sight import sight
@@ -25,23 +27,18 @@ from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 from hearthkey.ui.ways import Ways
 
-MOST = 25
-"""Lines of what comes later: more than one person reads through in a drawer."""
-
 
 @dataclass(frozen=True)
 class Days:
     """The list, cut in two.
 
     Args:
-        now: whose day has come.
-        later: the next of the others.
-        more: how many others there are.
+        now: whose day has come, what costs somebody the way in first.
+        later: the others, soonest first.
     """
 
     now: tuple[Duty, ...]
     later: tuple[Duty, ...]
-    more: int
 
 
 def days(snapshot: Snapshot) -> Days | None:
@@ -50,9 +47,8 @@ def days(snapshot: Snapshot) -> Days | None:
     if found is None:
         return None
     found = agenda(found, snapshot.at)
-    now = tuple(one for one in found if one.overdue(snapshot.at))
-    later = tuple(one for one in found if not one.overdue(snapshot.at))
-    return Days(now, later[:MOST], max(0, len(later) - MOST))
+    now = pressing(one for one in found if one.overdue(snapshot.at))
+    return Days(now, tuple(one for one in found if not one.overdue(snapshot.at)))
 
 
 class DaysPage(Page):
@@ -78,6 +74,8 @@ class DaysPage(Page):
         self.calendar = CalendarFile(theme, errands, start)
         self.show_foot()
         self.foot.addWidget(self.calendar)
+        self.folds: list[DaysFold] = []
+        self._unfolded: set[tuple[Act, bool]] = set()
         self.follow(errands.seen, self.show_snapshot)
         if errands.last is not None:
             self.show_snapshot(errands.last)
@@ -90,19 +88,28 @@ class DaysPage(Page):
         self._shown = found
         self._clear()
         self._open(found)
-        for number, duty in enumerate(found.now):
-            self._add(duty, wants=True, rule=number > 0, able=not snapshot.read_only)
+        able = not snapshot.read_only
+        for number, one in enumerate(gathered(found.now)):
+            self._put(one, wants=True, rule=number > 0, able=able)
         if found.later:
             self._list.addSpacing(6)
             self._list.addLayout(inset(Label(self.theme, Role.BODY_STRONG, self.tr("What can wait"))))
-        for duty in found.later:
-            self._add(duty, wants=False, rule=True, able=not snapshot.read_only)
+        for one in gathered(found.later):
+            self._put(one, wants=False, rule=True, able=able)
         for before, after in pairwise([*self.buttons, self.calendar.button]):
             QWidget.setTabOrder(before, after)
-        if found.more:
-            told = self.tr("One more comes later.") if found.more == 1 else self.tr("{count} more come later.")
-            told = told.format(count=found.more)
-            self._list.addLayout(inset(Label(self.theme, Role.STATE, told, color="ink2")))
+
+    def _put(self, one: Duty | More, *, wants: bool, rule: bool, able: bool) -> None:
+        if rule:
+            self._list.addLayout(inset(Rule(self.theme, color="hair")))
+        if isinstance(one, Duty):
+            self._add(one, wants=wants, able=able)
+            return
+        which = one.act, wants
+        fold = DaysFold(self.theme, one, wants=wants, unfolded=which in self._unfolded)
+        fold.turned.connect(lambda on: self._unfolded.add(which) if on else self._unfolded.discard(which))
+        self._list.addWidget(fold)
+        self.folds.append(fold)
 
     def _open(self, found: Days) -> None:
         minutes, count = sum(MINUTES[one.act] for one in found.now), len(found.now)
@@ -117,13 +124,11 @@ class DaysPage(Page):
             self.opening.speak(self.tr("Nothing to do."))
 
     def _clear(self) -> None:
-        self.buttons = []
+        self.buttons, self.folds = [], []
         while (item := self._list.takeAt(0)) is not None:
             _drop(item.widget(), item.layout())
 
-    def _add(self, duty: Duty, *, wants: bool, rule: bool, able: bool) -> None:
-        if rule:
-            self._list.addLayout(inset(Rule(self.theme, color="hair")))
+    def _add(self, duty: Duty, *, wants: bool, able: bool) -> None:
         title = Prose(self.theme, Role.BODY_STRONG, said(words.title(duty)), color="act" if wants else "ink")
         when = self.tr("by {day}, {minutes} min").format(day=short_day(duty.act_on), minutes=MINUTES[duty.act])
         lines = QVBoxLayout()
