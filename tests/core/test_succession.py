@@ -22,6 +22,7 @@ from hearthkey.core.succession import (
     plan,
     succession_due,
 )
+from hearthkey.core.succession_days import succession_duties
 
 NOW = datetime(2034, 3, 1, 9, 0, tzinfo=UTC)
 OLD = Authority(b"old", "a" * 64, datetime(2036, 5, 8, tzinfo=UTC), "keyring")
@@ -101,11 +102,13 @@ def test_the_devices_decide_when_the_old_one_goes() -> None:
 def test_the_day_list_says_go_on_instead_of_begin() -> None:
     """If this fails, the householder is told to begin what has begun, or hears nothing until the old CA ends."""
     due = succession_due(come_to(2))
+    waiting = succession_duties(come_to(2), (), NOW)
     assert due is not None
     assert NOW < due <= OLD.not_after
-    house = House(OLD.not_after, OLD.not_after, OLD.not_after, NOW, due)
+    house = House(OLD.not_after, OLD.not_after, OLD.not_after, NOW, waiting)
     acts = [one.act for one in house_duties(house, ())]
-    assert acts.count(Act.FINISH_SUCCESSION) == 1
+    assert acts.count(Act.FINISH_SUCCESSION) == acts.count(Act.GATEWAY_FOLLOWS) == 1
+    assert max(one.act_on for one in waiting) == due
     assert Act.BEGIN_SUCCESSION not in acts
     assert succession_due(come_to(4)) is None
     assert succession_due(None) is None

@@ -12,7 +12,9 @@ from hearthkey.core.duties import Act, Duty
 ALIKE = 3
 """So many duties of one kind are told one by one. A choice of ours."""
 
-LOSES = frozenset({Act.SIGN_LIST, Act.RENEW_GATEWAY, Act.RENEW_PASS, Act.HAND_OVER, Act.GUEST_LEAVES})
+LOSES = frozenset(
+    {Act.SIGN_LIST, Act.RENEW_GATEWAY, Act.RENEW_PASS, Act.HAND_OVER, Act.GUEST_LEAVES, Act.DEVICES_FOLLOW}
+)
 """Acts without which somebody stays outside from the day on that the duty names."""
 
 

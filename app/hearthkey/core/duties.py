@@ -45,6 +45,9 @@ class Act(StrEnum):
     TRY_COPY = "try-copy"
     TRY_PART = "try-part"
     BEGIN_SUCCESSION = "begin-succession"
+    TRUST_BOTH = "trust-both"
+    GATEWAY_FOLLOWS = "gateway-follows"
+    DEVICES_FOLLOW = "devices-follow"
     FINISH_SUCCESSION = "finish-succession"
     PRINT_PAPER = "print-paper"
     PRINT_PAPER_ANEW = "print-paper-anew"
@@ -64,6 +67,9 @@ MINUTES = {
     Act.TRY_COPY: 3,
     Act.TRY_PART: 5,
     Act.BEGIN_SUCCESSION: 60,
+    Act.TRUST_BOTH: 5,
+    Act.GATEWAY_FOLLOWS: 5,
+    Act.DEVICES_FOLLOW: 30,
     Act.FINISH_SUCCESSION: 10,
     Act.PRINT_PAPER: 10,
     Act.PRINT_PAPER_ANEW: 10,
@@ -85,6 +91,7 @@ class Duty:
         until: when something ends otherwise, or since when it waits.
         chosen: the pass that it is about, or None.
         numbers: of the revocation lists that it is about, the older one first, or none.
+        names: of the devices that it is about, where it is about several at once.
     """
 
     key: str
@@ -93,6 +100,7 @@ class Duty:
     until: datetime
     chosen: Pass | None = None
     numbers: tuple[int, ...] = ()
+    names: tuple[str, ...] = ()
 
     def overdue(self, now: datetime) -> bool:
         """Whether its day has come."""
@@ -108,7 +116,7 @@ class House:
         gateway_end: notAfter of the certificate that the gateway shows.
         authority_end: notAfter of the CA certificate.
         copy_due: by when a sealed copy has to be made and tried.
-        succession_due: by when a succession that is underway should be through; None where there is none.
+        succession: what a succession that is underway asks for (`core.succession_days`); none where there is none.
         part_due: by when a deputy's part is to be tried; None where no parts were made.
         anew: what lies in drawers and has to be made anew (`core.keepsakes`).
     """
@@ -117,7 +125,7 @@ class House:
     gateway_end: datetime
     authority_end: datetime
     copy_due: datetime
-    succession_due: datetime | None = None
+    succession: tuple[Duty, ...] = ()
     part_due: datetime | None = None
     anew: tuple[Duty, ...] = ()
 
@@ -176,17 +184,11 @@ def house_duties(house: House, living: Iterable[Pass]) -> tuple[Duty, ...]:
         for act, until in ((Act.SIGN_LIST, house.list_end), (Act.RENEW_GATEWAY, house.gateway_end))
         for name, before in (("due", HOUSE_DUE), ("last-call", LAST_CALL))
     ]
-    last_day, due = succession_by(house.authority_end, living), house.succession_due
-    if due is not None:
-        found.append(Duty(Act.FINISH_SUCCESSION.value, due, Act.FINISH_SUCCESSION, house.authority_end))
-    found += (
-        []
-        if due is not None
-        else [
-            Duty(f"{Act.BEGIN_SUCCESSION.value}-{number}", last_day - ahead, Act.BEGIN_SUCCESSION, house.authority_end)
-            for number, ahead in enumerate(SUCCESSION_AHEAD)
-        ]
-    )
+    last_day = succession_by(house.authority_end, living)
+    found += house.succession or [
+        Duty(f"{Act.BEGIN_SUCCESSION.value}-{number}", last_day - ahead, Act.BEGIN_SUCCESSION, house.authority_end)
+        for number, ahead in enumerate(SUCCESSION_AHEAD)
+    ]
     found.append(Duty(Act.TRY_COPY.value, house.copy_due, Act.TRY_COPY, house.copy_due))
     if house.part_due is not None:
         found.append(Duty(Act.TRY_PART.value, house.part_due, Act.TRY_PART, house.part_due))
@@ -237,5 +239,6 @@ def _of_old(living: Sequence[Pass], follows: Sequence[Follow], now: datetime) ->
         if by is None and any(works(one, now) and one.identity == old.identity for one in after):
             by = lineage.overlap_ends(serial)
         if by is not None:
+            by = min(by, old.not_after)  # which the old CA's going may have brought forward
             found.append(Duty(f"supersede-{serial}", by, Act.SUPERSEDE, old.not_after, old))
     return found

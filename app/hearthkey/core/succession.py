@@ -77,6 +77,11 @@ class Succession:
         return self.finished or Step.GATEWAY in self.taken or (self.cause is Cause.LOST and self.underway)
 
     @property
+    def moving(self) -> bool:
+        """Whether devices are on their way from one to the other."""
+        return self.underway and self.new_issues
+
+    @property
     def in_charge(self) -> Authority:
         """Who signs what is made from now on."""
         return self.new if self.new_issues else self.old
@@ -139,6 +144,11 @@ class DeviceStep:
     old: tuple[str, ...]
     serial: str
     ends_by_itself: bool = False
+
+    @property
+    def waits(self) -> bool:
+        """Whether somebody has to do something for it before the old CA can go."""
+        return self.carries is not Carries.DONE and not self.ends_by_itself
 
 
 class Standing(StrEnum):

@@ -15,10 +15,10 @@ from hearthkey.core.names import file_stem
 from hearthkey.core.outgoing import until_it_goes
 from hearthkey.core.sentences import duties as words
 from hearthkey.core.sentences.sentence import Sentence
-from hearthkey.core.succession import succession_due
+from hearthkey.core.succession_days import succession_duties
 from hearthkey.formats import calendar
 from hearthkey.services.keeping_sakes import keepsakes
-from hearthkey.services.outgoing import outgoing
+from hearthkey.services.outgoing import outgoing, under_way
 from hearthkey.services.renewal_ports import RenewalRegister
 
 
@@ -65,7 +65,7 @@ def duties_of(register: RenewalRegister, now: datetime) -> tuple[Duty, ...]:
         gateway_end,
         register.authorities()[0].not_after,
         sealed.due(register.sealed_copies(), began),
-        succession_due(register.succession()),
+        succession_duties(register.succession(), under_way(register, passes, now), now),
         None if parts is None else parts.due,
         () if known is None else keepsake_duties(known),
     )

@@ -7,7 +7,8 @@ from datetime import datetime
 
 from hearthkey.core.outgoing import Outgoing
 from hearthkey.core.passes import LIVING, Pass
-from hearthkey.core.succession import succession_due
+from hearthkey.core.succession import DeviceStep, succession_due
+from hearthkey.services.device_steps import device_steps
 from hearthkey.services.gateway_ports import GatewayRegister
 from hearthkey.services.generations import issued_by
 
@@ -23,3 +24,13 @@ def outgoing(register: GatewayRegister, passes: Iterable[Pass], now: datetime) -
     if found is None or goes is None or not found.new_issues:
         return None
     return Outgoing(issued_by(register, found.old, [one for one in passes if one.state(now) in LIVING]), goes)
+
+
+def under_way(register: GatewayRegister, passes: Iterable[Pass], now: datetime) -> tuple[DeviceStep, ...]:
+    """How far each device is; none before the new CA issues what is made, for nobody can move until then.
+
+    Raises:
+        Unavailable: as the register.
+    """
+    found = register.succession()
+    return device_steps(register, found, passes, now) if found is not None and found.moving else ()

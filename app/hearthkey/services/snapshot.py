@@ -19,11 +19,11 @@ from hearthkey.core.reach.chain import LastChecks
 from hearthkey.core.renewal import Follow, Visit
 from hearthkey.core.revocation import SignedList
 from hearthkey.core.sealed import CopyNote
-from hearthkey.core.succession import Succession
+from hearthkey.core.succession import DeviceStep, Succession
 from hearthkey.services.house import House
 from hearthkey.services.keeping_sakes import keepsakes
 from hearthkey.services.opening import Door, knock
-from hearthkey.services.outgoing import outgoing
+from hearthkey.services.outgoing import outgoing, under_way
 from hearthkey.services.undoing import Offer
 from hearthkey.services.writing_diary import read
 
@@ -71,6 +71,7 @@ class Snapshot:
         former_hosts: what the gateway still answers to beside its host.
         keepsakes: what is known of the paper, the parts and the stop set; None before the household is founded.
         outgoing: which passes go with the old CA, and when; None where none does.
+        device_steps: how far each device is on the way to the new CA, while one follows another and issues.
     """
 
     at: datetime
@@ -101,6 +102,7 @@ class Snapshot:
     former_hosts: tuple[FormerHost, ...] = ()
     keepsakes: Keepsakes | None = None
     outgoing: Outgoing | None = None
+    device_steps: tuple[DeviceStep, ...] = ()
 
 
 def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
@@ -151,6 +153,7 @@ def take(house: House, *, ask_keyring: bool = True) -> Snapshot:
         offer=house.undoing.offer,
         succession=register.succession(),
         outgoing=outgoing(register, passes, now),
+        device_steps=under_way(register, passes, now),
         follows=tuple(register.follows()),
         visits=tuple(register.visits()),
         way_in=register.last_checks(),

@@ -11,7 +11,7 @@ from hearthkey.core.duties import Duty, House
 from hearthkey.core.in_force import house_ends
 from hearthkey.core.keepsakes import keepsake_duties
 from hearthkey.core.outgoing import until_it_goes
-from hearthkey.core.succession import succession_due
+from hearthkey.core.succession_days import succession_duties
 from hearthkey.services.snapshot import Snapshot
 
 
@@ -39,7 +39,8 @@ def duties_of(snapshot: Snapshot) -> tuple[Duty, ...] | None:
     part_due = None if snapshot.deputy_set is None else snapshot.deputy_set.due
     copy_due = sealed.due(snapshot.sealed_copies, snapshot.diary[0].at)
     anew = () if snapshot.keepsakes is None else keepsake_duties(snapshot.keepsakes)
-    house = House(list_end, gateway_end, authority_end, copy_due, succession_due(found), part_due, anew)
+    waiting = succession_duties(found, snapshot.device_steps, snapshot.at)
+    house = House(list_end, gateway_end, authority_end, copy_due, waiting, part_due, anew)
     proved = {one.serial for one in snapshot.passes if one.proved is not None}
     passes = until_it_goes(snapshot.passes, snapshot.outgoing, snapshot.at)
     return duties.forecast(house, passes, proved, snapshot.at, follows=snapshot.follows, visits=snapshot.visits)

@@ -18,6 +18,8 @@ _VERB = {
     Act.TRY_COPY: "Make a sealed copy and try it",
     Act.TRY_PART: "Ask for a deputy’s part and try it",
     Act.BEGIN_SUCCESSION: "Begin with the next CA",
+    Act.TRUST_BOTH: "Let the gateway trust both CAs",
+    Act.GATEWAY_FOLLOWS: "Give the gateway its certificate from the new CA",
     Act.FINISH_SUCCESSION: "Put the old CA away",
     Act.PRINT_PAPER: "Put the household’s key on paper",
     Act.PRINT_PAPER_ANEW: "Print the key’s paper anew",
@@ -36,6 +38,9 @@ _WHY = {
     Act.TRY_COPY: "No sealed copy was opened for real since {day}. If this computer dies, that is what is left.",
     Act.TRY_PART: "One of the parts was not tried for a year on {day}. Paper fades and gets lost, and nobody notices.",
     Act.BEGIN_SUCCESSION: "The CA ends on {day}, and everybody’s pass with it. Every device has to be visited before.",
+    Act.TRUST_BOTH: "Until it does, no pass of the new CA opens the door. The old CA ends on {day}.",
+    Act.GATEWAY_FOLLOWS: "New passes come from the new CA then, and devices can move. The old CA ends on {day}.",
+    Act.DEVICES_FOLLOW: "On {day} the old CA goes. Whoever has no new bundle by then stands outside.",
     Act.FINISH_SUCCESSION: "The old CA ends on {day}. Whoever has no new bundle by then stands outside.",
     Act.PRINT_PAPER: "The household began on {day}, and no paper of its key was printed since.",
     Act.PRINT_PAPER_ANEW: "The paper was made before the CA’s succession of {day}: its key is the older one.",
@@ -48,7 +53,19 @@ _WHY = {
 
 def title(duty: Duty) -> Sentence:
     """The one line that a calendar shows."""
+    if duty.act is Act.DEVICES_FOLLOW:
+        return _devices(duty.names)
     return Sentence(_VERB[duty.act], {"title": "" if duty.chosen is None else duty.chosen.title})
+
+
+def _devices(names: tuple[str, ...]) -> Sentence:
+    first, second, *_ = (*names, "", "")
+    facts = {"count": len(names), "first": first, "second": second}
+    if len(names) == 1:
+        return Sentence("{first} is not through yet", facts)
+    if len(names) == 2:
+        return Sentence("{first} and {second} are not through yet", facts)
+    return Sentence("{count} devices are not through yet, among them {first} and {second}", facts)
 
 
 def reason(duty: Duty) -> Sentence:
