@@ -11,6 +11,7 @@ from hearthkey.core.outlook import outlook
 from hearthkey.core.passes import Pass, State
 from hearthkey.core.sentences import board as words
 from hearthkey.core.sentences.diary import day
+from hearthkey.core.succession import succession_due
 from hearthkey.services.house import House
 
 
@@ -57,7 +58,7 @@ def list_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     gateway_end = newest.next_update if gateway is None else gateway.not_after
     list_seen, gateway_seen = house.register.seen_ends()
     seen = outlook(found, list_end=list_seen or newest.next_update, gateway_end=gateway_seen or gateway_end, now=now)
-    lines = [f"{words.headline(seen, now)} {words.consequence(seen)}", ""]
+    lines = [f"{words.headline(seen, now)} {words.consequence(seen)}", *_old_ca(house), ""]
     wide = max((len(one.person) for one in found), default=0), max((len(one.device) for one in found), default=0)
     previous = ""
     for one in found:
@@ -73,6 +74,15 @@ def list_verb(house: House, arguments: Namespace, teller: Teller) -> None:
     lines += ["" if found else "Nobody gets in yet. Who should? hearthkey add PERSON DEVICE --kind KIND"]
     lines.append(f"Revocation list {newest.number}, good until {day(newest.next_update)}")
     teller.result(lines, {})
+
+
+def _old_ca(house: House) -> list[str]:
+    """That ends may come sooner: whose, only the certificates say, and those are not read here."""
+    found = house.register.succession()
+    goes = succession_due(found)
+    if found is None or goes is None or not found.moving:
+        return []
+    return [f"On {day(goes)} the old CA goes, and what it made ends by then: hearthkey dates says whose."]
 
 
 def _proved(one: Pass, state: State) -> str:

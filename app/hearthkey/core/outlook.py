@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import Enum
 
+from hearthkey.core.outgoing import Outgoing, until_it_goes
 from hearthkey.core.passes import Pass
 from hearthkey.core.renewal import without_bridged
 
@@ -39,6 +40,7 @@ class Outlook:
         due: it is near enough to want the householder now; a guest's end is meant to come.
         house_due: the date for everybody is near enough to want the householder now, or past.
         getting_in: how many passes get in at present.
+        old_ca: that pass would get in longer, were it not for the old CA, which goes.
     """
 
     until: datetime
@@ -50,9 +52,17 @@ class Outlook:
     due: bool
     house_due: bool
     getting_in: int
+    old_ca: bool = False
 
 
-def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime, now: datetime) -> Outlook:
+def outlook(
+    passes: Iterable[Pass],
+    *,
+    list_end: datetime,
+    gateway_end: datetime,
+    now: datetime,
+    outgoing: Outgoing | None = None,
+) -> Outlook:
     """Find the first date on which anybody loses access; the end of a pass that another one outlasts is none.
 
     Args:
@@ -60,8 +70,10 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
         list_end: nextUpdate of the revocation list in force; past it, gateways that check refuse everybody.
         gateway_end: notAfter of the certificate that the gateway shows; past it, devices that check turn away.
         now: UTC.
+        outgoing: which passes go with the old CA, and when; None where none does.
     """
-    living = [one for one in passes if one.gets_in(now)]
+    own = [one for one in passes if one.gets_in(now)]
+    living = until_it_goes(own, outgoing, now)
     house_end, house_ends = (list_end, Ends.LIST) if list_end <= gateway_end else (gateway_end, Ends.GATEWAY)
     first = min(without_bridged(living, now), key=lambda one: one.not_after, default=None)
     if first is not None and first.not_after >= house_end:
@@ -79,6 +91,7 @@ def outlook(passes: Iterable[Pass], *, list_end: datetime, gateway_end: datetime
         due=(until - now <= DUE and not meant) or (first is None and house_due),
         house_due=house_due,
         getting_in=len(living),
+        old_ca=first is not None and first not in own,
     )
 
 

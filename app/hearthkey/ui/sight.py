@@ -74,8 +74,7 @@ class Sight(Snapshot):
         if self.newest_list is None or self.gateway is None:
             return None
         list_end, gateway_end = house_ends(self.gateway_state.note, self.newest_list, self.gateway.not_after)
-        passes = until_it_goes(self.passes, self.outgoing, self.at)
-        return outlook(passes, list_end=list_end, gateway_end=gateway_end, now=self.at)
+        return outlook(self.passes, list_end=list_end, gateway_end=gateway_end, now=self.at, outgoing=self.outgoing)
 
     @cached_property
     def duties(self) -> tuple[Duty, ...] | None:

@@ -35,7 +35,10 @@ def headline(outlook: Outlook, now: datetime) -> Sentence:
     when = weekday(outlook.until) if near else day(outlook.until)
     if outlook.first is None:
         return Sentence("All is well until {day}.", {"day": when})
-    return Sentence("All is well until {day}, then {title} ends.", {"day": when, "title": outlook.first.title})
+    facts = {"day": when, "title": outlook.first.title}
+    if outlook.old_ca:
+        return Sentence("All is well until {day}, then {title} ends, for the old CA goes.", facts)
+    return Sentence("All is well until {day}, then {title} ends.", facts)
 
 
 def consequence(outlook: Outlook) -> Sentence:
@@ -49,9 +52,13 @@ def consequence(outlook: Outlook) -> Sentence:
         return Sentence("The house stands; nobody gets in at present. On {day} {what} ends.", end)
     if outlook.first is None:
         return Sentence("Then {what} ends, and nobody gets in without the next one.", end)
-    if outlook.house_due:
-        return Sentence("Nobody else is affected. But on {day} {what} ends, and then nobody gets in.", end)
-    return Sentence("Nobody else is affected. The house stays open until {day}, when {what} ends.", end)
+    if outlook.old_ca:
+        return Sentence("Whoever else has no pass of the new CA by then stays outside too. On {day} {what} ends.", end)
+    return (
+        Sentence("Nobody else is affected. But on {day} {what} ends, and then nobody gets in.", end)
+        if outlook.house_due
+        else Sentence("Nobody else is affected. The house stays open until {day}, when {what} ends.", end)
+    )
 
 
 def state_words(one: Pass, now: datetime) -> tuple[Sentence, Sentence]:

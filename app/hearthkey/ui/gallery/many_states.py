@@ -7,7 +7,9 @@ from dataclasses import replace
 from datetime import timedelta
 
 from hearthkey.core import succession
+from hearthkey.core.outgoing import Outgoing
 from hearthkey.core.passes import Pass
+from hearthkey.core.proofs import Proof, Way
 from hearthkey.core.succession import Carries, Cause, DeviceStep, Step, Succession
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.renew_page import RenewPage
@@ -28,6 +30,9 @@ _FAMILY = (
     "Kofi",
 )
 _DEVICES = ("phone", "tablet", "laptop", "work laptop", "reader", "watch", "old phone", "kitchen tablet", "camera")
+
+HALF_WAY = 12
+"""Devices of a household in the middle of a succession: a large family’s."""
 
 
 def household(seen: Snapshot, count: int) -> Snapshot:
@@ -112,6 +117,24 @@ def next_authority(count: int) -> Callable[[Window], None]:
     return begin
 
 
+def half_way(window: Window) -> None:
+    """What is to be done while devices change over, and where it stands on the axis."""
+    window.ways.days.emit()
+    many = _many(window, HALF_WAY)
+    if many is None or many.authority is None:
+        return
+    begun = many.at - timedelta(days=40)
+    taken = dict.fromkeys((Step.BEGIN, Step.TRUST, Step.GATEWAY), begun)
+    found = Succession(many.authority, many.authority, b"", Cause.PLANNED, taken)
+    steps = _plan(many).devices
+    goes = succession.due(Step.FINISH, begun, Cause.PLANNED, many.authority.not_after)
+    old = frozenset(serial for one in steps if one.carries is not Carries.DONE for serial in one.old)
+    seen_in = (Proof(many.at - timedelta(days=50), Way.TUNNEL, "192.0.2.7"),)
+    far = tuple(replace(one, not_after=one.not_after + timedelta(days=500), proofs=seen_in) for one in many.passes)
+    seen = replace(many, passes=far, succession=found, device_steps=steps, outgoing=Outgoing(old, goes))
+    window.outside.errands.seen.emit(seen)
+
+
 def _plan(seen: Snapshot) -> succession.Plan:
     stages = (Carries.DONE, Carries.HANDED_OVER, Carries.OLD, Carries.MADE, Carries.OLD)
     steps = tuple(
@@ -131,5 +154,5 @@ STATES = {
     f"{name}-{count}": (begin(count), (look,))
     for count, look in ((30, PLAIN[1]), (300, PLAIN[0]))
     for name, begin in (("board", board), ("days", days), ("renew", round_of), ("succession", next_authority))
-}
+} | {"days-half-way": (half_way, PLAIN[:2])}
 """What each state is called, and in which look it is drawn: the few by lamplight, the many on paper."""
