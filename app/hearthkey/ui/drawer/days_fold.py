@@ -9,7 +9,7 @@ from hearthkey.core.day_list import More
 from hearthkey.core.duties import MINUTES
 from hearthkey.core.sentences import duties as words
 from hearthkey.ui.controls.buttons import Button
-from hearthkey.ui.controls.labels import Label, Prose
+from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.dates import short_day
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.fonts import Role
@@ -38,7 +38,7 @@ class DaysFold(QWidget):
         lines = QVBoxLayout()
         lines.setSpacing(1)
         lines.addWidget(title)
-        lines.addWidget(Label(theme, Role.STATE, self._when(), color="ink2"))
+        lines.addWidget(Prose(theme, Role.STATE, self._when(), color="ink2"))
         row = QHBoxLayout()
         row.setSpacing(8)
         row.addLayout(lines, 1)
