@@ -177,6 +177,13 @@ class Verbs(RuleBasedStateMachine):
         self.home.reopen()
 
     @invariant()
+    def every_entry_knows_its_words(self) -> None:
+        """Broken if it fails: an entry stays English in a window of another language."""
+        if hasattr(self, "home"):
+            register = self.home.house.register
+            assert [one.sentence for one in register.diary() if not one.words] == []
+
+    @invariant()
     def states_and_list_are_those_of_the_model(self) -> None:
         """Broken if it fails: a verb did something else than its sentence says."""
         if not hasattr(self, "model"):
