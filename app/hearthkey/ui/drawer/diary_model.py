@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from itertools import islice
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt, QTimer
 
 from hearthkey.core.diary import DiaryEntry
 from hearthkey.core.diary_search import Subject, Subjects, Wanted, folded, wanted
@@ -37,6 +38,9 @@ class DiaryModel(QAbstractListModel):
         self._texts: dict[str, str] = {}
         self._said: dict[str, str] = {}
         self._told: dict[str, frozenset[Subject]] = {}
+        self._ahead: Iterator[DiaryEntry] = iter(())
+        self._idle = QTimer(self)
+        self._idle.timeout.connect(self._read_ahead)
 
     def show_entries(self, entries: tuple[DiaryEntry, ...], passes: Iterable[Pass] = ()) -> None:
         """Show a diary, oldest entry first as it was written.
@@ -52,6 +56,8 @@ class DiaryModel(QAbstractListModel):
         grew = entries[: len(self._entries)] == self._entries
         fresh = entries[len(self._entries) :]
         self._entries = entries
+        self._ahead = reversed(entries)
+        self._idle.start()
         if not grew:
             self._refill()
             return
@@ -125,12 +131,24 @@ class DiaryModel(QAbstractListModel):
     def _fits(self, entry: DiaryEntry) -> bool:
         if self._wanted.anything:
             return True
+        about = self._wanted.person or self._wanted.title
+        return self._wanted.fits(self._text_of(entry), self._tells_of(entry) if about else frozenset())
+
+    def _text_of(self, entry: DiaryEntry) -> str:
+        """What a search goes by."""
         if entry.link not in self._texts:
             said = self.said(entry)
             english = "" if said == entry.sentence else entry.sentence
             self._texts[entry.link] = folded(f"{said} {when(entry)} {english}")
-        about = self._wanted.person or self._wanted.title
-        return self._wanted.fits(self._texts[entry.link], self._tells_of(entry) if about else frozenset())
+        return self._texts[entry.link]
+
+    def _read_ahead(self) -> None:
+        """A slice at a time while nobody types: of ten thousand entries the first search would take seconds."""
+        some = list(islice(self._ahead, 50))
+        for entry in some:
+            self._text_of(entry)
+        if not some:
+            self._idle.stop()
 
     def _tells_of(self, entry: DiaryEntry) -> frozenset[Subject]:
         if entry.link not in self._told:
