@@ -15,7 +15,6 @@ from hearthkey.core.household import Authority, possessive
 from hearthkey.core.keysets import key_set
 from hearthkey.core.network import Caution
 from hearthkey.core.passes import Pass, State
-from hearthkey.core.phrases import sentences as joined
 from hearthkey.core.plans import Changes, EnrolPlan
 from hearthkey.core.renewal import Follow
 from hearthkey.core.secret import Secret

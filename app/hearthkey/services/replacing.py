@@ -9,7 +9,6 @@ from hearthkey.core import phrases
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import possessive
 from hearthkey.core.passes import Pass, State
-from hearthkey.core.phrases import sentences
 from hearthkey.core.plans import Changes, FollowPlan, ReplacePlan, StopPlan
 from hearthkey.core.renewal import Way
 from hearthkey.core.revocation import Reason, SignedList

@@ -1,4 +1,4 @@
-"""A bundle dragged out of the window as a real file, for whichever window it is dropped on."""
+"""A bundle dragged out of the window as real files, for whichever window they are dropped on."""
 
 from __future__ import annotations
 
@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from hearthkey.core.bundle import Form
 from hearthkey.core.copies import CopyWay
 from hearthkey.core.errors import HearthkeyError, Unavailable
+from hearthkey.core.passes import Pass
 from hearthkey.services.exporting import Exported
 from hearthkey.services.picking_up import carried
 from hearthkey.ui.errands import Errands
@@ -27,20 +28,21 @@ _FIRST_MOVE = 3
 """Pixels after which the file is made: a mere click writes nothing."""
 
 
-def parcel(path: Path) -> QMimeData:
-    """What is dragged: the address of a file that is there, and readable by its owner alone.
+def parcel(*paths: Path) -> QMimeData:
+    """What is dragged: the addresses of files that are there, and readable by their owner alone.
 
     Raises:
         Unavailable: folder-gone, write-failed.
     """
-    try:
-        mode = stat.S_IMODE(path.stat().st_mode)
-    except OSError as error:
-        raise Unavailable("folder-gone", path=str(path.parent), seen=error.strerror or str(error)) from error
-    if mode & 0o077:
-        raise Unavailable("write-failed", path=str(path), seen=f"{mode:o}")
+    for path in paths:
+        try:
+            mode = stat.S_IMODE(path.stat().st_mode)
+        except OSError as error:
+            raise Unavailable("folder-gone", path=str(path.parent), seen=error.strerror or str(error)) from error
+        if mode & 0o077:
+            raise Unavailable("write-failed", path=str(path), seen=f"{mode:o}")
     data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(path))])
+    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
     return data
 
 
@@ -79,7 +81,20 @@ class DragOut(QObject):
         self._from = QPoint()
         self._to = QPoint()
         self._preparing: set[str] = set()
+        self._forms: dict[str, Form] = {}
         self._kept: dict[str, tuple[QTimer, QDrag | None]] = {}
+
+    def form_of(self, one: Pass) -> Form:
+        """In which form a pass's bundle is dragged: the one that was chosen, else what suits its device."""
+        last = self._errands.last
+        suits = Form.PKCS12 if last is None else carried(last.kinds.of(one.kind))
+        return self._forms.get(one.serial, suits)
+
+    def choose(self, one: Pass, form: Form) -> None:
+        """Have it dragged in another form from now on; a file in the one before goes."""
+        if form is not self.form_of(one):
+            self._forms[one.serial] = form
+            self.forget(one.serial)
 
     def press(self, card: TicketCard, place: QPoint) -> None:
         """The button went down on a card."""
@@ -139,19 +154,17 @@ class DragOut(QObject):
             _say(card, self.tr("it cannot leave"))
             self._errands.trouble.emit(error)
 
-        last = self._errands.last
-        form = Form.PKCS12 if last is None else carried(last.kinds.of(card.one.kind))
-        self._errands.export(serial, form, folder, self, ready, failed, way=CopyWay.DRAG)
+        self._errands.export(serial, self.form_of(card.one), folder, self, ready, failed, way=CopyWay.DRAG)
 
     def _start(self) -> None:
         card = self._card
-        path = None if card is None else self._runtime.file_of(card.one.serial)
-        if card is None or path is None or card.one.serial in self._preparing:
+        paths = [] if card is None else self._runtime.files_of(card.one.serial)
+        if card is None or not paths or card.one.serial in self._preparing:
             return
         serial = card.one.serial
         self._card = None
         try:
-            data = parcel(path)
+            data = parcel(*paths)
         except Unavailable as error:
             self._errands.trouble.emit(error)
             return

@@ -44,12 +44,16 @@ class Runtime:
         _make_private(self._own / serial)
         return self._own / serial
 
-    def file_of(self, serial: str) -> Path | None:
-        """The file that lies there for a pass, or None."""
+    def files_of(self, serial: str) -> list[Path]:
+        """The files that lie there for a pass; none where nothing was made."""
         folder = self._own / serial
         if not folder.is_dir():
-            return None
-        return next((one for one in sorted(folder.iterdir()) if not one.name.startswith(".")), None)
+            return []
+        return [one for one in sorted(folder.iterdir()) if not one.name.startswith(".")]
+
+    def file_of(self, serial: str) -> Path | None:
+        """The first of them, or None."""
+        return next(iter(self.files_of(serial)), None)
 
     def forget(self, serial: str) -> None:
         """Remove a pass's file."""

@@ -8,6 +8,7 @@ from PySide6.QtCore import QPoint, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QPainter, QPen, QPolygonF, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from hearthkey.core.bundle import Form
 from hearthkey.core.kinds import Kinds
 from hearthkey.core.passes import Pass
 from hearthkey.services.snapshot import Snapshot
@@ -275,6 +276,13 @@ class Tray(QWidget):
         one, kinds = self.chosen(), self._kinds
         for way in WayOut if one is None or kinds is None else ways_out.fitting(kinds.of(one.kind)):
             menu.addAction(ways_out.short(way), partial(self._go, serial, way))
+        if one is not None and kinds is not None:
+            menu.addSeparator()
+            dragged = menu.addMenu(self.tr("Drag it as"))
+            for form in map(Form, kinds.of(one.kind).forms):
+                action = dragged.addAction(ways_out.form_title(form), partial(self.drag.choose, one, form))
+                action.setCheckable(True)
+                action.setChecked(form is self.drag.form_of(one))
         menu.popup(place)
 
     # How it fits

@@ -36,9 +36,8 @@ class Hand:
 
     def _carry(self, drag: QDrag) -> bool:
         urls = drag.mimeData().urls()
-        assert len(urls) == 1
-        path = Path(urls[0].toLocalFile())
-        self.carried.append((path, path.read_bytes(), stat.S_IMODE(path.stat().st_mode)))
+        for path in (Path(one.toLocalFile()) for one in urls):
+            self.carried.append((path, path.read_bytes(), stat.S_IMODE(path.stat().st_mode)))
         self.kept.append(drag)
         assert not drag.pixmap().isNull()
         return True
@@ -158,6 +157,32 @@ def test_a_file_that_others_can_read_is_not_dragged(tmp_path: Path) -> None:
         parcel(path)
     path.chmod(0o600)
     assert parcel(path).urls()[0].toLocalFile() == str(path)
+
+
+def test_it_is_dragged_in_the_form_that_was_chosen(qtbot: QtBot, theme: Theme, tmp_path: Path) -> None:
+    """If this failed, a relative who needs an archive would be dragged something that their computer cannot open."""
+    hand = Hand(qtbot, theme, tmp_path)
+    hand.press()
+    hand.move(40)
+    qtbot.waitUntil(lambda: len(hand.carried) == 1, timeout=5000)
+    before = hand.carried[0][0]
+    hand.drag.choose(LAPTOP, Form.ARCHIVE)
+    assert not before.exists()
+    assert hand.drag.form_of(LAPTOP) is Form.ARCHIVE
+    hand.press()
+    hand.move(40)
+    qtbot.waitUntil(lambda: len(hand.carried) == 2, timeout=5000)
+    assert [one[1] for one in _exports(hand)] == [Form.PKCS12, Form.ARCHIVE]
+    hand.runtime.tidy()
+
+
+def test_a_form_of_several_files_takes_all_of_them_along(tmp_path: Path) -> None:
+    """If this failed, a set-up script would arrive without the container that it brings."""
+    paths = [tmp_path / "laptop.ps1", tmp_path / "laptop.p12"]
+    for path in paths:
+        path.write_bytes(b"x")
+        path.chmod(0o600)
+    assert [one.toLocalFile() for one in parcel(*paths).urls()] == [str(path) for path in paths]
 
 
 def _exports(hand: Hand) -> list[tuple[str, Form, Path]]:
