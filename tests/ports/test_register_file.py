@@ -20,7 +20,7 @@ from tests.fakes.clock import NOW
 from tests.fakes.home import founded
 
 PAST = Path(__file__).parents[1] / "past"
-SPOKEN = 10
+SPOKEN = 8
 """Up to this version an entry of the diary did not know what its sentence was made of."""
 
 

@@ -10,15 +10,12 @@ from pathlib import Path
 from hearthkey.adapters.register import (  # noqa: F401 - their steps are registered by being read
     schema_adopted,
     schema_deputy,
-    schema_diary_words,
     schema_gateway,
     schema_hand_over,
-    schema_keepsakes,
     schema_renewal,
     schema_sealed,
-    schema_shown,
     schema_succession,
-    schema_way_in,
+    schema_years,
 )
 from hearthkey.adapters.register.schema import MIGRATIONS, Migration
 from hearthkey.core.errors import Unavailable

@@ -4,10 +4,7 @@ from __future__ import annotations
 
 from sqlite3 import Connection
 
-from hearthkey.adapters.register.schema import migration
 
-
-@migration(to=11)
 def words(connection: Connection) -> None:
     """The chain is over `diary` alone; an entry without words, or whose words make another sentence, stays English."""
     connection.execute(

@@ -5,8 +5,6 @@ from __future__ import annotations
 import re
 from sqlite3 import Connection
 
-from hearthkey.adapters.register.schema import migration
-
 _TABLES = """
 CREATE TABLE paper_made (
     id INTEGER PRIMARY KEY,
@@ -23,7 +21,6 @@ CREATE TABLE stop_set (
 _TOLD = re.compile(r"stop lists? beside revocation list (\d+)\b")
 
 
-@migration(to=9)
 def keepsakes(connection: Connection) -> None:
     """What was given out before is taken from the diary; a paper of that time has the first CA's key.
 

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from sqlite3 import Connection
 
-from hearthkey.adapters.register.schema import migration
-
 _TABLE = """
 CREATE TABLE copy_anew (
     id INTEGER PRIMARY KEY,
@@ -24,7 +22,6 @@ SELECT id, serial, form, way, place, names, made, tidied FROM copy ORDER BY id
 """
 
 
-@migration(to=10)
 def shown(connection: Connection) -> None:
     """SQLite alters no CHECK, so the table is made anew, with every row, index and trigger of the old one.
 

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from sqlite3 import Connection
 
-from hearthkey.adapters.register.schema import migration
-
 _TABLE = """
 CREATE TABLE way_in_check (
     id INTEGER PRIMARY KEY,
@@ -17,7 +15,6 @@ CREATE TABLE way_in_check (
 """
 
 
-@migration(to=12)
 def checks(connection: Connection) -> None:
     """`links` is JSON: of each link its place, verdict, finding and facts, in the order of the packet."""
     connection.execute(_TABLE)
