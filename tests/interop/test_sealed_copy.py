@@ -12,13 +12,17 @@ from pathlib import Path
 
 import pytest
 
+from hearthkey.core import deputy
+from hearthkey.core.diary import first_misfit
 from hearthkey.core.secret import Secret
-from hearthkey.pki import copy_lock
+from hearthkey.core.succession import Step
+from hearthkey.pki import copy_lock, deputy_lock
 from tests.fakes.home import PASSPHRASE, PracticeHouse, World, at_home
 from tests.judges import needs
 
 PAST = Path(__file__).parent.parent / "past"
-OLD_ONES = sorted(PAST.glob("*.sealed.tar"))
+OLD_ONES = sorted(PAST.glob("[0-9]*.sealed.tar"))
+GROWN = sorted(PAST.glob("grown-*.sealed.tar"))
 
 
 def with_words(command: list[str], words: Secret[str], folder: Path) -> bytes:
@@ -85,5 +89,41 @@ def test_a_copy_of_every_released_version_comes_back(path: Path, tmp_path: Path)
 
 
 def test_there_is_a_copy_of_a_past_version() -> None:
-    """Otherwise the test above would look at nothing."""
+    """Otherwise the tests around this one would look at nothing."""
     assert OLD_ONES
+    assert GROWN
+
+
+@pytest.mark.parametrize("by_parts", [False, True], ids=["by the passphrase", "by two parts"])
+@pytest.mark.parametrize("path", GROWN, ids=lambda path: path.name)
+def test_a_grown_household_comes_back_with_all_that_grew(path: Path, tmp_path: Path, *, by_parts: bool) -> None:
+    """Otherwise a copy brings the devices back and forgets the second CA, the renewals, or who may take over."""
+    world = World()
+    world.clock.forward(days=301)
+    house = PracticeHouse(tmp_path / "data", world)
+    house.__dict__.update(copy_locks=copy_lock, deputy_locks=deputy_lock)
+    house.enter()
+    try:
+        data, words = path.read_bytes(), PASSPHRASE
+        if by_parts:
+            lines = path.with_name(path.name.replace(".sealed.tar", ".parts.txt")).read_text(encoding="ascii")
+            parts = [deputy.read(line, house.deputies.words) for line in lines.splitlines()[::2]]
+            words = house.deputies.opening(data, tuple(parts)).household
+        with house.restoring.preview(data, words) as plan:
+            house.restoring.apply(plan)
+        register = house.register
+        succession = register.succession()
+        assert succession is not None
+        assert set(succession.taken) == {Step.BEGIN, Step.TRUST}
+        assert len(register.authorities()) == 2
+        (follow,) = register.follows()
+        assert {one.serial for one in register.passes() if one.device == "laptop"} == {follow.old, follow.new}
+        assert [one.person for one in register.visits()] == ["Odile"]
+        assert [one.host for one in register.former_hosts()] == ["home.quince.example"]
+        assert register.deputy_set() is not None
+        assert register.stop_set() is not None
+        house.keyholder.unlock(register, house.vault, words)
+        house.succeeding.go_on(told=True)
+        assert first_misfit(register.diary(), written=register.diary_written()) is None
+    finally:
+        house.leave()
