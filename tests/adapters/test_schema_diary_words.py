@@ -9,11 +9,11 @@ from pathlib import Path
 
 import pytest
 
-from hearthkey.adapters.register import migrations, schema_diary_words
+from hearthkey.adapters.register import migrations, schema_years
 from hearthkey.adapters.register.rows import DIARY, diary_entry
 from hearthkey.adapters.register.schema import MIGRATIONS
 
-THIS = next(number for number, step in MIGRATIONS.items() if step is schema_diary_words.words)
+THIS = next(number for number, step in MIGRATIONS.items() if step is schema_years.ninth)
 PAST = Path(__file__).parents[1] / "past" / "register-8.db"
 
 
