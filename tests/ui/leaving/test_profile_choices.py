@@ -92,9 +92,23 @@ def test_a_name_that_no_wifi_has_is_told_in_place(phone: Scene, way: WayOut) -> 
 def test_a_choice_of_the_command_line_is_not_lost(phone: Scene) -> None:
     """If this failed, opening this page would take the CA's signature from all profiles that follow."""
     choices = phone.page.left.rows.choices
-    assert choices.signed.value() == ""
+    assert (choices.signed.value(), choices.caution.isVisible()) == (BY_CA, True)
     choices.connects.segments()[1].click()
     assert phone.errands.asked("choose") == [ConnectChoices(by_itself=True, signer=BY_CA)]
+
+
+def test_the_signature_of_the_ca_is_chosen_with_the_keyboard_and_says_what_it_takes(phone: Scene) -> None:
+    """If this failed, the CA's signature could be chosen at the command line alone, or without its caution."""
+    choices = phone.page.left.rows.choices
+    assert not choices.caution.isVisible()
+    choices.signed.segments()[0].setFocus()
+    for _step in range(2):
+        QTest.keyClick(choices.signed, Qt.Key.Key_Right)
+    assert phone.errands.asked("choose")[-1] == ConnectChoices(signer=BY_CA)
+    assert "household has to be open" in choices.caution.text()
+    assert choices.caution.isVisible()
+    choices.signed.segments()[0].click()
+    assert not choices.caution.isVisible()
 
 
 @pytest.mark.parametrize("last", [AWAY])

@@ -9,7 +9,9 @@ from hearthkey.core.connect_choices import BY_CA, BY_GATEWAY, NOBODY, ConnectCho
 from hearthkey.core.errors import Refused
 from hearthkey.ui.controls.choice import Choice
 from hearthkey.ui.controls.fields import Labelled, Line
+from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.text import mended
+from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
 _BY_HAND, _AWAY = "by-hand", "away"
@@ -37,11 +39,17 @@ class ProfileChoices(QWidget):
             self.wifis,
             hint=self.tr("Elsewhere and on mobile data it connects. The names stand readable in the profile."),
         )
-        signed = [(NOBODY, self.tr("Not signed")), (BY_GATEWAY, self.tr("Signed with the gateway’s key"))]
+        signed = [(NOBODY, self.tr("Nobody’s")), (BY_GATEWAY, self.tr("The gateway’s")), (BY_CA, self.tr("The CA’s"))]
         self.signed = Choice(theme, self.tr("Whose key signs the profile"), signed)
+        caution = self.tr(
+            "The CA key signs each profile once, so the household has to be open. "
+            "A device that does not trust this CA yet may show the signature as not verified."
+        )
+        self.caution = Prose(theme, Role.STATE, caution, color="ink2")
+        self.signed.segments()[-1].setAccessibleDescription(caution)
         self._column = QVBoxLayout(self)
         self._column.setSpacing(8)
-        for part in (self.connects, self._asked, self.signed):
+        for part in (self.connects, self._asked, self.signed, self.caution):
             edge = QVBoxLayout()
             ring = 0 if part is self._asked else Line.RING
             edge.setContentsMargins(ring, 0, ring, 0)
@@ -62,6 +70,7 @@ class ProfileChoices(QWidget):
     def _ask(self) -> None:
         self._asked.trouble("")
         self._asked.setVisible(self.connects.value() == _AWAY)
+        self.caution.setVisible(self.signed.value() == BY_CA)
 
     def _choose(self) -> None:
         self._ask()
@@ -72,10 +81,7 @@ class ProfileChoices(QWidget):
         self._kept = kept
         self.connects.take(_AWAY if kept.by_itself else _BY_HAND)
         self.wifis.setText(", ".join(kept.own_wifi))
-        if kept.signer == BY_CA:  # chosen at the command line, where the CA's passphrase is asked for each profile
-            self.signed.leave()
-        else:
-            self.signed.take(kept.signer)
+        self.signed.take(kept.signer)
         self._ask()
 
     def settle(self) -> bool:
@@ -87,7 +93,7 @@ class ProfileChoices(QWidget):
         by_itself = self.connects.value() == _AWAY
         typed = [one.strip() for one in self.wifis.text().split(",")] if by_itself else self._kept.own_wifi
         try:
-            made = choices(by_itself=by_itself, own_wifi=typed, signer=self.signed.value() or self._kept.signer)
+            made = choices(by_itself=by_itself, own_wifi=typed, signer=self.signed.value())
         except Refused as error:
             self._asked.trouble(mended(error))
             return False
