@@ -49,6 +49,11 @@
         <translation>Hilfe zu dieser Stelle</translation>
     </message>
     <message>
+        <source>Kinds of devices</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>Gerätearten</translation>
+    </message>
+    <message>
         <source>Lock the household</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation>Haushalt verschließen</translation>
@@ -57,6 +62,11 @@
         <source>Lost or stolen</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation>Verloren oder gestohlen</translation>
+    </message>
+    <message>
+        <source>Moving day</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>Umzugstag</translation>
     </message>
     <message>
         <source>New device</source>
@@ -102,6 +112,16 @@
         <source>Sheet, card and messages</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation>Blatt, Karte und Nachrichten</translation>
+    </message>
+    <message>
+        <source>The CA key is gone</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>Der CA-Schlüssel ist weg</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>Der Weg hinein</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -420,6 +440,29 @@
         <source>lock or find the device from afar, block the SIM, change the mail password.</source>
         <extracomment>What stands on the sheet &quot;Lost or stolen&quot;, from its head to its last line.</extracomment>
         <translation>das Gerät aus der Ferne sperren oder orten, die SIM-Karte sperren lassen, das Mail-Passwort ändern.</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarFile</name>
+    <message>
+        <source>&amp;Calendar file…</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>&amp;Kalenderdatei …</translation>
+    </message>
+    <message>
+        <source>Calendar file (*.ics)</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>Kalenderdatei (*.ics)</translation>
+    </message>
+    <message>
+        <source>It lies in {folder} as {name}. Open it with the family’s calendar. When the days have changed, write it again: the calendar takes the new days for the old ones.</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>Sie liegt in {folder} als {name}. Öffne sie mit dem Kalender der Familie. Wenn sich die Tage geändert haben, schreib sie neu: Der Kalender nimmt die neuen Tage statt der alten.</translation>
+    </message>
+    <message>
+        <source>The days, for a calendar</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>Die Tage, für einen Kalender</translation>
     </message>
 </context>
 <context>
@@ -810,6 +853,11 @@
         <translation>Keine Kopie hat diesen Computer verlassen.</translation>
     </message>
     <message>
+        <source>None lies anywhere: each is gone, opens nothing any more, or was only on the screen.</source>
+        <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
+        <translation>Nirgends liegt eine: Jede ist weg, öffnet nichts mehr oder war nur auf dem Bildschirm.</translation>
+    </message>
+    <message>
         <source>Not &amp;gone after all</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
         <translation>Doch nicht &amp;weg</translation>
@@ -851,6 +899,29 @@
     </message>
 </context>
 <context>
+    <name>DaysFold</name>
+    <message>
+        <source>Hide them</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>Namen ausblenden</translation>
+    </message>
+    <message>
+        <source>Name them</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>Namen zeigen</translation>
+    </message>
+    <message>
+        <source>by {first} to {last}, {minutes} min each</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>fällig {first} bis {last}, je {minutes} min</translation>
+    </message>
+    <message>
+        <source>{title}, by {day}</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>{title}, bis {day}</translation>
+    </message>
+</context>
+<context>
     <name>DaysPage</name>
     <message>
         <source>Copies</source>
@@ -868,6 +939,11 @@
         <translation>Ansehen</translation>
     </message>
     <message>
+        <source>Make it</source>
+        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
+        <translation>Erstellen</translation>
+    </message>
+    <message>
         <source>Nothing to do until {day}.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Nichts zu tun bis {day}.</translation>
@@ -876,11 +952,6 @@
         <source>Nothing to do.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Nichts zu tun.</translation>
-    </message>
-    <message>
-        <source>One more comes later.</source>
-        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>Eine Sache kommt später noch.</translation>
     </message>
     <message>
         <source>One thing to do now, about {minutes} minutes.</source>
@@ -908,6 +979,11 @@
         <translation>Signieren</translation>
     </message>
     <message>
+        <source>On paper</source>
+        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
         <source>Try it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Ausprobieren</translation>
@@ -926,11 +1002,6 @@
         <source>by {day}, {minutes} min</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>bis {day}, {minutes} min</translation>
-    </message>
-    <message>
-        <source>{count} more come later.</source>
-        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>{count} Sachen kommen später noch.</translation>
     </message>
     <message>
         <source>{count} things to do now, about {minutes} minutes.</source>
@@ -1062,6 +1133,21 @@
         <source>The fifteen words, or the text of the code</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
         <translation>Die fünfzehn Wörter oder der Text des Codes</translation>
+    </message>
+    <message>
+        <source>The stop set of {day} does not know a device that began on {newcomer}. Make it anew.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation>Der Sperrsatz vom {day} kennt ein Gerät nicht, das am {newcomer} begonnen hat. Erstelle ihn neu.</translation>
+    </message>
+    <message>
+        <source>The stop set of {day} is of list {old}, the newest one.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation>Der Sperrsatz vom {day} gehört zu Liste {old}, der neuesten.</translation>
+    </message>
+    <message>
+        <source>The stop set of {day} is of list {old}; list {new} is out since {since}. Make it anew.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation>Der Sperrsatz vom {day} gehört zu Liste {old}; Liste {new} gibt es seit dem {since}. Erstelle ihn neu.</translation>
     </message>
     <message>
         <source>They are thrown away. What was printed of them opens nothing; destroy it.</source>
@@ -1830,22 +1916,22 @@
     <name>DragOut</name>
     <message>
         <source>it cannot leave</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>kann nicht hinaus</translation>
     </message>
     <message>
         <source>preparing …</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>wird vorbereitet …</translation>
     </message>
     <message>
         <source>preparing, drag again</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>wird vorbereitet, noch einmal ziehen</translation>
     </message>
     <message>
         <source>ready, drag again</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>bereit, noch einmal ziehen</translation>
     </message>
 </context>
@@ -2116,6 +2202,39 @@
         <source>Undo</source>
         <extracomment>The line at the bottom: what was said and done, how to take it back, where the diary is.</extracomment>
         <translation>Rückgängig</translation>
+    </message>
+</context>
+<context>
+    <name>ForwardingPage</name>
+    <message>
+        <source>&amp;Internet address that the router’s pages show</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>&amp;Internetadresse, die die Seiten des Routers zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF …</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Als &amp;PDF speichern …</translation>
+    </message>
+    <message>
+        <source>Address of the gateway at &amp;home</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Adresse des Gateways zu &amp;Hause</translation>
+    </message>
+    <message>
+        <source>Forwarding sheet</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Weiterleitungsblatt</translation>
+    </message>
+    <message>
+        <source>It lies in {path}.</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Es liegt in {path}.</translation>
+    </message>
+    <message>
+        <source>Where the sheet is saved</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Wo das Blatt gespeichert wird</translation>
     </message>
 </context>
 <context>
@@ -2643,42 +2762,72 @@
     <name>Headline</name>
     <message>
         <source>Deliver now</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Jetzt liefern</translation>
     </message>
     <message>
+        <source>Hand it over</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
         <source>Hand over {title}</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>{title} übergeben</translation>
     </message>
     <message>
+        <source>Look at it</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Look at {title}</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>{title} ansehen</translation>
+    </message>
+    <message>
+        <source>Renew it</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Erneuern</translation>
+    </message>
+    <message>
+        <source>Renew the gateway’s certificate</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Zertifikat des Gateways erneuern</translation>
+    </message>
+    <message>
         <source>Renew {title}</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>{title} erneuern</translation>
     </message>
     <message>
         <source>Say less at the top</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Oben weniger sagen</translation>
     </message>
     <message>
         <source>Sign the next list</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Nächste Liste signieren</translation>
     </message>
     <message>
+        <source>The next CA</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Die nächste CA</translation>
+    </message>
+    <message>
         <source>What that means</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Was das heißt</translation>
     </message>
     <message>
         <source>less</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>weniger</translation>
     </message>
     <message>
         <source>more</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>mehr</translation>
     </message>
 </context>
@@ -2869,6 +3018,11 @@
         <translation>Jemand übernimmt</translation>
     </message>
     <message>
+        <source>The clock was ahead, and is right now: sign the list by it</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation>Die Uhr ging vor und stimmt jetzt: Liste nach ihr signieren</translation>
+    </message>
+    <message>
         <source>The household</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>Der Haushalt</translation>
@@ -2993,6 +3147,59 @@
     </message>
 </context>
 <context>
+    <name>KeyGonePage</name>
+    <message>
+        <source>&amp;Begin with the next CA</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Mit der nächsten CA &amp;beginnen</translation>
+    </message>
+    <message>
+        <source>&amp;Go on as after a theft</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Weiter wie nach einem &amp;Diebstahl</translation>
+    </message>
+    <message>
+        <source>&amp;Go on with the next CA</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>&amp;Weiter mit der nächsten CA</translation>
+    </message>
+    <message>
+        <source>&amp;Make a new CA beside it</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Daneben eine &amp;neue CA anlegen</translation>
+    </message>
+    <message>
+        <source>&amp;Sealed copies</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>&amp;Versiegelte Kopien</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Verloren</translation>
+    </message>
+    <message>
+        <source>Perhaps stolen</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Vielleicht gestohlen</translation>
+    </message>
+    <message>
+        <source>Stop a &amp;device first</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Zuerst ein &amp;Gerät sperren</translation>
+    </message>
+    <message>
+        <source>The CA key is gone</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Der CA-Schlüssel ist weg</translation>
+    </message>
+    <message>
+        <source>What has happened</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Was geschehen ist</translation>
+    </message>
+</context>
+<context>
     <name>KeyPaperPage</name>
     <message>
         <source>&amp;Print…</source>
@@ -3043,6 +3250,16 @@
         <source>Letter</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
         <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Of two keys this is the newer one, good until {end}. The older one is lost.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation>Von zwei Schlüsseln ist dies der neuere, gültig bis {end}. Der ältere ist verloren.</translation>
+    </message>
+    <message>
+        <source>Of two keys this is the newer one, good until {end}. The older one, until {old}, is on the paper made before {since}: keep both until the old CA has been put away.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation>Von zwei Schlüsseln ist dies der neuere, gültig bis {end}. Der ältere, gültig bis {old}, steht auf dem Papier, das vor dem {since} entstanden ist: Bewahre beide auf, bis die alte CA weggelegt ist.</translation>
     </message>
     <message>
         <source>Page</source>
@@ -3111,6 +3328,152 @@
         <source>(your own file, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
         <translation>(eigene Datei, nicht an einem Gerät ausprobiert)</translation>
+    </message>
+</context>
+<context>
+    <name>KindsPage</name>
+    <message>
+        <source>&amp;Correct it, or begin another from it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>&amp;Berichtigen oder eine andere daraus beginnen</translation>
+    </message>
+    <message>
+        <source>&amp;Keep it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Be&amp;halten</translation>
+    </message>
+    <message>
+        <source>&amp;Put aside</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>&amp;Weglegen</translation>
+    </message>
+    <message>
+        <source>&amp;Set yours aside</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>&amp;Eigene weglegen</translation>
+    </message>
+    <message>
+        <source>(not tried on a device)</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>(nicht an einem Gerät ausprobiert)</translation>
+    </message>
+    <message>
+        <source>(tried on a device)</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>(an einem Gerät ausprobiert)</translation>
+    </message>
+    <message>
+        <source>It is whole, and will be a kind more.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Alles ist vollständig, es wird eine weitere Art.</translation>
+    </message>
+    <message>
+        <source>It is whole, and will stand for the one of that name.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Alles ist vollständig, es tritt an die Stelle der Art dieses Namens.</translation>
+    </message>
+    <message>
+        <source>Kinds of devices</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Gerätearten</translation>
+    </message>
+    <message>
+        <source>Known to go wrong</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Was bekanntlich schiefgeht</translation>
+    </message>
+    <message>
+        <source>Leave its name to correct it; give another to add a kind.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Lass den Namen stehen, um sie zu berichtigen; gib einen anderen an, um eine Art hinzuzufügen.</translation>
+    </message>
+    <message>
+        <source>What is known of it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Was darüber bekannt ist</translation>
+    </message>
+    <message>
+        <source>What to do on it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Was darauf zu tun ist</translation>
+    </message>
+    <message>
+        <source>Where this was read</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Wo das gelesen wurde</translation>
+    </message>
+    <message>
+        <source>Which kind</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Welche Art</translation>
+    </message>
+    <message>
+        <source>Yours is taken away. Devices of it stay as they are, and count as something else.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Deine ist entfernt. Geräte dieser Art bleiben, wie sie sind, und zählen als etwas anderes.</translation>
+    </message>
+    <message>
+        <source>Yours is taken away. The one that came with the app stands again.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Deine ist entfernt. Die mit der App gelieferte gilt wieder.</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>last checked</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>zuletzt geprüft</translation>
+    </message>
+    <message>
+        <source>old container</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>alter Container</translation>
+    </message>
+    <message>
+        <source>strong container</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>starker Container</translation>
+    </message>
+    <message>
+        <source>takes</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>nimmt</translation>
+    </message>
+    <message>
+        <source>versions</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Versionen</translation>
+    </message>
+    <message>
+        <source>{kind} is known from now on. For that the household was opened anew, and is locked.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>{kind} ist ab jetzt bekannt. Dafür wurde der Haushalt neu geöffnet und ist verschlossen.</translation>
+    </message>
+    <message>
+        <source>{kind}, yours</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>{kind}, eigene</translation>
+    </message>
+</context>
+<context>
+    <name>LearnedWords</name>
+    <message>
+        <source>&amp;Hide the passphrase</source>
+        <extracomment>The household&apos;s passphrase, for whoever opened a copy with parts and never knew it: shown when asked for.</extracomment>
+        <translation>Passphrase &amp;verbergen</translation>
+    </message>
+    <message>
+        <source>&amp;Show the passphrase</source>
+        <extracomment>The household&apos;s passphrase, for whoever opened a copy with parts and never knew it: shown when asked for.</extracomment>
+        <translation>Passphrase &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>The household’s passphrase is yours to keep now: without it nothing is signed here. Write it down, away from every copy and from the paper. Then make new parts, for these were used.</source>
+        <extracomment>The household&apos;s passphrase, for whoever opened a copy with parts and never knew it: shown when asked for.</extracomment>
+        <translation>Die Passphrase des Haushalts bewahrst jetzt du auf: Ohne sie wird hier nichts signiert. Schreib sie auf, getrennt von jeder Kopie und vom Papier. Erstelle danach neue Teile, denn diese sind benutzt.</translation>
     </message>
 </context>
 <context>
@@ -3231,6 +3594,122 @@
     </message>
 </context>
 <context>
+    <name>MovingPage</name>
+    <message>
+        <source>&amp;Call it off</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>&amp;Absagen</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this list</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Diese Liste &amp;behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Yes, call it off</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>&amp;Ja, absagen</translation>
+    </message>
+    <message>
+        <source>A new line, so a new address outside.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Ein neuer Anschluss, also eine neue Adresse nach außen.</translation>
+    </message>
+    <message>
+        <source>Another gateway box</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Eine andere Gateway-Box</translation>
+    </message>
+    <message>
+        <source>Another host name</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Ein anderer Hostname</translation>
+    </message>
+    <message>
+        <source>Another provider</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Ein anderer Anbieter</translation>
+    </message>
+    <message>
+        <source>Another router</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Ein anderer Router</translation>
+    </message>
+    <message>
+        <source>Moving day</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Umzugstag</translation>
+    </message>
+    <message>
+        <source>Other subnets at home</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Andere Subnetze zu Hause</translation>
+    </message>
+    <message>
+        <source>The addresses of things at home.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Die Adressen der Dinge zu Hause.</translation>
+    </message>
+    <message>
+        <source>The box that passes packets on.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Der Kasten, der Pakete weiterreicht.</translation>
+    </message>
+    <message>
+        <source>The computer that lets devices in.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Der Rechner, der Geräte einlässt.</translation>
+    </message>
+    <message>
+        <source>The list goes; what was done stays as it is.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Die Liste verschwindet; was getan ist, bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>The move is &amp;over</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Der &amp;Umzug ist vorbei</translation>
+    </message>
+    <message>
+        <source>The new host name</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Der neue Hostname</translation>
+    </message>
+    <message>
+        <source>What devices look for from outside.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Wonach Geräte von außen suchen.</translation>
+    </message>
+    <message>
+        <source>What will be at home, with commas between</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Was zu Hause gelten wird, mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>What will be new?</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Was wird neu sein?</translation>
+    </message>
+</context>
+<context>
+    <name>MovingSteps</name>
+    <message>
+        <source>Done</source>
+        <extracomment>The steps of a move as a list: when, what, why, whom it touches; done, or to be done again.</extracomment>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Not done after all</source>
+        <extracomment>The steps of a move as a list: when, what, why, whom it touches; done, or to be done again.</extracomment>
+        <translation>Doch nicht erledigt</translation>
+    </message>
+    <message>
+        <source>Show me where</source>
+        <extracomment>The steps of a move as a list: when, what, why, whom it touches; done, or to be done again.</extracomment>
+        <translation>Zeig mir, wo</translation>
+    </message>
+</context>
+<context>
     <name>NamingCard</name>
     <message>
         <source>It was made elsewhere. Whose is it?</source>
@@ -3256,6 +3735,109 @@
         <source>Whose device is it?</source>
         <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
         <translation>Wessen Gerät ist es?</translation>
+    </message>
+</context>
+<context>
+    <name>NetworkPage</name>
+    <message>
+        <source>&amp;Forwarding sheet</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>&amp;Weiterleitungsblatt</translation>
+    </message>
+    <message>
+        <source>&amp;Internet address that the router’s pages show</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>&amp;Internetadresse, die die Seiten des Routers zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Largest packet of the line, octets</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Größtes &amp;Paket der Leitung, Oktette</translation>
+    </message>
+    <message>
+        <source>1500 on most lines, 1492 behind PPPoE. Empty: as the gateway pack has it.</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>1500 bei den meisten Leitungen, 1492 hinter PPPoE. Leer: wie es in den Dateien des Gateways steht.</translation>
+    </message>
+    <message>
+        <source>Away from home</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Unterwegs</translation>
+    </message>
+    <message>
+        <source>Change the se&amp;ttings</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>&amp;Einstellungen ändern</translation>
+    </message>
+    <message>
+        <source>Every width</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Jede Breite</translation>
+    </message>
+    <message>
+        <source>IPv4</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>IPv4</translation>
+    </message>
+    <message>
+        <source>IPv6</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>IPv6</translation>
+    </message>
+    <message>
+        <source>Network plan</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Netzplan</translation>
+    </message>
+    <message>
+        <source>Quiet subnets</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Ruhige Subnetze</translation>
+    </message>
+    <message>
+        <source>Room in a packet</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Platz in einem Paket</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Der Weg hinein</translation>
+    </message>
+    <message>
+        <source>Through the tunnel</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Durch den Tunnel</translation>
+    </message>
+    <message>
+        <source>What the &amp;gateway encrypts, Mbit/s</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Was das &amp;Gateway verschlüsselt, Mbit/s</translation>
+    </message>
+    <message>
+        <source>What the line &amp;sends, Mbit/s</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Was die Leitung &amp;sendet, Mbit/s</translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Was zu erwarten ist</translation>
+    </message>
+    <message>
+        <source>What you know of router and line</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Was du von Router und Leitung weißt</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>with NAT</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>mit NAT</translation>
     </message>
 </context>
 <context>
@@ -3345,6 +3927,47 @@
     </message>
 </context>
 <context>
+    <name>OnePart</name>
+    <message>
+        <source>A picture of the code on a part</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Ein Bild vom Code auf einem Teil</translation>
+    </message>
+    <message>
+        <source>From a picture…</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Aus einem Bild…</translation>
+    </message>
+    <message>
+        <source>Part {number} of {count}, set {name}. It is whole.</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Teil {number} von {count}, Satz {name}. Er ist unversehrt.</translation>
+    </message>
+</context>
+<context>
+    <name>Openers</name>
+    <message>
+        <source>&amp;Passphrase of the household</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>&amp;Passphrase des Haushalts</translation>
+    </message>
+    <message>
+        <source>Nobody knows the passphrase: two of the deputy’s parts</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>Niemand kennt die Passphrase: zwei Teile der Vertretung</translation>
+    </message>
+    <message>
+        <source>Passphrase of the &amp;copies</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>Passphrase der &amp;Kopien</translation>
+    </message>
+    <message>
+        <source>The copies have a passphrase of their own</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>Die Kopien haben eine eigene Passphrase</translation>
+    </message>
+</context>
+<context>
     <name>Outcome</name>
     <message>
         <source>Close</source>
@@ -3430,6 +4053,11 @@
 </context>
 <context>
     <name>PaperChoices</name>
+    <message>
+        <source>How the bundle gets there</source>
+        <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
+        <translation>Wie das Bündel dorthin kommt</translation>
+    </message>
     <message>
         <source>Language</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
@@ -3777,19 +4405,29 @@
         <translation>Anderswo und mit mobilen Daten verbindet es sich. Die Namen stehen lesbar im Profil.</translation>
     </message>
     <message>
-        <source>Not signed</source>
+        <source>Nobody’s</source>
         <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
-        <translation>Nicht signiert</translation>
-    </message>
-    <message>
-        <source>Signed with the gateway’s key</source>
-        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
-        <translation>Mit dem Schlüssel des Gateways signiert</translation>
+        <translation>Keiner</translation>
     </message>
     <message>
         <source>The &amp;Wi-Fis at home, where it stays off; a comma between two</source>
         <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
         <translation>Die &amp;WLANs zu Hause, in denen es aus bleibt; dazwischen ein Komma</translation>
+    </message>
+    <message>
+        <source>The CA key signs each profile once, so the household has to be open. A device that does not trust this CA yet may show the signature as not verified.</source>
+        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
+        <translation>Der Schlüssel der CA signiert jedes Profil einmal, also muss der Haushalt offen sein. Ein Gerät, das dieser CA noch nicht vertraut, zeigt die Signatur vielleicht als nicht überprüft.</translation>
+    </message>
+    <message>
+        <source>The CA’s</source>
+        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
+        <translation>Der der CA</translation>
+    </message>
+    <message>
+        <source>The gateway’s</source>
+        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
+        <translation>Der des Gateways</translation>
     </message>
     <message>
         <source>When switched on</source>
@@ -4074,14 +4712,14 @@
         <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
-        <source>&amp;Passphrase of the household</source>
-        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation>&amp;Passphrase des Haushalts</translation>
-    </message>
-    <message>
         <source>A sealed copy. Its passphrase is wanted now.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
         <translation>Eine versiegelte Kopie. Jetzt fehlt ihre Passphrase.</translation>
+    </message>
+    <message>
+        <source>A sealed copy. Two parts of one set are wanted now.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation>Eine versiegelte Kopie. Jetzt braucht es zwei Teile eines Satzes.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -4112,16 +4750,6 @@
         <source>No code of a paper was found there. Scan it again, straight, or type its lines.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
         <translation>Dort war kein Code eines Papiers zu finden. Scanne es noch einmal, gerade, oder tipp seine Zeilen.</translation>
-    </message>
-    <message>
-        <source>Passphrase of the &amp;copies</source>
-        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation>Passphrase der &amp;Kopien</translation>
-    </message>
-    <message>
-        <source>The copies have a passphrase of their own</source>
-        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation>Die Kopien haben eine eigene Passphrase</translation>
     </message>
     <message>
         <source>The paper has been read. Its passphrase is wanted now.</source>
@@ -4190,9 +4818,14 @@
         <translation>Eine in einen &amp;Ordner schreiben…</translation>
     </message>
     <message>
-        <source>A sealed copy holds everything: the register, the CA key, the household’s secrets. The app writes one into its own folder after every change and keeps the last ten. They die with this computer, so carry one away now and then. It opens with the household’s passphrase, and with any age tool.</source>
+        <source>A sealed copy holds everything: the register, the CA key, the household’s secrets. The app writes one into its own folder after every change and keeps the last ten. They die with this computer, so carry one away now and then, or bring one to the gateway: later ones follow it there. It opens with the household’s passphrase, and with any age tool.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation>Eine versiegelte Kopie enthält alles: das Register, den CA-Schlüssel, die Geheimnisse des Haushalts. Die App schreibt nach jeder Änderung eine in ihren eigenen Ordner und behält die letzten zehn. Sie sterben mit diesem Computer, also trag ab und zu eine weg. Sie lässt sich mit der Passphrase des Haushalts öffnen, auch mit jedem Programm für age.</translation>
+        <translation>Eine versiegelte Kopie enthält alles: das Register, den CA-Schlüssel, die Geheimnisse des Haushalts. Die App schreibt nach jeder Änderung eine in ihren eigenen Ordner und behält die letzten zehn. Sie gehen mit diesem Computer verloren, also trag ab und zu eine weg, oder bring eine aufs Gateway: Spätere folgen ihr dorthin. Sie öffnet sich mit der Passphrase des Haushalts und mit jedem age-Werkzeug.</translation>
+    </message>
+    <message>
+        <source>Bring one to the &amp;gateway</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>Eine aufs &amp;Gateway bringen</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -4220,6 +4853,26 @@
         <translation>Die Kopie vom {day} wurde am {tried} geöffnet und war unversehrt.</translation>
     </message>
     <message>
+        <source>The key was not put on paper yet.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>Der Schlüssel wurde noch nicht auf Papier gebracht.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} has the key, which is good until {end}.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>Das Papier vom {day} hat den Schlüssel, der bis {end} gültig ist.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} has the newer CA’s key, good until {end}. Keep the older paper beside it until the old CA has been put away.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>Das Papier vom {day} hat den Schlüssel der neueren CA, gültig bis {end}. Bewahre das ältere Papier daneben auf, bis die alte CA weggelegt ist.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} has the older CA’s key. Print it anew: the newer key is good until {end}.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>Das Papier vom {day} hat den Schlüssel der älteren CA. Druck es neu: Der neuere Schlüssel ist gültig bis {end}.</translation>
+    </message>
+    <message>
         <source>There are copies, but none of them was ever opened.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
         <translation>Es gibt Kopien, aber keine davon wurde je geöffnet.</translation>
@@ -4238,6 +4891,11 @@
         <source>Where to write a sealed copy</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
         <translation>Wohin eine versiegelte Kopie geschrieben wird</translation>
+    </message>
+    <message>
+        <source>{day}, {time}, at the gateway</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>{day}, {time}, auf dem Gateway</translation>
     </message>
     <message>
         <source>{day}, {time}, in {folder}</source>
@@ -4352,6 +5010,11 @@
         <source>All of these devices</source>
         <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
         <translation>Alle diese Geräte</translation>
+    </message>
+    <message>
+        <source>Let {host} go</source>
+        <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
+        <translation>{host} aufgeben</translation>
     </message>
     <message>
         <source>What would touch whom?</source>
@@ -4667,6 +5330,11 @@
 <context>
     <name>SuccessionPage</name>
     <message>
+        <source>&amp;Begin with new words…</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation>Mit neuen Wörtern &amp;beginnen…</translation>
+    </message>
+    <message>
         <source>&amp;Deliver to the gateway</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
         <translation>An das Gateway &amp;liefern</translation>
@@ -4740,6 +5408,11 @@
         <source>The next CA</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
         <translation>Die nächste CA</translation>
+    </message>
+    <message>
+        <source>The old key may be stolen…</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation>Der alte Schlüssel ist vielleicht gestohlen…</translation>
     </message>
     <message>
         <source>Why</source>
@@ -5046,6 +5719,11 @@
         <translation>Karten weiter rechts</translation>
     </message>
     <message>
+        <source>Drag it as</source>
+        <extracomment>The tray: the band in which bundles wait until they are handed over.</extracomment>
+        <translation>Ziehen als</translation>
+    </message>
+    <message>
         <source>Hand over …</source>
         <extracomment>The tray: the band in which bundles wait until they are handed over.</extracomment>
         <translation>Übergeben …</translation>
@@ -5087,6 +5765,24 @@
         <source>The rehearsal stopped at its step “{step}”. Nothing left this computer.</source>
         <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
         <translation>Die Probe hielt beim Schritt „{step}“ an. Nichts hat diesen Computer verlassen.</translation>
+    </message>
+</context>
+<context>
+    <name>TwoParts</name>
+    <message>
+        <source>Any two parts of one set open a sealed copy; a paper they do not open. On each sheet stand fifteen words, and the same as a code.</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Zwei beliebige Teile eines Satzes öffnen eine versiegelte Kopie; ein Papier öffnen sie nicht. Auf jedem Blatt stehen fünfzehn Wörter und dasselbe als Code.</translation>
+    </message>
+    <message>
+        <source>Words of the &amp;first part</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Wörter des &amp;ersten Teils</translation>
+    </message>
+    <message>
+        <source>Words of the &amp;second part</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Wörter des &amp;zweiten Teils</translation>
     </message>
 </context>
 <context>
@@ -5257,6 +5953,109 @@
     </message>
 </context>
 <context>
+    <name>WayInPage</name>
+    <message>
+        <source>&amp;Check the way in</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Weg hinein &amp;prüfen</translation>
+    </message>
+    <message>
+        <source>&amp;Forwarding sheet</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Weiterleitungsblatt</translation>
+    </message>
+    <message>
+        <source>&amp;Internet address that the router’s pages show</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Internetadresse, die die Seiten des Routers zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Moving day</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Umzugstag</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>A few small packets go to the gateway from this laptop. Nothing is proved to anybody.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Ein paar kleine Pakete gehen von diesem Laptop an das Gateway. Niemandem wird etwas nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>At home it shows whether the gateway answers at all.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Zu Hause zeigt es, ob das Gateway überhaupt antwortet.</translation>
+    </message>
+    <message>
+        <source>From inside</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Von innen</translation>
+    </message>
+    <message>
+        <source>From outside</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Von außen</translation>
+    </message>
+    <message>
+        <source>Network &amp;plan</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Netzplan</translation>
+    </message>
+    <message>
+        <source>Nobody has checked from inside yet.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Von innen hat noch niemand geprüft.</translation>
+    </message>
+    <message>
+        <source>Nobody has checked from outside yet.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Von außen hat noch niemand geprüft.</translation>
+    </message>
+    <message>
+        <source>On the way …</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Unterwegs …</translation>
+    </message>
+    <message>
+        <source>Say so where its address does not tell, for instance behind a router of its own.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Sag es, wo seine Adresse es nicht verrät, zum Beispiel hinter einem eigenen Router.</translation>
+    </message>
+    <message>
+        <source>Take the laptop to a phone’s mobile data, or to another house.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Verbinde den Laptop über die mobilen Daten eines Handys, oder nimm ihn in ein anderes Haus mit.</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Der Weg hinein</translation>
+    </message>
+    <message>
+        <source>This laptop is at home</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Dieser Laptop ist zu Hause</translation>
+    </message>
+    <message>
+        <source>What you know</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Was du weißt</translation>
+    </message>
+    <message>
+        <source>Which check</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Welche Prüfung</translation>
+    </message>
+    <message>
+        <source>{side} That was on {day} at {time}.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>{side} Das war am {day} um {time}.</translation>
+    </message>
+</context>
+<context>
     <name>WaysOut</name>
     <message>
         <source>A PKCS#12 file in the container that most things open</source>
@@ -5407,6 +6206,11 @@
         <source>PEM files</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
         <translation>PEM-Dateien</translation>
+    </message>
+    <message>
+        <source>PKCS#12</source>
+        <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
+        <translation>PKCS#12</translation>
     </message>
     <message>
         <source>Profile</source>
@@ -5725,6 +6529,11 @@
         <source>Prove it…</source>
         <extracomment>All actions of a row.</extracomment>
         <translation>Nachweisen…</translation>
+    </message>
+    <message>
+        <source>Renew</source>
+        <extracomment>Button at the end of a device&apos;s line.</extracomment>
+        <translation>Erneuern</translation>
     </message>
     <message>
         <source>Renew…</source>
@@ -6368,6 +7177,11 @@
         <translation>Dateien gehen nach</translation>
     </message>
     <message>
+        <source>from outside, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>von außen, {day}</translation>
+    </message>
+    <message>
         <source>gateway unknown since {when}</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>Gateway unbekannt seit {when}</translation>
@@ -6513,9 +7327,19 @@
         <translation>noch keine</translation>
     </message>
     <message>
+        <source>not checked</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
         <source>not known</source>
         <extracomment>What the gateway&apos;s page tells in the trade&apos;s terms, and how a host key is written for comparing.</extracomment>
         <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>not known, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>nicht bekannt, {day}</translation>
     </message>
     <message>
         <source>not reached since</source>
@@ -6528,6 +7352,11 @@
         <translation>noch nichts geliefert</translation>
     </message>
     <message>
+        <source>only from inside, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>nur von innen, {day}</translation>
+    </message>
+    <message>
         <source>open</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>offen</translation>
@@ -6536,6 +7365,11 @@
         <source>settings or certificates</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>Einstellungen oder Zertifikate</translation>
+    </message>
+    <message>
+        <source>stops here: {place}, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>endet hier: {place}, {day}</translation>
     </message>
     <message>
         <source>than no. {number} here</source>
@@ -6566,6 +7400,16 @@
         <source>until {day}</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>bis {day}</translation>
+    </message>
+    <message>
+        <source>way in</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>Weg hinein</translation>
+    </message>
+    <message>
+        <source>way in broken</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>Weg hinein unterbrochen</translation>
     </message>
     <message>
         <source>{days} days</source>
@@ -6689,6 +7533,16 @@
         <translation>„{text}“ ist keine Gruppe, die hier bekannt ist.</translation>
     </message>
     <message>
+        <source>&quot;{text}&quot; is not a number of octets.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>„{text}“ ist keine Anzahl von Oktetten.</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is not a rate.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>„{text}“ ist keine Übertragungsrate.</translation>
+    </message>
+    <message>
         <source>&quot;{text}&quot; is not a reason for revoking for good.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>„{text}“ ist kein Grund für einen endgültigen Widerruf.</translation>
@@ -6764,6 +7618,11 @@
         <translation>Verlangt war ein TCP-Segment von {number} Byte über IPv{family}; möglich sind {lowest} bis {highest}.</translation>
     </message>
     <message>
+        <source>A and AAAA</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>A und AAAA</translation>
+    </message>
+    <message>
         <source>A block cannot be decoded ({label}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Ein Block lässt sich nicht dekodieren ({label}).</translation>
@@ -6782,6 +7641,11 @@
         <source>A bundle was to be written with a value that does not fit ({key}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein Bündel sollte mit einem Wert geschrieben werden, der nicht passt ({key}).</translation>
+    </message>
+    <message>
+        <source>A call would break up.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Anruf würde abreißen.</translation>
     </message>
     <message>
         <source>A certificate begins only later.</source>
@@ -6859,6 +7723,21 @@
         <translation>Ein Gerät</translation>
     </message>
     <message>
+        <source>A device began on {day} that it does not know, so nobody could stop that one with it.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Am {day} hat ein Gerät begonnen, das darin fehlt, darum könnte es damit niemand sperren.</translation>
+    </message>
+    <message>
+        <source>A device picks one of them, and most are not home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Ein Gerät nimmt eine davon, und die meisten führen nicht nach Hause.</translation>
+    </message>
+    <message>
+        <source>A device sends home only what its bundle says, so bundles have to say both before anything moves.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ein Gerät schickt nur das nach Hause, was in seinem Bündel steht, darum müssen Bündel beides nennen, bevor etwas umzieht.</translation>
+    </message>
+    <message>
         <source>A device that belongs to an employer is administered by the employer. Ask there first.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Ein Gerät, das einem Betrieb gehört, wird dort verwaltet. Frag zuerst dort.</translation>
@@ -6867,6 +7746,11 @@
         <source>A device that has no new bundle by then turns away from the gateway.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation>Ein Gerät, das bis dahin kein neues Bündel hat, meidet das Gateway.</translation>
+    </message>
+    <message>
+        <source>A device turns away from a gateway whose certificate lacks the name in its bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ein Gerät wendet sich von einem Gateway ab, in dessen Zertifikat der Name aus seinem Bündel fehlt.</translation>
     </message>
     <message>
         <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
@@ -6892,6 +7776,16 @@
         <source>A file or folder may not be read by you.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Eine Datei oder einen Ordner darfst du nicht lesen.</translation>
+    </message>
+    <message>
+        <source>A film from home would stop to wait.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Film von zu Hause würde anhalten und warten.</translation>
+    </message>
+    <message>
+        <source>A film in the largest size would stop to wait.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Film in der größten Auflösung würde anhalten und warten.</translation>
     </message>
     <message>
         <source>A folder lies too deep.</source>
@@ -6939,6 +7833,11 @@
         <translation>Ein Schlüssel der Art {text} wird hier nicht benutzt.</translation>
     </message>
     <message>
+        <source>A laptop on a phone’s mobile data sees what a relative sees; from home it proves nothing.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ein Laptop an den mobilen Daten eines Handys sieht, was jemand aus der Familie unterwegs sieht; von zu Hause aus weist er nichts nach.</translation>
+    </message>
+    <message>
         <source>A link was not followed.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Einer Verknüpfung wurde nicht gefolgt.</translation>
@@ -6954,6 +7853,16 @@
         <translation>Eine verschlossene Datei verlangt mehr Arbeit als jede ehrliche ({rounds} Runden). Sie wurde nicht geöffnet.</translation>
     </message>
     <message>
+        <source>A move is under way already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Ein Umzug ist schon im Gange.</translation>
+    </message>
+    <message>
+        <source>A move was planned, with {what}: {count} steps.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ein Umzug wurde geplant, mit {what}: {count} Schritte.</translation>
+    </message>
+    <message>
         <source>A name is made of letters, figures and hyphens between dots, without spaces, underscores, stars or ports.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Ein Name besteht aus Buchstaben, Ziffern und Bindestrichen zwischen Punkten, ohne Leerzeichen, Unterstriche, Sterne und Ports.</translation>
@@ -6964,9 +7873,19 @@
         <translation>Ein Name, eine Seriennummer oder eine Listennummer wäre ein zweites Mal benutzt worden ({seen}).</translation>
     </message>
     <message>
+        <source>A network on the way said that {address}, UDP port {port}, cannot be reached.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Ein Netz auf dem Weg hat gesagt, dass {address}, UDP-Port {port}, nicht zu erreichen ist.</translation>
+    </message>
+    <message>
         <source>A new device</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Ein neues Gerät</translation>
+    </message>
+    <message>
+        <source>A new key and certificate for the same name touches no device. The old box goes on meanwhile.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ein neuer Schlüssel und ein neues Zertifikat für denselben Namen berühren kein Gerät. Die alte Box läuft inzwischen weiter.</translation>
     </message>
     <message>
         <source>A new list goes there by itself while the app is open. Settings and certificates go when you deliver.</source>
@@ -6992,6 +7911,11 @@
         <source>A pass was to be let in that was not stopped.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ein Pass sollte wieder eingelassen werden, der nicht gesperrt war.</translation>
+    </message>
+    <message>
+        <source>A photo from home takes longer than a minute.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Foto von zu Hause braucht länger als eine Minute.</translation>
     </message>
     <message>
         <source>A practice household was to become a real one, or the other way round.</source>
@@ -7109,6 +8033,11 @@
         <translation>Mit einem Sperrsatz kann jemand ein verlorenes Gerät am Gateway sperren und sonst nichts.</translation>
     </message>
     <message>
+        <source>A subnet that many homes and hotels have is not reached from there: the device takes it for its own.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Ein Subnetz, das viele Wohnungen und Hotels haben, wird von dort nicht erreicht: Das Gerät hält es für sein eigenes.</translation>
+    </message>
+    <message>
         <source>A template cannot be for &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Eine Vorlage kann nicht für „{text}“ sein.</translation>
@@ -7129,6 +8058,11 @@
         <translation>Eine Probeverbindung hatte nichts, woran sie prüfen konnte.</translation>
     </message>
     <message>
+        <source>A video call would stand still now and then.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Videoanruf würde ab und zu stehen bleiben.</translation>
+    </message>
+    <message>
         <source>A visit is planned: {person}, on {day}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>Ein Besuch ist geplant: {person}, am {day}.</translation>
@@ -7142,6 +8076,11 @@
         <source>A withdrawn certificate has a serial number that no list of ours can name ({serial}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Ein zurückgezogenes Zertifikat hat eine Seriennummer, die keine unserer Listen nennen kann ({serial}).</translation>
+    </message>
+    <message>
+        <source>About {minutes} minutes.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Etwa {minutes} Minuten.</translation>
     </message>
     <message>
         <source>Accounts that you share</source>
@@ -7174,6 +8113,21 @@
         <translation>Adressen der DNS-Server, die im Tunnel gefragt werden: eine Liste, die auch leer sein kann.</translation>
     </message>
     <message>
+        <source>Addresses on the way</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Adressen auf dem Weg</translation>
+    </message>
+    <message>
+        <source>After the day</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nach dem Tag</translation>
+    </message>
+    <message>
+        <source>All is well until {day}, then {title} ends, for the old CA goes.</source>
+        <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
+        <translation>Bis zum {day} ist alles gut, dann endet {title}, denn die alte CA geht.</translation>
+    </message>
+    <message>
         <source>All is well until {day}, then {title} ends.</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>Alles ist gut bis {day}, dann läuft {title} ab.</translation>
@@ -7184,9 +8138,29 @@
         <translation>Alles ist gut bis {day}.</translation>
     </message>
     <message>
+        <source>Also called DMZ. It would show the gateway whole, with everything that listens on it.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Auch DMZ genannt. Das würde das Gateway ganz zeigen, mit allem, was darauf lauscht.</translation>
+    </message>
+    <message>
+        <source>Also called UPnP or PCP: the gateway needs none beside these, and nobody sees what was opened.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Auch UPnP oder PCP genannt: Das Gateway braucht keine außer diesen, und niemand sieht, was geöffnet wurde.</translation>
+    </message>
+    <message>
         <source>Alt+1, 2, 3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Alt+1, 2, 3</translation>
+    </message>
+    <message>
+        <source>Always the same, given by the router; else what is passed on goes to another device one day, or nowhere.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Immer dieselbe, vom Router vergeben; sonst geht das Weitergeleitete eines Tages an ein anderes Gerät oder nirgendwohin.</translation>
+    </message>
+    <message>
+        <source>An address that the provider shares among many cannot be reached from outside, whatever the router says; the network plan tells by the address on the router’s own pages.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Eine Adresse, die der Anbieter auf viele Anschlüsse aufteilt, ist von außen nicht zu erreichen, was auch immer der Router sagt; der Netzplan erkennt es an der Adresse auf den eigenen Seiten des Routers.</translation>
     </message>
     <message>
         <source>An archive was to hold a file that does not belong there.</source>
@@ -7202,6 +8176,31 @@
         <source>An overlap of {text} days is none that can be kept.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Eine Überschneidung von {text} Tagen lässt sich nicht einhalten.</translation>
+    </message>
+    <message>
+        <source>And {count} more devices that need their next pass</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Und {count} weitere Geräte, die ihren nächsten Pass brauchen</translation>
+    </message>
+    <message>
+        <source>And {count} more guests whose passes end</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Und {count} weitere Gäste, deren Pässe enden</translation>
+    </message>
+    <message>
+        <source>And {count} more next passes to hand over</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Und {count} weitere nächste Pässe zu übergeben</translation>
+    </message>
+    <message>
+        <source>And {count} more old passes to let go</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Und {count} weitere alte Pässe, die wegfallen können</translation>
+    </message>
+    <message>
+        <source>And {count} more to try on mobile data</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Und {count} weitere über mobile Daten zu versuchen</translation>
     </message>
     <message>
         <source>Another CA</source>
@@ -7264,6 +8263,11 @@
         <translation>Alle können für diesen Haushalt Pässe machen und hineinkommen. Gründe einen neuen Haushalt, am besten noch heute.</translation>
     </message>
     <message>
+        <source>As long as both lines are there, the name can be pointed back.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Solange beide Anschlüsse da sind, lässt sich der Name zurückrichten.</translation>
+    </message>
+    <message>
         <source>Ask for a deputy’s part and try it</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Nach einem Teil der Vertretung fragen und es prüfen</translation>
@@ -7282,6 +8286,16 @@
         <source>Ask somebody who has another part of the same set.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Frag jemanden, der ein anderes Teil desselben Satzes hat.</translation>
+    </message>
+    <message>
+        <source>Ask the provider for an IPv4 address of your own, or let the household use IPv6.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Frag den Anbieter nach einer eigenen IPv4-Adresse, oder lass den Haushalt IPv6 nutzen.</translation>
+    </message>
+    <message>
+        <source>Ask the provider; often there is none.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Frag den Anbieter; oft gibt es keinen Weg zurück.</translation>
     </message>
     <message>
         <source>Ask where the paper came from, and make a new set.</source>
@@ -7309,14 +8323,69 @@
         <translation>Zu Hause ist {home}; ohnehin geht alles über zu Hause.</translation>
     </message>
     <message>
+        <source>At home is {subnets} already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Zu Hause ist schon {subnets}.</translation>
+    </message>
+    <message>
+        <source>At home that is a short way. It does not show where the name leads outside.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Zu Hause ist das ein kurzer Weg. Er zeigt nicht, wohin der Name draußen führt.</translation>
+    </message>
+    <message>
+        <source>At the name service, give the name home’s address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Gib dem Namen beim Namensdienst die Adresse von zu Hause.</translation>
+    </message>
+    <message>
+        <source>At the name service, leave one address of each kind for this name.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lass beim Namensdienst für diesen Namen eine Adresse von jeder Art stehen.</translation>
+    </message>
+    <message>
+        <source>At the name service, let answers be kept for 300 seconds at most.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lass beim Namensdienst Antworten höchstens 300 Sekunden lang behalten.</translation>
+    </message>
+    <message>
+        <source>Before the day</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Vor dem Tag</translation>
+    </message>
+    <message>
         <source>Besides slots there are if, for, raw and filters. The preview follows what you type, and a mistake is named with its line.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Außer Platzhaltern gibt es if, for, raw und Filter. Die Vorschau folgt dem, was du tippst, und ein Fehler wird mit seiner Zeile genannt.</translation>
     </message>
     <message>
+        <source>Both families</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Beide Adressfamilien</translation>
+    </message>
+    <message>
+        <source>Both kinds of address: an old IPv6 answer that stays leads half of the phones astray.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Beide Arten von Adressen: Eine alte IPv6-Antwort, die stehen bleibt, führt die Hälfte der Handys in die Irre.</translation>
+    </message>
+    <message>
+        <source>Both ports are the same: devices know no other.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Beide Ports sind gleich: Geräte kennen keinen anderen.</translation>
+    </message>
+    <message>
         <source>Both take effect when the gateway holds the list that says so.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Beides wirkt, wenn das Gateway die Liste hat, in der es steht.</translation>
+    </message>
+    <message>
+        <source>Both this laptop and the gateway stand behind routers that change addresses.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sowohl dieser Laptop als auch das Gateway stehen hinter Routern, die Adressen ändern.</translation>
+    </message>
+    <message>
+        <source>Bring another one there; the copies in the app’s own folder and on sticks are as they were.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Bring eine andere dorthin; die Kopien im eigenen Ordner der App und auf Sticks sind, wie sie waren.</translation>
     </message>
     <message>
         <source>Bring back the key text of this household; it was kept in the same keyring when the household was founded.</source>
@@ -7339,6 +8408,21 @@
         <translation>Bring ihm das Gateway-Paket und probier ein Gerät aus; dann mach weiter und sag es mit --told.</translation>
     </message>
     <message>
+        <source>Bring one there, on the page of the sealed copies.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>Bring eine dorthin, auf der Seite der versiegelten Kopien.</translation>
+    </message>
+    <message>
+        <source>Bring one there: hearthkey seal --gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Bring eine dorthin: hearthkey seal --gateway.</translation>
+    </message>
+    <message>
+        <source>Bring the gateway’s software up to date, then check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Bring die Software des Gateways auf den neuesten Stand, dann prüfe noch einmal.</translation>
+    </message>
+    <message>
         <source>Bring the key text back from a copy of the keyring. Founded anew, every device would need a new bundle.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Bring den Schlüsseltext aus einer Kopie des Schlüsselbunds zurück. Neu gegründet, brauchte jedes Gerät ein neues Bündel.</translation>
@@ -7359,6 +8443,21 @@
         <translation>Bring den Schlüsselbund zurück, oder gib dem Gateway ein neues Zertifikat.</translation>
     </message>
     <message>
+        <source>Broken</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Unterbrochen</translation>
+    </message>
+    <message>
+        <source>Bundles carry a bare address. With another provider it changes, and every device needs a new bundle before it gets in again. A name of your own, given in time, can be pointed anywhere.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Bündel tragen eine bloße Adresse. Mit einem anderen Anbieter ändert sie sich, und jedes Gerät braucht ein neues Bündel, bevor es wieder hineinkommt. Ein eigener Name, rechtzeitig vergeben, lässt sich überallhin richten.</translation>
+    </message>
+    <message>
+        <source>Bundles carry the address {host}, which another provider’s line does not have.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Bündel tragen die Adresse {host}, die der Anschluss eines anderen Anbieters nicht hat.</translation>
+    </message>
+    <message>
         <source>Bundles in the tray take a change along. Devices that have theirs go on with the old one until you replace it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Bündel in der Ablage nehmen eine Änderung mit. Geräte, die ihres haben, machen mit dem alten weiter, bis du es ersetzt.</translation>
@@ -7372,6 +8471,21 @@
         <source>Call what the loop runs over by another name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nenn das, was die Schleife durchläuft, anders.</translation>
+    </message>
+    <message>
+        <source>Calling off the visit to {name} was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Das Absagen des Besuchs bei {name} wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Change the addresses at home back to {old_home}; bundles reach both.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ändere die Adressen zu Hause zurück auf {old_home}; Bündel erreichen beide.</translation>
+    </message>
+    <message>
+        <source>Change the addresses at home to {new_home}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Adressen zu Hause auf {new_home} ändern</translation>
     </message>
     <message>
         <source>Change the password of the mail account</source>
@@ -7394,9 +8508,19 @@
         <translation>{what}: Zeichen {place} ({character}) ist nicht zu sehen oder dreht den Text um sich herum um.</translation>
     </message>
     <message>
+        <source>Check again from outside, for instance with the laptop on a phone’s mobile data.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Prüfe noch einmal von außen, zum Beispiel mit dem Laptop an den mobilen Daten eines Handys.</translation>
+    </message>
+    <message>
         <source>Check capital letters and spaces, and whether it is the passphrase of this very thing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Prüf Großbuchstaben und Leerzeichen, und ob es die Passphrase genau hierfür ist.</translation>
+    </message>
+    <message>
+        <source>Check from another network, or give the name an address of the other version too.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Prüfe aus einem anderen Netz, oder gib dem Namen auch eine Adresse der anderen Version.</translation>
     </message>
     <message>
         <source>Check its name.</source>
@@ -7439,14 +8563,34 @@
         <translation>Prüf die Uhr dieses Computers, dann die des Gateways.</translation>
     </message>
     <message>
+        <source>Check the household’s own host name, or make the gateway’s certificate anew.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Prüfe den eigenen Hostnamen des Haushalts, oder mach das Zertifikat des Gateways neu.</translation>
+    </message>
+    <message>
         <source>Check the name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Prüf den Namen.</translation>
     </message>
     <message>
+        <source>Check the way in, from outside</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Weg hinein prüfen, von außen</translation>
+    </message>
+    <message>
         <source>Check who may read it, then try again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Prüf, wer dort lesen darf, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Checked from inside: this laptop was at home, or in the tunnel.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von innen geprüft: Dieser Laptop war zu Hause oder im Tunnel.</translation>
+    </message>
+    <message>
+        <source>Checked from outside: this laptop’s address was not one of home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von außen geprüft: Die Adresse dieses Laptops war keine von zu Hause.</translation>
     </message>
     <message>
         <source>Choose 1 to {longest} hours.</source>
@@ -7574,6 +8718,11 @@
         <translation>Schließ das andere Fenster, oder sieh nach den Rechten des Ordners.</translation>
     </message>
     <message>
+        <source>Close the port at the router now. Then deliver the settings and let the web front read them anew.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Schließ jetzt den Port am Router. Liefere dann die Einstellungen, und lass die Webfassade sie neu lesen.</translation>
+    </message>
+    <message>
         <source>Close this window and open it again; it shows the household that is there.</source>
         <extracomment>Where on the founding page each trouble is said, and in which words where a command stood before.</extracomment>
         <translation>Schließ dieses Fenster und öffne es wieder; es zeigt den Haushalt, der da ist.</translation>
@@ -7594,9 +8743,29 @@
         <translation>Vergleiche ihn einmal: im Fenster unter Gateway, oder hearthkey gateway --ssh HOST --folder FOLDER.</translation>
     </message>
     <message>
+        <source>Compare the router’s forwarding with the forwarding sheet: TCP, and the gateway’s address at home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Vergleiche die Weiterleitung im Router mit dem Weiterleitungsblatt: TCP, und die Adresse des Gateways zu Hause.</translation>
+    </message>
+    <message>
+        <source>Compare the router’s forwarding with the forwarding sheet: port, UDP, and the gateway’s address at home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Vergleiche die Weiterleitung im Router mit dem Weiterleitungsblatt: Port, UDP, und die Adresse des Gateways zu Hause.</translation>
+    </message>
+    <message>
         <source>Compare these with the paper, letter by letter, and do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Vergleich diese Zeilen Buchstabe für Buchstabe mit dem Papier, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Compare what the router’s pages show with what a page outside shows. Where they differ, the provider shares one between customers, and forwarding cannot work (RFC 6598 section 5.1).</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Vergleiche, was die Seiten des Routers zeigen, mit dem, was eine Seite draußen zeigt. Wo sie sich unterscheiden, teilt der Anbieter eine Adresse auf mehrere Anschlüsse auf, und Weiterleiten kann nicht gelingen (RFC 6598, Abschnitt 5.1).</translation>
+    </message>
+    <message>
+        <source>Computers that share their connection, or run others inside, use addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Computer, die ihre Verbindung teilen oder andere in sich laufen lassen, benutzen Adressen in {subnet}.</translation>
     </message>
     <message>
         <source>Configuration profiles connect by themselves, but not on the household’s own Wi-Fi.</source>
@@ -7699,6 +8868,26 @@
         <translation>Liefere die Dateien des Gateways. Niemand merkt etwas.</translation>
     </message>
     <message>
+        <source>Deliver the household’s settings to the gateway and let the web front read them anew.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Liefere die Einstellungen des Haushalts an das Gateway, und lass die Webfassade sie neu lesen.</translation>
+    </message>
+    <message>
+        <source>Deliver the household’s settings to the gateway, then check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Liefere die Einstellungen des Haushalts an das Gateway, und prüfe dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>Deliver the household’s settings to the gateway. If it is somebody else’s box, mend the forwarding.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Liefere die Einstellungen des Haushalts an das Gateway. Ist es eine fremde Box, berichtige die Weiterleitung.</translation>
+    </message>
+    <message>
+        <source>Deliver to the gateway</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>An das Gateway liefern</translation>
+    </message>
+    <message>
         <source>Deliver to the gateway, then go on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Liefere an das Gateway, dann mach weiter.</translation>
@@ -7709,9 +8898,29 @@
         <translation>Geräten wird kein DNS-Server zu Hause mehr genannt; wo er von Hand eingetippt wurde, bleibt er.</translation>
     </message>
     <message>
+        <source>Devices are warned, or turn away: it is another server, or one with another certificate.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Geräte werden gewarnt oder kehren um: Es ist ein anderer Server oder einer mit einem anderen Zertifikat.</translation>
+    </message>
+    <message>
         <source>Devices cannot be asked to prove themselves anew every {hours} hours; until they do, a stopped one’s open session lives on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Geräte lassen sich nicht alle {hours} Stunden neu prüfen; bis dahin lebt die offene Sitzung eines gesperrten weiter.</translation>
+    </message>
+    <message>
+        <source>Devices get no IPv{family} address inside, so nobody reaches {subject}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Geräte bekommen im Tunnel keine IPv{family}-Adresse, also erreicht niemand {subject}.</translation>
+    </message>
+    <message>
+        <source>Devices get no IPv{family} address inside, so what becomes of IPv{family} is for each device to say: it may pass the tunnel by.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Geräte bekommen im Tunnel keine IPv{family}-Adresse; was aus IPv{family} wird, entscheidet also jedes Gerät selbst: Vielleicht geht es am Tunnel vorbei.</translation>
+    </message>
+    <message>
+        <source>Devices knock at somebody else’s door.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Geräte klopfen an einer fremden Tür an.</translation>
     </message>
     <message>
         <source>Devices that check the gateway turn away until it has a new certificate.</source>
@@ -7729,9 +8938,29 @@
         <translation>Geräte, die nur die alte CA kennen, kommen hinein wie bisher, denn sie bürgt für die neue.</translation>
     </message>
     <message>
+        <source>Devices that take the other address do not get in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Geräte, die die andere Adresse nehmen, kommen nicht hinein.</translation>
+    </message>
+    <message>
         <source>Devices trust the one above. Look in the folder where that one lies.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Geräte vertrauen der CA darüber. Sieh in dem Ordner nach, in dem sie liegt.</translation>
+    </message>
+    <message>
+        <source>Devices turn away, for they look for the name that they were told.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Geräte kehren um, denn sie suchen den Namen, der ihnen genannt wurde.</translation>
+    </message>
+    <message>
+        <source>Devices turn away.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Geräte kehren um.</translation>
+    </message>
+    <message>
+        <source>Devices will look for it. Both names lead to the same house until nobody asks for the old one.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Die Geräte werden danach suchen. Beide Namen führen zum selben Haus, bis niemand mehr nach dem alten fragt.</translation>
     </message>
     <message>
         <source>Do it again. If it stays so, its disk or somebody at the gateway changes files.</source>
@@ -7749,9 +8978,34 @@
         <translation>Öffne sie nicht. Lass dir von dort, wo sie herkommt, eine neue geben, oder schreib sie noch einmal aus der Ablage.</translation>
     </message>
     <message>
+        <source>Do them, or call the move off.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Erledige sie, oder sage den Umzug ab.</translation>
+    </message>
+    <message>
+        <source>Do {first} first.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Zuerst ist dran: {first}.</translation>
+    </message>
+    <message>
+        <source>Does a device do something else? Correct the text: what is wrong with it is said below while you type.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Macht ein Gerät etwas anderes? Berichtige den Text: Was daran nicht stimmt, steht darunter, während du tippst.</translation>
+    </message>
+    <message>
+        <source>ESP, which is IP protocol {number}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>ESP, das ist IP-Protokoll {number}</translation>
+    </message>
+    <message>
         <source>Each entry seals the one before it, so an entry that was altered or taken out shows.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Jeder Eintrag versiegelt den vorigen, also fällt auf, wenn einer verändert oder herausgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Each link from a name to the gateway’s answer, as a packet meets them. Mend the first broken one.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Jedes Glied vom Namen bis zur Antwort des Gateways, in der Reihenfolge, in der ein Datenpaket darauf trifft. Bring das erste gebrochene in Ordnung.</translation>
     </message>
     <message>
         <source>Each step can be taken back, but the last: when the old CA is put away, its key is gone.</source>
@@ -7764,6 +9018,11 @@
         <translation>Jeder Weg hinaus sagt, wer es öffnen kann. Wähle einen, den das Gerät kennt.</translation>
     </message>
     <message>
+        <source>Employers use addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Firmen benutzen Adressen in {subnet}.</translation>
+    </message>
+    <message>
         <source>Encrypted tunnels are restricted in some places. Where this device travels, the law there decides.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Verschlüsselte Tunnel sind an manchen Orten eingeschränkt. Wohin dieses Gerät reist, gilt das Recht dort.</translation>
@@ -7772,6 +9031,16 @@
         <source>Encrypting the CA key under the passphrase (this is slow on purpose)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Der CA-Schlüssel wird unter der Passphrase verschlüsselt (mit Absicht langsam)</translation>
+    </message>
+    <message>
+        <source>End it or call it off before you plan another.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Schließe diesen Umzug ab, oder sage ihn ab, bevor du einen neuen planst.</translation>
+    </message>
+    <message>
+        <source>End the old line</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Den alten Anschluss kündigen</translation>
     </message>
     <message>
         <source>Ended on {day}.</source>
@@ -7784,14 +9053,29 @@
         <translation>Eingabe</translation>
     </message>
     <message>
+        <source>Erase the old gateway box</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Die alte Gateway-Box löschen</translation>
+    </message>
+    <message>
         <source>Esc</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Esc</translation>
     </message>
     <message>
+        <source>Even from inside the way in stops here: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Selbst von innen endet der Weg hinein hier: {place}.</translation>
+    </message>
+    <message>
         <source>Every change takes effect at once; there is nothing to confirm.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Jede Änderung wirkt sofort; zu bestätigen gibt es nichts.</translation>
+    </message>
+    <message>
+        <source>Every device is turned away before it can say who it is.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Jedes Gerät wird abgewiesen, bevor es sagen kann, wer es ist.</translation>
     </message>
     <message>
         <source>Every device that gets in: a list to loop over, each with identity, title, serial_number, ends and extra_secret.</source>
@@ -7844,9 +9128,24 @@
         <translation>Alle, die hineinkamen, kommen weiter hinein. Das Gateway braucht diesen Computer nicht.</translation>
     </message>
     <message>
+        <source>Everything after that, for devices behind a router of their own: nearly all of them.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Alles danach, für Geräte hinter einem eigenen Router: fast alle.</translation>
+    </message>
+    <message>
+        <source>Everything goes into the tunnel: {through}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Alles geht in den Tunnel: {through}.</translation>
+    </message>
+    <message>
         <source>Everything goes on as long as certificates and list last. Without the key nobody can be added or stopped.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Alles geht weiter, solange Zertifikate und Liste gültig sind. Ohne den Schlüssel kann niemand hinzukommen oder gesperrt werden.</translation>
+    </message>
+    <message>
+        <source>Everything here is worked out from the settings; nobody is asked, and nothing leaves this computer.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Alles hier ist aus den Einstellungen errechnet; niemand wird gefragt, und nichts verlässt diesen Computer.</translation>
     </message>
     <message>
         <source>Everything is at the gateway already; list no. {number} is in force.</source>
@@ -7894,6 +9193,11 @@
         <translation>Alles bliebe, wie es ist.</translation>
     </message>
     <message>
+        <source>Exposed host</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Exposed Host</translation>
+    </message>
+    <message>
         <source>F3, Shift+F3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>F3, Umschalt+F3</translation>
@@ -7914,6 +9218,11 @@
         <translation>Such zuerst nach einer versiegelten Kopie oder dem Schlüssel auf Papier, und nach den Wörtern: Mit einem davon ist nichts verloren.</translation>
     </message>
     <message>
+        <source>First: the gateway keeps its address</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Zuerst: Das Gateway behält seine Adresse</translation>
+    </message>
+    <message>
         <source>For a new key in the same device add --replace; for another device give it a name of its own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Für einen neuen Schlüssel auf demselben Gerät nimm --replace dazu; einem anderen Gerät gib einen eigenen Namen.</translation>
@@ -7929,9 +9238,44 @@
         <translation>Für einen anderen nenn mit --data einen anderen Ordner.</translation>
     </message>
     <message>
+        <source>For home, {subnet} was drawn by lot instead of {instead} and is hardly met elsewhere. Every thing at home gets a new address: change it in the router first, then in the household’s settings.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Für zu Hause wurde {subnet} statt {instead} ausgelost; das kommt anderswo kaum vor. Jedes Ding zu Hause bekommt eine neue Adresse: Ändere sie zuerst im Router, dann in den Einstellungen des Haushalts.</translation>
+    </message>
+    <message>
         <source>For the same device add --replace; for another device give it a name of its own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Für dasselbe Gerät nimm --replace dazu; einem anderen Gerät gib einen eigenen Namen.</translation>
+    </message>
+    <message>
+        <source>For the tunnel, {subnet} was drawn by lot and is hardly met elsewhere.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Für den Tunnel wurde {subnet} ausgelost; das kommt anderswo kaum vor.</translation>
+    </message>
+    <message>
+        <source>For whoever stands before the router’s pages: what to pass on, where to, and what to leave closed.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Für alle, die vor den Seiten des Routers sitzen: was weitergeleitet wird, wohin, und was geschlossen bleibt.</translation>
+    </message>
+    <message>
+        <source>For {what} no device needs a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dafür braucht kein Gerät ein neues Bündel: {what}.</translation>
+    </message>
+    <message>
+        <source>For {what} one device needs a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dafür braucht ein Gerät ein neues Bündel: {what}.</translation>
+    </message>
+    <message>
+        <source>For {what} {count} devices need a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dafür brauchen {count} Geräte ein neues Bündel: {what}.</translation>
+    </message>
+    <message>
+        <source>Forwarding sheet</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Weiterleitungsblatt</translation>
     </message>
     <message>
         <source>Found a household anew in another data folder, and give every device a new bundle.</source>
@@ -7964,11 +9308,6 @@
         <translation>Von hier führt kein Schritt zurück.</translation>
     </message>
     <message>
-        <source>From the next delivery on, whoever has the old bundle turns away from the gateway.</source>
-        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
-        <translation>Ab der nächsten Lieferung meidet das Gateway, wer das alte Bündel hat.</translation>
-    </message>
-    <message>
         <source>Gateways may ignore lists that follow. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Gateways beachten spätere Listen vielleicht nicht. Gründe einen neuen Haushalt; jedes Gerät braucht einen neuen Pass.</translation>
@@ -7999,6 +9338,16 @@
         <translation>Gib eine Datei mit ihnen oder ein Bild des Codes an: --part FILE.</translation>
     </message>
     <message>
+        <source>Give a host name of your own as well. Devices learn it first, and then the line can change.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib auch einen eigenen Hostnamen an. Die Geräte lernen zuerst ihn kennen, und dann kann der Anschluss wechseln.</translation>
+    </message>
+    <message>
+        <source>Give a name and a number. The words go on the card, or are said.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib einen Namen und eine Nummer an. Die Wörter kommen auf die Karte oder werden gesagt.</translation>
+    </message>
+    <message>
         <source>Give a name that the family uses.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib einen Namen an, den die Familie benutzt.</translation>
@@ -8027,6 +9376,11 @@
         <source>Give a whole number from 1 to {longest}; 30 is usual.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nenn eine ganze Zahl von 1 bis {longest}; üblich ist 30.</translation>
+    </message>
+    <message>
+        <source>Give a whole number, for instance 1492.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib eine ganze Zahl an, zum Beispiel 1492.</translation>
     </message>
     <message>
         <source>Give an address of the gateway, or none for all of them.</source>
@@ -8089,6 +9443,11 @@
         <translation>Gib Kilobit in der Sekunde an: 40 Mbit/s sind 40000.</translation>
     </message>
     <message>
+        <source>Give megabits in a second as a number, for instance 40 or 2.5.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib die Megabit pro Sekunde als Zahl an, zum Beispiel 40 oder 2.5.</translation>
+    </message>
+    <message>
         <source>Give one from 1 to 65535; 443 needs no mention in a browser.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib einen von 1 bis 65535 an; 443 muss im Browser nicht dabeistehen.</translation>
@@ -8134,6 +9493,16 @@
         <translation>Dem Gateway ein Zertifikat der neuen CA geben</translation>
     </message>
     <message>
+        <source>Give the gateway a fixed address at home</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dem Gateway zu Hause eine feste Adresse geben</translation>
+    </message>
+    <message>
+        <source>Give the gateway its certificate from the new CA</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Dem Gateway sein Zertifikat von der neuen CA geben</translation>
+    </message>
+    <message>
         <source>Give the gateway its next certificate</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Dem Gateway sein nächstes Zertifikat geben</translation>
@@ -8169,9 +9538,24 @@
         <translation>Gib den Namen an, den Geräte erreichen, zum Beispiel home.quince.example.</translation>
     </message>
     <message>
+        <source>Give the name the address that the router’s own pages show for the internet.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Gib dem Namen die Adresse, die die Seiten des Routers selbst für das Internet zeigen.</translation>
+    </message>
+    <message>
         <source>Give the name under which the house is reached from outside. It is written into every bundle.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Gib den Namen an, unter dem das Haus von außen erreichbar ist. Er steht in jedem Bündel.</translation>
+    </message>
+    <message>
+        <source>Give the new host name, or leave it out where it stays.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib den neuen Hostnamen an, oder lass ihn weg, wenn er bleibt.</translation>
+    </message>
+    <message>
+        <source>Give the old address back in the router’s pages.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Gib auf den Seiten des Routers die alte Adresse zurück.</translation>
     </message>
     <message>
         <source>Give the others their new bundles and put the old CA away; that ends all of its passes at once.</source>
@@ -8197,6 +9581,11 @@
         <source>Give the subnet at home; for all traffic use --tunnel full.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib das Subnetz zu Hause an; für allen Verkehr nimm --tunnel full.</translation>
+    </message>
+    <message>
+        <source>Give the subnets that will be at home, or leave them out where they stay.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib die Subnetze an, die es zu Hause geben wird, oder lass sie weg, wenn sie bleiben.</translation>
     </message>
     <message>
         <source>Give this one a name of its own, or give the old one a new pass.</source>
@@ -8234,6 +9623,11 @@
         <translation>Gast.</translation>
     </message>
     <message>
+        <source>Hand everybody a new bundle</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Allen ein neues Bündel übergeben</translation>
+    </message>
+    <message>
         <source>Hand it over, or take it back first: hearthkey renew DEVICE --take-back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Übergib es, oder nimm es vorher zurück: hearthkey renew DEVICE --take-back.</translation>
@@ -8254,9 +9648,24 @@
         <translation>Übergib das neue Bündel und weise es nach; dann endet der alte Pass.</translation>
     </message>
     <message>
+        <source>Hand them a new bundle first. Without the name they turn away from the gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Übergib ihnen zuerst ein neues Bündel. Ohne den Namen kehren sie vor dem Gateway um.</translation>
+    </message>
+    <message>
+        <source>Hand them theirs first. Whoever has none is cut off when the old goes.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Übergib ihnen zuerst das ihre. Wer keines hat, ist abgeschnitten, wenn das Alte wegfällt.</translation>
+    </message>
+    <message>
         <source>Handing over</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Have one relative prove it, on mobile data</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Jemanden aus der Familie den Nachweis machen lassen, über mobile Daten</translation>
     </message>
     <message>
         <source>Have the SIM blocked by the carrier</source>
@@ -8264,14 +9673,84 @@
         <translation>Die SIM-Karte beim Anbieter sperren lassen</translation>
     </message>
     <message>
+        <source>Have the gateway answer to {new_host} and to {old_host}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Das Gateway auf {new_host} und auf {old_host} antworten lassen</translation>
+    </message>
+    <message>
+        <source>Have the old router, or the old lines in its pages, pass them on again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Lass sie wieder vom alten Router weiterleiten, oder von den alten Zeilen auf seinen Seiten.</translation>
+    </message>
+    <message>
+        <source>Have the router pass UDP 500 and 4500 on to the gateway</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>UDP 500 und 4500 vom Router an das Gateway weiterleiten lassen</translation>
+    </message>
+    <message>
+        <source>Here {host} leads to {address}, home’s own address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Hier führt {host} zu {address}, der eigenen Adresse von zu Hause.</translation>
+    </message>
+    <message>
+        <source>Home has no IPv6 here. {subnet} was drawn for it (RFC 4193 section 3.2.2): it stays when the provider changes. Whoever is away reaches it once there are addresses of IPv6 inside the tunnel too. Were a hundred such homes joined, two would have the same once in {once} million times.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Zu Hause gibt es hier kein IPv6. Dafür wurde {subnet} ausgelost (RFC 4193, Abschnitt 3.2.2): Es bleibt, wenn der Anbieter wechselt. Wer unterwegs ist, erreicht es, sobald es auch im Tunnel Adressen von IPv6 gibt. Würden hundert solche Netze verbunden, hätten zwei davon nur einmal in {once} Millionen Fällen dasselbe.</translation>
+    </message>
+    <message>
+        <source>Home’s subnet can stay. If it ever has to change, {subnet} was drawn by lot.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Subnetz zu Hause kann bleiben. Sollte es je wechseln müssen, wurde {subnet} ausgelost.</translation>
+    </message>
+    <message>
+        <source>Home’s {subnet} is hardly met elsewhere.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Subnetz zu Hause, {subnet}, kommt anderswo kaum vor.</translation>
+    </message>
+    <message>
+        <source>Home’s {subnet} is met in many places. Whoever sits in such a network does not get home from there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Subnetz zu Hause, {subnet}, kommt an vielen Orten vor. Wer in einem solchen Netz sitzt, kommt von dort nicht nach Hause.</translation>
+    </message>
+    <message>
+        <source>Home’s {subnet} may be met elsewhere. Whoever sits in such a network does not get home from there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Subnetz zu Hause, {subnet}, kommt vielleicht anderswo vor. Wer in einem solchen Netz sitzt, kommt von dort nicht nach Hause.</translation>
+    </message>
+    <message>
+        <source>Hotels, trains and guest networks give out addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Hotels, Züge und Gastnetze vergeben Adressen in {subnet}.</translation>
+    </message>
+    <message>
         <source>How much room {text} takes in a packet is not known here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wie viel Platz {text} in einem Paket braucht, ist hier nicht bekannt.</translation>
     </message>
     <message>
+        <source>IPv6: let these through</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>IPv6: Das hier durchlassen</translation>
+    </message>
+    <message>
+        <source>IPv{family} passes the tunnel by. Wherever a device has IPv{family}, what it does there is seen by the network that it sits in. Both {family} and {other} have to go in, or IPv{family} be switched off on the device.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>IPv{family} geht am Tunnel vorbei. Wo immer ein Gerät IPv{family} hat, sieht das Netz, in dem es sitzt, was es dort tut. Es müssen sowohl {family} als auch {other} hinein, oder IPv{family} muss auf dem Gerät ausgeschaltet werden.</translation>
+    </message>
+    <message>
         <source>If an older sealed copy was brought back, bring back the newest. If the gateway was another household’s, choose another folder, or empty this one by hand.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wenn eine ältere versiegelte Kopie zurückgeholt wurde, hol die neueste zurück. Wenn das Gateway zu einem anderen Haushalt gehörte, wähl einen anderen Ordner oder leere diesen von Hand.</translation>
+    </message>
+    <message>
+        <source>If devices are turned away all the same, look at the gateway’s clock.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Werden Geräte trotzdem abgewiesen, sieh nach der Uhr des Gateways.</translation>
+    </message>
+    <message>
+        <source>If home’s address changes, devices may look in the old place for that long.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Ändert sich die Adresse von zu Hause, suchen Geräte vielleicht so lange noch am alten Ort.</translation>
     </message>
     <message>
         <source>If it is the CA’s, open it once with the program that made it, and lock it anew with AES.</source>
@@ -8319,6 +9798,11 @@
         <translation>Ein neues Bündel ist nötig für: {devices}.</translation>
     </message>
     <message>
+        <source>In order</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>In Ordnung</translation>
+    </message>
+    <message>
         <source>In use.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
         <translation>In Gebrauch.</translation>
@@ -8339,9 +9823,39 @@
         <translation>Installiere den OpenSSH-Client (Debian: openssh-client), oder liefere in einen Ordner.</translation>
     </message>
     <message>
+        <source>Into the tunnel go {through}. Everything else goes its own way.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>In den Tunnel geht: {through}. Alles andere geht seinen eigenen Weg.</translation>
+    </message>
+    <message>
+        <source>It answers to {old} no more.</source>
+        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <translation>Es antwortet nicht mehr auf {old}.</translation>
+    </message>
+    <message>
+        <source>It asks for certificates, but not for those of this household.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es fragt nach Zertifikaten, aber nicht nach denen dieses Haushalts.</translation>
+    </message>
+    <message>
+        <source>It asks whoever comes for a certificate of this household.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es verlangt von allen, die kommen, ein Zertifikat dieses Haushalts.</translation>
+    </message>
+    <message>
+        <source>It asks whoever comes for a certificate, but does not say whose.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es verlangt von allen, die kommen, ein Zertifikat, sagt aber nicht, von wem.</translation>
+    </message>
+    <message>
         <source>It can be let back in when it turns up, so when in doubt, stop it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Taucht es wieder auf, kannst du es wieder einlassen; also sperre es im Zweifel.</translation>
+    </message>
+    <message>
+        <source>It could not make anything of the question.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es konnte mit der Frage nichts anfangen.</translation>
     </message>
     <message>
         <source>It gets in again with a new pass.</source>
@@ -8377,6 +9891,11 @@
         <source>It has {size} octets; a bundle has at most {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es hat {size} Byte; ein Bündel hat höchstens {limit}.</translation>
+    </message>
+    <message>
+        <source>It is a gateway</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es ist ein Gateway</translation>
     </message>
     <message>
         <source>It is encrypted in a way that is not read here ({algorithm}).</source>
@@ -8429,9 +9948,34 @@
         <translation>Es ist nicht gesagt, welche Vorlage, oder aus welcher Datei.</translation>
     </message>
     <message>
+        <source>It is not set up as the household’s settings say.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es ist nicht so eingerichtet, wie es die Einstellungen des Haushalts sagen.</translation>
+    </message>
+    <message>
+        <source>It is not the web front of the gateway pack.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es ist nicht die Webfassade des Gateway-Pakets.</translation>
+    </message>
+    <message>
+        <source>It is of list {old}; list {new} is out since {day}. The old set would let in again whoever was stopped later.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Das ist der Stand von Liste {old}; Liste {new} gibt es seit {day}. Der alte Satz würde alle wieder einlassen, die später gesperrt wurden.</translation>
+    </message>
+    <message>
         <source>It is too much for codes: {size} octets.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es ist zu viel für Codes: {size} Byte.</translation>
+    </message>
+    <message>
+        <source>It lets anybody in without asking for a certificate.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es lässt alle hinein, ohne nach einem Zertifikat zu fragen.</translation>
+    </message>
+    <message>
+        <source>It need not say so; only a device that gets in shows it.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es muss das nicht sagen; erst ein Gerät, das hineinkommt, zeigt es.</translation>
     </message>
     <message>
         <source>It never gets in again: {why}.</source>
@@ -8439,9 +9983,19 @@
         <translation>Es kommt nie wieder hinein: {why}.</translation>
     </message>
     <message>
+        <source>It speaks like your devices</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es spricht wie deine Geräte</translation>
+    </message>
+    <message>
         <source>It stands on the revocation list ({seen}). The gateway will not let it in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es steht auf der Sperrliste ({seen}). Das Gateway wird es nicht einlassen.</translation>
+    </message>
+    <message>
+        <source>It takes a new certificate of the gateway. Keep the name paid for until then: whoever has it next sees who knocks.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dafür braucht es ein neues Zertifikat des Gateways. Bezahle den Namen bis dahin weiter: Wer ihn als Nächstes hat, sieht, wer anklopft.</translation>
     </message>
     <message>
         <source>It takes a person and a device.</source>
@@ -8462,6 +10016,11 @@
         <source>It takes effect with the next delivery.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Es wirkt mit der nächsten Lieferung.</translation>
+    </message>
+    <message>
+        <source>It trusts this household</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es vertraut diesem Haushalt</translation>
     </message>
     <message>
         <source>It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.</source>
@@ -8509,6 +10068,31 @@
         <translation>Es bräuchte {count} Codes; {limit} sind das Höchste.</translation>
     </message>
     <message>
+        <source>It would turn every device of this household away.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es würde jedes Gerät dieses Haushalts abweisen.</translation>
+    </message>
+    <message>
+        <source>Its certificate ended, or has not begun: {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sein Zertifikat ist abgelaufen oder gilt noch nicht: {seen}.</translation>
+    </message>
+    <message>
+        <source>Its certificate is not signed by this household’s CA.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sein Zertifikat ist nicht von der CA dieses Haushalts unterschrieben.</translation>
+    </message>
+    <message>
+        <source>Its certificate is signed by this household’s CA, for {host}, until {until}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sein Zertifikat ist von der CA dieses Haushalts unterschrieben, für {host}, bis {until}.</translation>
+    </message>
+    <message>
+        <source>Its certificate is this household’s, but not for {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sein Zertifikat ist von diesem Haushalt, aber nicht für {host}.</translation>
+    </message>
+    <message>
         <source>Its device does not get in any more. Only its number is taken over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Sein Gerät kommt nicht mehr hinein. Nur seine Nummer wird übernommen.</translation>
@@ -8517,6 +10101,11 @@
         <source>Its device does not get in before.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Sein Gerät kommt vorher nicht hinein.</translation>
+    </message>
+    <message>
+        <source>Its key and the household’s devices stand on it.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Darauf stehen der Schlüssel des Gateways und die Geräte des Haushalts.</translation>
     </message>
     <message>
         <source>Its last passes ended: {titles}.</source>
@@ -8534,6 +10123,11 @@
         <translation>Seine Passphrase lässt sich schnell erraten. Hier lässt er sich lesen; lösche die Datei nach der Übernahme.</translation>
     </message>
     <message>
+        <source>Its second half should stay the same. Look for: IPv6 firewall, pinholes.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Die zweite Hälfte der Adresse soll gleich bleiben. Suche nach: IPv6-Firewall, Pinholes.</translation>
+    </message>
+    <message>
         <source>Join the Wi-Fi at home. If you are there already, name the address: --address.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Geh ins WLAN zu Hause. Bist du schon darin, nenn die Adresse: --address.</translation>
@@ -8549,6 +10143,16 @@
         <translation>Bleib bei einer Zeile. Was länger ist, passt in ein Skript auf dem Gateway.</translation>
     </message>
     <message>
+        <source>Keep the list, and tick a step when it is done. What the app can see, it does not take on trust.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Bewahre die Liste auf, und hake einen Schritt ab, wenn er getan ist. Was die App sehen kann, glaubt sie nicht unbesehen.</translation>
+    </message>
+    <message>
+        <source>Keep using the old box; renew the gateway’s certificate and deliver to the old one.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Benutze die alte Box weiter; erneuere das Zertifikat des Gateways, und liefere an die alte.</translation>
+    </message>
+    <message>
         <source>Key and certificate do not belong together.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Schlüssel und Zertifikat gehören nicht zusammen.</translation>
@@ -8557,6 +10161,16 @@
         <source>Keys and codes of the doors</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Schlüssel und Codes der Türen</translation>
+    </message>
+    <message>
+        <source>Kinds of devices</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Arten von Geräten</translation>
+    </message>
+    <message>
+        <source>Leave everything else closed</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Alles andere geschlossen lassen</translation>
     </message>
     <message>
         <source>Leave it out, or make a proposal of its own of it.</source>
@@ -8589,9 +10203,24 @@
         <translation>Lass die des Tunnels weg, wo der Kernel selbst den Tunnel auspackt.</translation>
     </message>
     <message>
+        <source>Let devices reach {new_home} beside {old_home}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Geräte {new_home} neben {old_home} erreichen lassen</translation>
+    </message>
+    <message>
         <source>Let it back in, or revoke it for good.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Lass es wieder ein, oder widerruf es endgültig.</translation>
+    </message>
+    <message>
+        <source>Let one device open the pages of the home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lass ein Gerät die Seiten von zu Hause öffnen.</translation>
+    </message>
+    <message>
+        <source>Let one device prove that it gets in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lass ein Gerät nachweisen, dass es hineinkommt.</translation>
     </message>
     <message>
         <source>Let the devices go first: hearthkey succession begin --lost. Then no pass of this CA can be stopped any more.</source>
@@ -8604,6 +10233,21 @@
         <translation>Das Gateway beiden vertrauen lassen</translation>
     </message>
     <message>
+        <source>Let the gateway trust both CAs</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Das Gateway beiden CAs vertrauen lassen</translation>
+    </message>
+    <message>
+        <source>Let the name service know of home’s new address, then check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Teile dem Namensdienst die neue Adresse von zu Hause mit, und prüfe dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>Let the name’s answers be kept for an hour again</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Die Antworten zum Namen wieder eine Stunde lang aufheben lassen</translation>
+    </message>
+    <message>
         <source>Let the old pass of {title} go</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>{title}: den alten Pass beenden</translation>
@@ -8612,6 +10256,21 @@
         <source>Let the other one back in, and revoke this one, each on its page.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Lass das andere wieder ein und widerrufe dieses, jedes auf seiner Seite.</translation>
+    </message>
+    <message>
+        <source>Let the same port through for both, or take the address that does not answer off the name.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lass für beide denselben Port durch, oder nimm die Adresse, die nicht antwortet, vom Namen weg.</translation>
+    </message>
+    <message>
+        <source>Let {new_host} lead home beside {old_host}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>{new_host} neben {old_host} nach Hause führen lassen</translation>
+    </message>
+    <message>
+        <source>Let {old_host} go</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>{old_host} aufgeben</translation>
     </message>
     <message>
         <source>Line {line} asks for the first or last of a list that is empty today.</source>
@@ -8789,6 +10448,16 @@
         <translation>Melde dich ab und wieder an, dann versuch es noch einmal.</translation>
     </message>
     <message>
+        <source>Logging in and screens from afar go through the tunnel, never beside it.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Anmeldungen und Bildschirme aus der Ferne gehen durch den Tunnel, nie daran vorbei.</translation>
+    </message>
+    <message>
+        <source>Look at hearthkey settle --touches for the names that it still answers to.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sieh mit hearthkey settle --touches nach, auf welche Namen es noch antwortet.</translation>
+    </message>
+    <message>
         <source>Look at it with --plan, then add --yes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh es mit --plan an, dann nimm --yes dazu.</translation>
@@ -8802,6 +10471,21 @@
         <source>Look at the gateway itself which one is its own: ssh-keygen -l -f on its host key file.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh am Gateway selbst nach, welcher der eigene ist: ssh-keygen -l -f auf seine Hostschlüssel-Datei.</translation>
+    </message>
+    <message>
+        <source>Look at the list for the next one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sieh in der Liste nach, was als Nächstes kommt.</translation>
+    </message>
+    <message>
+        <source>Look at the list for the steps that it has.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sieh in der Liste nach, welche Schritte es gibt.</translation>
+    </message>
+    <message>
+        <source>Look at the list for what is.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sieh in der Liste nach, was dran ist.</translation>
     </message>
     <message>
         <source>Look at the loops and the filters replace and indent.</source>
@@ -8819,6 +10503,16 @@
         <translation>Sieh sie noch einmal an, dann ändere, was noch zu ändern ist. Nichts wurde getan.</translation>
     </message>
     <message>
+        <source>Look at what the new line or router gives</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nachsehen, was der neue Anschluss oder Router vergibt</translation>
+    </message>
+    <message>
+        <source>Look at what the router sends that port to; it may not be the gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sieh nach, wohin der Router diesen Port weiterleitet; vielleicht ist es nicht das Gateway.</translation>
+    </message>
+    <message>
         <source>Look for a part with set {known} printed on it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Such ein Teil, auf dem der Satz {known} gedruckt steht.</translation>
@@ -8834,6 +10528,11 @@
         <translation>Sieh nach, ob er auf einem anderen Bildschirm etwas fragt; sonst melde dich ab und wieder an.</translation>
     </message>
     <message>
+        <source>Look for a typing mistake, and whether the name at the name service has ended.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, ob ein Tippfehler darin ist und ob der Name beim Namensdienst abgelaufen ist.</translation>
+    </message>
+    <message>
         <source>Look for parts that have the same set printed on them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Such Teile, auf denen derselbe Satz gedruckt steht.</translation>
@@ -8842,6 +10541,16 @@
         <source>Look for the internet address on the router’s own pages, for instance 203.0.113.7, and give that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Such die Internetadresse auf den eigenen Seiten des Routers, zum Beispiel 203.0.113.7, und gib diese an.</translation>
+    </message>
+    <message>
+        <source>Look for: DHCP reservation, static lease.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Suche nach: DHCP-Reservierung, statische Zuweisung (Static Lease).</translation>
+    </message>
+    <message>
+        <source>Look for: port forwarding, virtual server, NAT rules, permit access.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Suche nach: Portweiterleitung, virtueller Server, NAT-Regeln, Freigaben.</translation>
     </message>
     <message>
         <source>Loop over a list with for, or put its parts together with join; a text is written as it is.</source>
@@ -8874,6 +10583,21 @@
         <translation>Schaff Platz, dann versuch es noch einmal.</translation>
     </message>
     <message>
+        <source>Make the change itself first, with hearthkey settle or on the household’s page; then tick it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nimm erst die Änderung selbst vor, mit hearthkey settle oder auf der Seite des Haushalts; hake sie dann ab.</translation>
+    </message>
+    <message>
+        <source>Make the deputy’s parts and letter anew</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Teile und Brief der Vertretung neu machen</translation>
+    </message>
+    <message>
+        <source>Make the deputy’s stop set anew</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Sperrsatz der Vertretung neu machen</translation>
+    </message>
+    <message>
         <source>Make the next CA beside this one</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation>Die nächste CA neben dieser erstellen</translation>
@@ -8899,6 +10623,11 @@
         <translation>Schlüssel und Zertifikat des Gateways werden erstellt</translation>
     </message>
     <message>
+        <source>Many routers lead nobody from inside back to their own door, so this says nothing about outside.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Viele Router führen von innen niemanden zu ihrer eigenen Tür zurück, darum sagt das nichts über außen.</translation>
+    </message>
+    <message>
         <source>More than {limit} files were named.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Mehr als {limit} Dateien wurden genannt.</translation>
@@ -8912,6 +10641,21 @@
         <source>Most gateways go on. Strict ones may turn it away; a new pass has what is missing.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Die meisten Gateways machen weiter. Strenge weisen es vielleicht ab; ein neuer Pass hat, was fehlt.</translation>
+    </message>
+    <message>
+        <source>Moving day</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Umzugstag</translation>
+    </message>
+    <message>
+        <source>Moving: “{step}” is done.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Umzug: „{step}“ ist erledigt.</translation>
+    </message>
+    <message>
+        <source>Moving: “{step}” was taken back.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Umzug: „{step}“ wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>Name a folder: --into DIR.</source>
@@ -8989,9 +10733,34 @@
         <translation>Namen werden bei {dns} erfragt. Das Gateway sagt es Geräten bei jeder Verbindung; wo er von Hand eingetippt wurde, bleibt der alte.</translation>
     </message>
     <message>
+        <source>Names or addresses that the gateway was reached under before and still answers to, as identities of its own (RFC 7296 section 3.5): a list, and it is empty most of the time.</source>
+        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <translation>Namen oder Adressen, unter denen das Gateway früher erreicht wurde und auf die es noch hört, als eigene Kennungen (RFC 7296 section 3.5): eine Liste, die meist leer ist.</translation>
+    </message>
+    <message>
+        <source>Network plan</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Netzplan</translation>
+    </message>
+    <message>
+        <source>New bundle for {whom}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Neues Bündel für {whom}.</translation>
+    </message>
+    <message>
+        <source>New bundles for {count} devices: {whom}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Neue Bündel für {count} Geräte: {whom}.</translation>
+    </message>
+    <message>
         <source>New devices are known as a code in {suffix}; those that are there keep theirs.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Neue Geräte sind als Code in {suffix} bekannt; die vorhandenen behalten ihren.</translation>
+    </message>
+    <message>
+        <source>New passes come from the new CA then, and devices can move. The old CA ends on {day}.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Neue Pässe kommen dann von der neuen CA, und Geräte können umziehen. Die alte CA endet am {day}.</translation>
     </message>
     <message>
         <source>New sheets replace the old ones for every copy that is made from then on.</source>
@@ -9009,6 +10778,16 @@
         <translation>In {count} Dateien wurde keine CA gefunden.</translation>
     </message>
     <message>
+        <source>No DNS server is set. Names are asked of the network that a device sits in; names at home are not known there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Kein DNS-Server ist festgelegt. Nach Namen wird das Netz gefragt, in dem ein Gerät gerade ist; Namen von zu Hause sind dort nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No address was changed on the way.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Unterwegs wurde keine Adresse geändert.</translation>
+    </message>
+    <message>
         <source>No certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Es wurde kein Zertifikat eines Gateways erkannt.</translation>
@@ -9022,6 +10801,11 @@
         <source>No code was found.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es wurde kein Code gefunden.</translation>
+    </message>
+    <message>
+        <source>No device finds the way home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Kein Gerät findet den Weg nach Hause.</translation>
     </message>
     <message>
         <source>No device has to be told.</source>
@@ -9039,9 +10823,19 @@
         <translation>Kein Gerät wird übernommen.</translation>
     </message>
     <message>
+        <source>No device, and not the gateway.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Kein Gerät, und das Gateway auch nicht.</translation>
+    </message>
+    <message>
         <source>No device’s certificate was found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Es wurde kein Zertifikat eines Geräts gefunden.</translation>
+    </message>
+    <message>
+        <source>No forwarding: the router’s firewall lets these through to the gateway’s own IPv6 address.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Keine Weiterleitung: Die Firewall des Routers lässt diese zur eigenen IPv6-Adresse des Gateways durch.</translation>
     </message>
     <message>
         <source>No home subnet was given.</source>
@@ -9064,6 +10858,21 @@
         <translation>{title}: Keine im Voraus signierte Liste sperrt es, ohne ein anderes Gerät wieder einzulassen.</translation>
     </message>
     <message>
+        <source>No move is planned.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Kein Umzug ist geplant.</translation>
+    </message>
+    <message>
+        <source>No name server answered within {seconds} seconds.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Innerhalb von {seconds} Sekunden hat kein Nameserver geantwortet.</translation>
+    </message>
+    <message>
+        <source>No name server knows {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Kein Nameserver kennt {host}.</translation>
+    </message>
+    <message>
         <source>No other device gets in at present.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Kein anderes Gerät kommt zurzeit hinein.</translation>
@@ -9082,6 +10891,11 @@
         <source>No renewal of {title} waits in the tray.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{title}: In der Ablage wartet keine Erneuerung.</translation>
+    </message>
+    <message>
+        <source>No sealed copy was ever brought to the gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Auf das Gateway wurde nie eine versiegelte Kopie gebracht.</translation>
     </message>
     <message>
         <source>No visit of that day is planned: {person}, {day}.</source>
@@ -9137,6 +10951,11 @@
         <source>Nobody gets in: the revocation list ended on {day}.</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>Niemand kommt hinein: Die Sperrliste ist am {day} abgelaufen.</translation>
+    </message>
+    <message>
+        <source>Nobody gets there.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Niemand kommt dorthin.</translation>
     </message>
     <message>
         <source>Nobody has a key yet. Start with `hearthkey found`.</source>
@@ -9204,9 +11023,19 @@
         <translation>Noch nicht in Kraft: {whom}.</translation>
     </message>
     <message>
+        <source>Not known</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
         <source>Not through yet: {titles}. They would stand outside.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Noch nicht durch: {titles}. Sie stünden draußen.</translation>
+    </message>
+    <message>
+        <source>Nothing can be said from here, and devices in a network like this one do not get in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von hier aus lässt sich nichts sagen, und Geräte in einem Netz wie diesem kommen nicht hinein.</translation>
     </message>
     <message>
         <source>Nothing can be written to {path}. Nothing was lost, nothing is half done.</source>
@@ -9217,6 +11046,16 @@
         <source>Nothing can be written to {where} ({seen}). The gateway goes on with what it had before.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nach {where} lässt sich nichts schreiben ({seen}). Das Gateway arbeitet weiter mit dem, was es hatte.</translation>
+    </message>
+    <message>
+        <source>Nothing can have an address in {subnet} (RFC 5771, RFC 4291 section 2.7), so nothing at home is reached.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Nichts kann eine Adresse in {subnet} haben (RFC 5771, RFC 4291 section 2.7), darum wird zu Hause nichts erreicht.</translation>
+    </message>
+    <message>
+        <source>Nothing got this far, so nothing was seen.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>So weit ist nichts gekommen, darum wurde nichts gesehen.</translation>
     </message>
     <message>
         <source>Nothing has arrived yet. Is the phone in the same Wi-Fi, and not in the one for guests? A firewall on this computer may be closed too.</source>
@@ -9234,9 +11073,24 @@
         <translation>Nichts muss zurückgezogen werden.</translation>
     </message>
     <message>
+        <source>Nothing here is dated later than now.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nichts hier ist auf später als jetzt datiert.</translation>
+    </message>
+    <message>
         <source>Nothing is delivered to {where} any more.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>{where}: Dorthin wird nichts mehr geliefert.</translation>
+    </message>
+    <message>
+        <source>Nothing is new, so there is nothing to plan.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nichts ist neu, darum gibt es nichts zu planen.</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with that.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Daran ist nichts falsch.</translation>
     </message>
     <message>
         <source>Nothing of a household’s paper could be read there.</source>
@@ -9252,6 +11106,16 @@
         <source>Nothing to do; hearthkey dates shows what comes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nichts zu tun; hearthkey dates zeigt, was kommt.</translation>
+    </message>
+    <message>
+        <source>Nothing to undo.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nichts rückgängig zu machen.</translation>
+    </message>
+    <message>
+        <source>Nothing to undo: new bundles work with what is old too.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nichts rückgängig zu machen: Neue Bündel gehen auch mit dem, was alt ist.</translation>
     </message>
     <message>
         <source>Nothing was changed. Do it again; if it stays, the register needs a look.</source>
@@ -9284,6 +11148,16 @@
         <translation>Auf einem Computer ohne Haushalt: hearthkey deputy restore und die Datei.</translation>
     </message>
     <message>
+        <source>On a phone: Wi-Fi off, then connect. From inside the house it proves nothing, even if it works.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Auf einem Handy: WLAN aus, dann verbinden. Aus dem Haus heraus weist es nichts nach, auch wenn es geht.</translation>
+    </message>
+    <message>
+        <source>On change</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Bei einem Wechsel</translation>
+    </message>
+    <message>
         <source>On line {line} the result grows past {limit} octets, more than any program’s settings.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>In Zeile {line} wächst das Ergebnis über {limit} Byte, mehr als die Einstellungen irgendeines Programms.</translation>
@@ -9292,6 +11166,21 @@
         <source>On line {line} the template was stopped: it would run too long ({limit} steps are the most).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>In Zeile {line} wurde die Vorlage angehalten: Sie liefe zu lange ({limit} Schritte sind das Höchste).</translation>
+    </message>
+    <message>
+        <source>On the day</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Am Tag selbst</translation>
+    </message>
+    <message>
+        <source>On the router that is nearer to the internet, forward the same ports to the other one.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Leite auf dem Router, der näher am Internet steht, dieselben Ports an den anderen weiter.</translation>
+    </message>
+    <message>
+        <source>On {day} the old CA goes. Whoever has no new bundle by then stands outside.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Am {day} geht die alte CA. Wer bis dahin kein neues Bündel hat, steht draußen.</translation>
     </message>
     <message>
         <source>Once a year ask for each sheet and type its words here: that is the drill, and it needs no other sheet.</source>
@@ -9304,9 +11193,19 @@
         <translation>Sobald der neue Pass übergeben ist und nachweislich hineinkam, geht der alte endgültig. Ein Nachweis sagt nicht, welchen der beiden ein Gerät benutzt hat: Sieh auf dem Gerät nach, dass der neue gewählt ist.</translation>
     </message>
     <message>
+        <source>Once you have tried a step on a device, say so in it: tried = true, with the day.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Wenn du einen Schritt auf einem Gerät versucht hast, sag es darin: tried = true, mit dem Tag.</translation>
+    </message>
+    <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation>Ein Bündel, das wartet, muss neu erstellt werden: Sein Schlüssel ist in keiner Kopie.</translation>
+    </message>
+    <message>
+        <source>One call goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Anruf geht gut.</translation>
     </message>
     <message>
         <source>One certificate of a gateway was recognised.</source>
@@ -9334,6 +11233,21 @@
         <translation>Ein Eintrag im Tagebuch kam später dazu.</translation>
     </message>
     <message>
+        <source>One film from home goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Film von zu Hause geht gut.</translation>
+    </message>
+    <message>
+        <source>One film in the largest size goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Film in der größten Auflösung geht gut.</translation>
+    </message>
+    <message>
+        <source>One for each kind of address that the gateway is reached at, and none for one at which it is not: devices try both, and wait for the one that does not answer.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Einer für jede Art von Adresse, unter der das Gateway erreicht wird, und keiner für eine, unter der es nicht erreicht wird: Geräte versuchen beide und warten auf die, die nicht antwortet.</translation>
+    </message>
+    <message>
         <source>One is withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Einer ist zurückgezogen.</translation>
@@ -9354,9 +11268,19 @@
         <translation>Eines der Wörter ist ein anderes als auf dem Papier, oder zwei haben die Plätze getauscht.</translation>
     </message>
     <message>
+        <source>One photo from home takes about a minute.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Foto von zu Hause braucht etwa eine Minute.</translation>
+    </message>
+    <message>
         <source>One random secret that gateway and devices share, base64.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Ein zufälliges Geheimnis, das Gateway und Geräte teilen, base64.</translation>
+    </message>
+    <message>
+        <source>One video call goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Ein Videoanruf geht gut.</translation>
     </message>
     <message>
         <source>One visit each, at any time until then. The old pass works on meanwhile.</source>
@@ -9374,9 +11298,19 @@
         <translation>Nur ein Übungshaushalt darf vergessen werden.</translation>
     </message>
     <message>
+        <source>Only the gateway; no device needs a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nur das Gateway; kein Gerät braucht ein neues Bündel.</translation>
+    </message>
+    <message>
         <source>Only the revocation list changes: no. {number} comes in force.</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>Nur die Sperrliste ändert sich: Nr. {number} tritt in Kraft.</translation>
+    </message>
+    <message>
+        <source>Only what you start yourself is sent: a few small packets, to the gateway alone.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Gesendet wird nur, was du selbst startest: ein paar kleine Pakete, allein an das Gateway.</translation>
     </message>
     <message>
         <source>Open a new one, with a new code, once this one has ended.</source>
@@ -9387,6 +11321,11 @@
         <source>Open a new one; the old code leads nowhere any more.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Öffne einen neuen; der alte Code führt nirgends mehr hin.</translation>
+    </message>
+    <message>
+        <source>Open any web page. If that works, check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Öffne irgendeine Webseite. Wenn das geht, prüfe noch einmal.</translation>
     </message>
     <message>
         <source>Open it (log in to the desktop, or unlock it in the desktop’s password settings), then do it again.</source>
@@ -9434,14 +11373,39 @@
         <translation>Das Bündel wird geöffnet: {title}</translation>
     </message>
     <message>
+        <source>Openings by devices</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Öffnungen durch Geräte</translation>
+    </message>
+    <message>
         <source>Other home subnets</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>Andere Subnetze zu Hause</translation>
     </message>
     <message>
+        <source>Other homes: routers come with addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Anderes Zuhause: Router kommen mit Adressen in {subnet}.</translation>
+    </message>
+    <message>
         <source>Outside this app: lock or find the device from afar, block its SIM, change the mail password.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Außerhalb dieser App: das Gerät aus der Ferne sperren oder orten, seine SIM-Karte sperren lassen, das Mail-Passwort ändern.</translation>
+    </message>
+    <message>
+        <source>Packets get part of the way: the router may forward to an address at home that nothing has.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pakete kommen einen Teil des Weges: Der Router leitet vielleicht an eine Adresse zu Hause weiter, die nichts hat.</translation>
+    </message>
+    <message>
+        <source>Packets get to a computer, but no web front runs there.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pakete kommen bei einem Computer an, aber dort läuft keine Webfassade.</translation>
+    </message>
+    <message>
+        <source>Packets get to a computer, but not to a gateway that runs.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pakete kommen bei einem Computer an, aber nicht bei einem Gateway, das läuft.</translation>
     </message>
     <message>
         <source>Part {number} of set {name} was tried, and it is right.</source>
@@ -9479,6 +11443,11 @@
         <translation>Personen stehen untereinander, die Zeit läuft quer. Jede Linie ist ein Gerät: Sie beginnt, wenn sein Pass erstellt wird, und endet mit ihm.</translation>
     </message>
     <message>
+        <source>Phones that share their connection give out addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Handys, die ihre Verbindung teilen, vergeben Adressen in {subnet}.</translation>
+    </message>
+    <message>
         <source>Picture {frames} belongs to another bundle.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Bild {frames} gehört zu einem anderen Bündel.</translation>
@@ -9487,6 +11456,56 @@
         <source>Picture {frames} shows another kind of code.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Bild {frames} zeigt eine andere Art von Code.</translation>
+    </message>
+    <message>
+        <source>Plan one first: say what will be new.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Plane erst einen: Sag, was neu sein wird.</translation>
+    </message>
+    <message>
+        <source>Point the name back to the old line.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Richte den Namen wieder auf den alten Anschluss.</translation>
+    </message>
+    <message>
+        <source>Point {new_host} to the new line</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>{new_host} auf den neuen Anschluss richten</translation>
+    </message>
+    <message>
+        <source>Port 4500 answers</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Port 4500 antwortet</translation>
+    </message>
+    <message>
+        <source>Port 500 answers</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Port 500 antwortet</translation>
+    </message>
+    <message>
+        <source>Print the key’s paper anew</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Papier des Schlüssels neu drucken</translation>
+    </message>
+    <message>
+        <source>Print the paper anew, then destroy this one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Druck das Papier neu, dann vernichte dieses.</translation>
+    </message>
+    <message>
+        <source>Printers and boxes with addresses typed in by hand need theirs changed too.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Drucker und Kästen, deren Adressen von Hand eingetippt sind, brauchen ebenfalls neue.</translation>
+    </message>
+    <message>
+        <source>Prove it on the device, or replace the pass.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Weise ihn auf dem Gerät nach, oder ersetze den Pass.</translation>
+    </message>
+    <message>
+        <source>Providers use addresses in {subnet} between themselves and their customers (RFC 6598).</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Anbieter nutzen Adressen in {subnet} zwischen sich und ihrer Kundschaft (RFC 6598).</translation>
     </message>
     <message>
         <source>Put fewer loops into each other.</source>
@@ -9504,6 +11523,11 @@
         <translation>Schreib sie in eine Datei, die nur du lesen kannst, und nenn sie mit --passphrase-file.</translation>
     </message>
     <message>
+        <source>Put the household’s key on paper</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Schlüssel des Haushalts auf Papier bringen</translation>
+    </message>
+    <message>
         <source>Put the line between if and endif with the test “is defined”, or name another text with the filter default.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Setz die Zeile zwischen if und endif mit der Prüfung „is defined“, oder nenn mit dem Filter default einen anderen Text.</translation>
@@ -9512,6 +11536,11 @@
         <source>Put the old CA away</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Die alte CA ausmustern</translation>
+    </message>
+    <message>
+        <source>Put the set before this one in force again, on the gateway’s page.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Setze auf der Seite des Gateways den Satz davor wieder in Kraft.</translation>
     </message>
     <message>
         <source>Put {mark} into the file name.</source>
@@ -9549,9 +11578,24 @@
         <translation>Rot ist, was dich braucht. Wo nichts rot ist, ist nichts zu tun.</translation>
     </message>
     <message>
+        <source>Redo: a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Wiederholen: ein Besuch bei {name}</translation>
+    </message>
+    <message>
+        <source>Redo: call off a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Wiederholen: einen Besuch bei {name} absagen</translation>
+    </message>
+    <message>
         <source>Rehearsing the {form}</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Wird geprobt: {form}</translation>
+    </message>
+    <message>
+        <source>Remote administration stays off; through the tunnel they are reached all the same.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Fernverwaltung bleibt aus; durch den Tunnel sind sie trotzdem erreichbar.</translation>
     </message>
     <message>
         <source>Renew it again.</source>
@@ -9604,6 +11648,21 @@
         <translation>Widerrufe zuerst diese Pässe, oder mach weiter.</translation>
     </message>
     <message>
+        <source>Router outside</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Router außen</translation>
+    </message>
+    <message>
+        <source>Routers call it otherwise each; the words to look for stand beside each thing.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Jeder Router nennt es anders; die Wörter, nach denen du suchst, stehen neben jeder Sache.</translation>
+    </message>
+    <message>
+        <source>Router’s own pages</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Eigene Seiten des Routers</translation>
+    </message>
+    <message>
         <source>Running the gateway’s command</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Der Befehl des Gateways läuft</translation>
@@ -9612,6 +11671,16 @@
         <source>SHA-256 of the CA certificate’s DER, hexadecimal.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>SHA-256 des DER des CA-Zertifikats, hexadezimal.</translation>
+    </message>
+    <message>
+        <source>Same address?</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Dieselbe Adresse?</translation>
+    </message>
+    <message>
+        <source>Save it as PDF and take it along, or read it here.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Speichere es als PDF und nimm es mit, oder lies es hier.</translation>
     </message>
     <message>
         <source>Saving</source>
@@ -9647,6 +11716,16 @@
         <source>Say that the device has it once it gets in. The key is then erased here and exists on the device alone.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Sag, dass das Gerät es hat, sobald es hineinkommt. Dann wird der Schlüssel hier gelöscht, und es gibt ihn nur noch auf dem Gerät.</translation>
+    </message>
+    <message>
+        <source>Say what changes: the provider, the router, the host name, the subnets at home or the gateway box.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sag, was sich ändert: der Anbieter, der Router, der Hostname, die Subnetze zu Hause oder die Gateway-Box.</translation>
+    </message>
+    <message>
+        <source>Say what will be new. The page puts the steps in order and counts the devices that need a new bundle.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Sag, was neu sein wird. Die Seite ordnet die Schritte und zählt die Geräte, die ein neues Bündel brauchen.</translation>
     </message>
     <message>
         <source>Say whose and which.</source>
@@ -9739,6 +11818,11 @@
         <translation>Sieh nach, ob es eingeschaltet ist und dieser Computer in seinem Netz ist, dann liefere noch einmal.</translation>
     </message>
     <message>
+        <source>See whether it works</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Sehen, ob es geht</translation>
+    </message>
+    <message>
         <source>See whether sftp gets there by itself and can write into that folder.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh nach, ob sftp von selbst dorthin kommt und in diesen Ordner schreiben kann.</translation>
@@ -9749,9 +11833,54 @@
         <translation>Sieh nach, ob ssh von selbst dorthin kommt, ohne Rückfrage; ein Schlüssel mit Passphrase muss im Agenten sein.</translation>
     </message>
     <message>
+        <source>See whether the gateway runs, and whether the router forwards to its address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, ob das Gateway läuft und ob der Router an seine Adresse weiterleitet.</translation>
+    </message>
+    <message>
         <source>See whether the name is spelt right and this computer is in the home network.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh nach, ob der Name richtig geschrieben ist und dieser Computer im Netz zu Hause ist.</translation>
+    </message>
+    <message>
+        <source>See whether the router at home is on, and whether it forwards to the gateway’s address at home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, ob der Router zu Hause an ist und ob er an die Adresse des Gateways zu Hause weiterleitet.</translation>
+    </message>
+    <message>
+        <source>See whether the web front runs, and whether the router forwards to its address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, ob die Webfassade läuft und ob der Router an seine Adresse weiterleitet.</translation>
+    </message>
+    <message>
+        <source>See which device the router forwards that port to.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, an welches Gerät der Router diesen Port weiterleitet.</translation>
+    </message>
+    <message>
+        <source>See which device the router forwards the port to; deliver the household’s settings to the gateway.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, an welches Gerät der Router den Port weiterleitet; liefere die Einstellungen des Haushalts an das Gateway.</translation>
+    </message>
+    <message>
+        <source>See which device the router forwards to; the gateway’s address at home may have changed.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, an welches Gerät der Router weiterleitet; die Adresse des Gateways zu Hause hat sich vielleicht geändert.</translation>
+    </message>
+    <message>
+        <source>See which of the two clocks is wrong and set it. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Sieh nach, welche der beiden Uhren falsch geht, und stell sie. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Set the clock of the one that is wrong, and let it be set by itself from now on.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Stell die Uhr, die falsch geht, und lass sie sich von nun an selbst stellen.</translation>
+    </message>
+    <message>
+        <source>Set the clock, then do it again. If it is right now and was ahead then, say so on the household’s page.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>Stell die Uhr, dann mach es noch einmal. Geht sie jetzt richtig und ging sie damals vor, sag es auf der Seite des Haushalts.</translation>
     </message>
     <message>
         <source>Set the desktop’s own keyring, or found the household with --key-file.</source>
@@ -9769,14 +11898,64 @@
         <translation>Stell den eigenen Schlüsselbund des Desktops ein, dann versuch es noch einmal.</translation>
     </message>
     <message>
+        <source>Set the longer time again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Stell die längere Zeit wieder ein.</translation>
+    </message>
+    <message>
+        <source>Set the new gateway box up beside the old one</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Neue Gateway-Box neben der alten einrichten</translation>
+    </message>
+    <message>
+        <source>Set the short time again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Stell die kurze Zeit wieder ein.</translation>
+    </message>
+    <message>
         <source>Settings</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Einstellungen</translation>
     </message>
     <message>
+        <source>Settle the gateway’s host back to {old_host}; it answers to both still.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Leg den Host des Gateways wieder auf {old_host} fest; es hört noch auf beide.</translation>
+    </message>
+    <message>
+        <source>Settle the gateway’s host to {old_host} and back: both are answered to again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Leg den Host des Gateways auf {old_host} fest und wieder zurück: Es hört dann wieder auf beide.</translation>
+    </message>
+    <message>
+        <source>Settle the home subnets back to {old_home}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Leg die Subnetze zu Hause wieder auf {old_home} fest.</translation>
+    </message>
+    <message>
+        <source>Settle the home subnets to both again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Leg die Subnetze zu Hause wieder auf beide fest.</translation>
+    </message>
+    <message>
         <source>Several certificates have one serial number.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Mehrere Zertifikate haben dieselbe Seriennummer.</translation>
+    </message>
+    <message>
+        <source>Short memory</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Kurzes Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Short times mean more questions, and nothing else.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Kurze Zeiten bedeuten mehr Anfragen, sonst nichts.</translation>
+    </message>
+    <message>
+        <source>Shorten how long the name’s answers are kept, to 300 seconds</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Zeit, für die Antworten zum Namen behalten werden, auf 300 Sekunden kürzen</translation>
     </message>
     <message>
         <source>Shorten it.</source>
@@ -9794,6 +11973,11 @@
         <translation>Signiere die nächste: hearthkey lists --sign, und bring sie zum Gateway.</translation>
     </message>
     <message>
+        <source>So long devices may go on with the old address after a change (the numbers are common practice).</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>So lange machen Geräte nach einem Wechsel vielleicht mit der alten Adresse weiter (die Zahlen sind üblich).</translation>
+    </message>
+    <message>
         <source>Somebody takes over</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Jemand übernimmt</translation>
@@ -9804,6 +11988,11 @@
         <translation>Jemand hat 20 falsche Links versucht, zuletzt von {address}. Der Abholschein ist geschlossen.</translation>
     </message>
     <message>
+        <source>Something at {address} answers, but it is no gateway.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Etwas antwortet unter {address}, aber es ist kein Gateway.</translation>
+    </message>
+    <message>
         <source>Something happened that nobody thought of ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Es geschah etwas, woran niemand gedacht hat ({seen}).</translation>
@@ -9812,6 +12001,11 @@
         <source>Something is no plain file.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Etwas ist keine gewöhnliche Datei.</translation>
+    </message>
+    <message>
+        <source>Something on the way keeps them: a router that forwards nothing, or elsewhere, or a firewall.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Etwas auf dem Weg hält sie auf: ein Router, der nichts oder anderswohin weiterleitet, oder eine Firewall.</translation>
     </message>
     <message>
         <source>Start it in a desktop, or use the verbs: hearthkey --help.</source>
@@ -9832,6 +12026,16 @@
         <source>Start with hearthkey found, or name another folder with --data.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Fang an mit hearthkey found, oder nenn mit --data einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>Still to come: {whom}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Noch offen: {whom}.</translation>
+    </message>
+    <message>
+        <source>Still without a new bundle: {devices}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Noch ohne neues Bündel: {devices}.</translation>
     </message>
     <message>
         <source>Stop now keeps the device out for the time being; it can be let back in on the same page.</source>
@@ -9859,9 +12063,29 @@
         <translation>Strenge Gateways weisen es ab. Das Gerät braucht einen neuen Pass.</translation>
     </message>
     <message>
+        <source>Switch version 2 on at the gateway, or see whether the ports lead to the right box.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Schalte auf dem Gateway Version 2 ein, oder sieh nach, ob die Ports zum richtigen Kasten führen.</translation>
+    </message>
+    <message>
+        <source>TCP 22, 3389, 5900</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>TCP 22, 3389, 5900</translation>
+    </message>
+    <message>
+        <source>TTL {shortest} to {longest} seconds</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>TTL {shortest} bis {longest} Sekunden</translation>
+    </message>
+    <message>
         <source>Tags are {known}. A template knows slots, if, for, raw and filters: no calls, no arithmetic, no other files.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Anweisungen sind {known}. Eine Vorlage kennt Platzhalter, if, for, raw und Filter: keine Aufrufe, kein Rechnen, keine anderen Dateien.</translation>
+    </message>
+    <message>
+        <source>Take a copy that lies at this gateway, in the app’s own folder or on a stick.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nimm eine Kopie, die bei diesem Gateway liegt, im eigenen Ordner der App oder auf einem Stick.</translation>
     </message>
     <message>
         <source>Take a copy that was made while set {seen} was in use, or parts of set {wanted}.</source>
@@ -9912,11 +12136,6 @@
         <source>Take the picture again, sharp and with the white margin.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nimm das Bild noch einmal auf, scharf und mit dem weißen Rand.</translation>
-    </message>
-    <message>
-        <source>Take the renewal back on the device’s page, as long as the bundle waits in the tray.</source>
-        <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation>Nimm die Erneuerung auf der Seite des Geräts zurück, solange das Bündel in der Ablage wartet.</translation>
     </message>
     <message>
         <source>Take the seven words that the app offers, or a longer one.</source>
@@ -10774,9 +12993,59 @@
         <translation>Das Vergessen der Vorlage {name} wurde zurückgenommen.</translation>
     </message>
     <message>
+        <source>From inside it proves nothing. Take the laptop to a phone’s mobile data, and check again.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Von innen weist es nichts nach. Nimm den Laptop in die mobilen Daten eines Handys und prüfe noch einmal.</translation>
+    </message>
+    <message>
+        <source>From inside the gateway answers. That does not show that it does from outside.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von innen antwortet das Gateway. Das zeigt nicht, dass es von außen auch antwortet.</translation>
+    </message>
+    <message>
+        <source>From inside this cannot be told. First to look at: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von innen lässt sich das nicht sagen. Zuerst ansehen: {place}.</translation>
+    </message>
+    <message>
         <source>From now on {subject} lives on this computer. If the old one comes back to life, stop using the app there: two of them would contradict each other.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Von jetzt an lebt {subject} auf diesem Computer. Erwacht der alte wieder, benutz die App dort nicht mehr: Zwei davon würden einander widersprechen.</translation>
+    </message>
+    <message>
+        <source>From outside</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Von außen</translation>
+    </message>
+    <message>
+        <source>From outside it stays open whether there is a way in. First to look at: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von außen bleibt offen, ob es einen Weg hinein gibt. Zuerst ansehen: {place}.</translation>
+    </message>
+    <message>
+        <source>From outside nobody gets there.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von außen kommt niemand dorthin.</translation>
+    </message>
+    <message>
+        <source>From outside the way in stops here: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von außen endet der Weg hinein hier: {place}.</translation>
+    </message>
+    <message>
+        <source>From outside there is a way in, up to the gateway.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Von außen gibt es einen Weg hinein, bis zum Gateway.</translation>
+    </message>
+    <message>
+        <source>From the next delivery on the gateway answers to {old} no more. No device needs that name; keep it paid for a while all the same.</source>
+        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <translation>Ab der nächsten Lieferung hört das Gateway nicht mehr auf {old}. Kein Gerät braucht diesen Namen; bezahle ihn trotzdem noch eine Weile.</translation>
+    </message>
+    <message>
+        <source>Gateway at home</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Gateway zu Hause</translation>
     </message>
     <message>
         <source>Give the diary a name of its own.</source>
@@ -11254,6 +13523,21 @@
         <translation>Geh zuerst die Schritte davor; hearthkey succession zeigt sie.</translation>
     </message>
     <message>
+        <source>Take {by} back first.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nimm zuerst {by} zurück.</translation>
+    </message>
+    <message>
+        <source>Take {new_host} away where names are kept.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Entferne {new_host} dort, wo die Namen geführt werden.</translation>
+    </message>
+    <message>
+        <source>Take {old_home} out of the settings</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nimm {old_home} aus den Einstellungen</translation>
+    </message>
+    <message>
         <source>Tell whoever looks after the app what you were doing.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Sag denen, die sich um die App kümmern, was du gerade getan hast.</translation>
@@ -11277,6 +13561,21 @@
         <source>That a copy of {whom} is not gone was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Dass eine Kopie für {whom} nicht weg ist, wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>That reads like a part of a passphrase, and the sheet goes along with the bundle.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Das liest sich wie ein Teil einer Passphrase, und das Blatt geht zusammen mit dem Bündel hinaus.</translation>
+    </message>
+    <message>
+        <source>That step is done already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Dieser Schritt ist schon getan.</translation>
+    </message>
+    <message>
+        <source>That step is not done yet, so there is nothing to take back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Dieser Schritt ist noch nicht getan, also gibt es nichts zurückzunehmen.</translation>
     </message>
     <message>
         <source>That {title} was seen to get in stays written down. No proof is taken back.</source>
@@ -11304,9 +13603,19 @@
         <translation>Der CA-Schlüssel in dieser Kopie gehört zu einem anderen Haushalt als der Rest.</translation>
     </message>
     <message>
+        <source>The DNS server {subject} is not reached through the tunnel, so names at home are asked outside, or not found.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der DNS-Server {subject} wird nicht durch den Tunnel erreicht, also werden Namen von zu Hause draußen erfragt oder nicht gefunden.</translation>
+    </message>
+    <message>
         <source>The PKCS#12 file lacks something. Keys in it: {keys}; certificates: {certificates}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Der PKCS#12-Datei fehlt etwas. Schlüssel darin: {keys}; Zertifikate: {certificates}.</translation>
+    </message>
+    <message>
+        <source>The address can be reached</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Adresse ist erreichbar</translation>
     </message>
     <message>
         <source>The address says that it came through the tunnel. It does not say which device it was, nor that Wi-Fi was off; whoever holds the device knows that.</source>
@@ -11317,6 +13626,11 @@
         <source>The bundle and its passphrase go two different ways: the bundle by a ticket on the home Wi-Fi, on a stick or as a file; the passphrase by voice or on paper.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Das Bündel und seine Passphrase gehen zwei verschiedene Wege: das Bündel mit einem Abholschein im WLAN zu Hause, auf einem Stick oder als Datei; die Passphrase mündlich oder auf Papier.</translation>
+    </message>
+    <message>
+        <source>The certificate of {subject} was made while the clock was ahead, and is not good yet. Renew the gateway’s certificate and deliver it.</source>
+        <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
+        <translation>Das Zertifikat für {subject} entstand, während die Uhr vorging, und gilt noch nicht. Erneuere das Zertifikat des Gateways und liefere es.</translation>
     </message>
     <message>
         <source>The change of the choices for the gateway’s files was made again after all.</source>
@@ -11364,6 +13678,21 @@
         <translation>Die Wahl einer Sprache für {name} wurde zurückgenommen.</translation>
     </message>
     <message>
+        <source>The clock was ahead, at {ahead}; it is right again. Revocation list {number} was signed, good until {day}.</source>
+        <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
+        <translation>Die Uhr ging vor, auf {ahead}; sie geht wieder richtig. Sperrliste {number} wurde signiert, gültig bis {day}.</translation>
+    </message>
+    <message>
+        <source>The codes of {title} were rehearsed and shown on the screen.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>Die Codes für {title} wurden geprobt und auf dem Bildschirm gezeigt.</translation>
+    </message>
+    <message>
+        <source>The copy {name} is not at {where} any more.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Die Kopie {name} liegt nicht mehr unter {where}.</translation>
+    </message>
+    <message>
         <source>The copy {number} is gone already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Kopie Nr. {number} ist schon weg.</translation>
@@ -11389,9 +13718,89 @@
         <translation>Im Tagebuch steht alles, was getan wurde.</translation>
     </message>
     <message>
+        <source>The first device that is in tells more than any check.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Das erste Gerät, das hineinkommt, sagt mehr als jede Prüfung.</translation>
+    </message>
+    <message>
+        <source>The first words of every tunnel.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Die ersten Worte jedes Tunnels.</translation>
+    </message>
+    <message>
+        <source>The forwarding sheet has every line that the router’s pages ask for.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Das Weiterleitungsblatt hat jede Zeile, nach der die Seiten des Routers fragen.</translation>
+    </message>
+    <message>
+        <source>The gateway answers to no former name {host}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Das Gateway antwortet auf keinen früheren Namen {host}.</translation>
+    </message>
+    <message>
+        <source>The gateway answers to {old} as well, so whoever has the old bundle still gets in, as long as that name leads home.</source>
+        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <translation>Das Gateway antwortet auch auf {old}, also kommt weiter hinein, wer das alte Bündel hat, solange dieser Name nach Hause führt.</translation>
+    </message>
+    <message>
+        <source>The gateway asks for certificates of one CA, and it is not this household’s.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway verlangt Zertifikate einer einzigen CA, und es ist nicht die dieses Haushalts.</translation>
+    </message>
+    <message>
+        <source>The gateway asks for certificates of this household’s CA.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway verlangt Zertifikate der CA dieses Haushalts.</translation>
+    </message>
+    <message>
+        <source>The gateway asks for certificates of {count} CAs, and this household’s is not among them.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway verlangt Zertifikate von {count} CAs, und die dieses Haushalts ist nicht dabei.</translation>
+    </message>
+    <message>
+        <source>The gateway at {address} answered with note {note}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway unter {address} antwortete mit der Meldung {note}.</translation>
+    </message>
+    <message>
+        <source>The gateway chose something that was never offered.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway wählte etwas, das nie angeboten wurde.</translation>
+    </message>
+    <message>
+        <source>The gateway chose {chosen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway wählte {chosen}.</translation>
+    </message>
+    <message>
+        <source>The gateway did not say how it sees the addresses.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway sagte nicht, wie es die Adressen sieht.</translation>
+    </message>
+    <message>
+        <source>The gateway did not say whose certificates it takes.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway sagte nicht, wessen Zertifikate es annimmt.</translation>
+    </message>
+    <message>
+        <source>The gateway does not tell the time before somebody is let in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway nennt die Zeit nicht, bevor jemand eingelassen ist.</translation>
+    </message>
+    <message>
         <source>The gateway hides devices behind its own address at home, so a request through the tunnel may look like one from home. Name that address, and it counts; without it only what comes from {tunnel} does.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>Das Gateway verbirgt Geräte zu Hause hinter seiner eigenen Adresse, also kann eine Anfrage durch den Tunnel aussehen wie eine von zu Hause. Nenn diese Adresse, dann zählt sie; ohne sie zählt nur, was aus {tunnel} kommt.</translation>
+    </message>
+    <message>
+        <source>The gateway is reached at {host} already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Das Gateway wird schon unter {host} erreicht.</translation>
+    </message>
+    <message>
+        <source>The gateway is what everybody waits for: {rate} Mbit/s are left inside the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Auf das Gateway warten alle: {rate} Mbit/s bleiben im Tunnel übrig.</translation>
     </message>
     <message>
         <source>The gateway leaves devices their addresses ({tunnel}), so a request from {address} proves nothing.</source>
@@ -11399,14 +13808,74 @@
         <translation>Das Gateway lässt den Geräten ihre Adressen ({tunnel}), also weist eine Anfrage von {address} nichts nach.</translation>
     </message>
     <message>
+        <source>The gateway narrows what devices ask for, so nobody needs a new bundle for it.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Das Gateway engt ein, was Geräte anfragen, also braucht dafür niemand ein neues Bündel.</translation>
+    </message>
+    <message>
+        <source>The gateway pack goes by an outer MTU of {outer} octets: behind NAT and with the longest head, {inner} are left for a packet inside, {mss4} for TCP over IPv4 and {mss6} over IPv6.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Gateway-Paket geht von einer äußeren MTU von {outer} Oktetten aus: Hinter NAT und mit dem längsten Kopf bleiben {inner} für ein Paket innen, {mss4} für TCP über IPv4 und {mss6} über IPv6.</translation>
+    </message>
+    <message>
+        <source>The gateway stands behind a router that forwards to it.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway steht hinter einem Router, der an es weiterleitet.</translation>
+    </message>
+    <message>
+        <source>The gateway still answers to {host}, and no device needs that any more.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Das Gateway antwortet noch auf {host}, und kein Gerät braucht das mehr.</translation>
+    </message>
+    <message>
+        <source>The gateway still answers to {host}: {whom} know no other name.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Das Gateway antwortet noch auf {host}: {whom} kennen keinen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>The gateway still answers to {host}: {whom} knows no other name.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Das Gateway antwortet noch auf {host}: {whom} kennt keinen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>The gateway takes none of the ways to encrypt that your devices offer.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway nimmt keine der Verschlüsselungen an, die deine Geräte anbieten.</translation>
+    </message>
+    <message>
+        <source>The gateway wants key exchange {group}, which your devices do not offer.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Das Gateway will den Schlüsselaustausch {group}, den deine Geräte nicht anbieten.</translation>
+    </message>
+    <message>
         <source>The gateway was not seen to hold what the last step made for it. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es war nicht zu sehen, dass das Gateway hat, was der letzte Schritt dafür erstellt hat. Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>The gateway’s clock is right</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Uhr des Gateways geht richtig</translation>
+    </message>
+    <message>
+        <source>The gateway’s clock says {there} UTC, and the list to deliver begins on {begins} UTC: it would let nobody in.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Die Uhr des Gateways zeigt {there} UTC, und die Liste zum Liefern beginnt am {begins} UTC: Es würde niemanden einlassen.</translation>
+    </message>
+    <message>
         <source>The gateway’s next certificate, under the same name</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>Das nächste Zertifikat des Gateways, unter demselben Namen</translation>
+    </message>
+    <message>
+        <source>The household began on {day}, and no paper of its key was printed since.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Der Haushalt begann am {day}, und seither wurde kein Papier seines Schlüssels gedruckt.</translation>
+    </message>
+    <message>
+        <source>The household uses the bare address {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Der Haushalt benutzt die bloße Adresse {host}.</translation>
     </message>
     <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
@@ -11432,6 +13901,11 @@
         <source>The key of {subject} is erased. The keyring did not answer, so its passphrase will be erased at the next start.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Der Schlüssel ist gelöscht ({subject}). Der Schlüsselbund hat nicht geantwortet, also wird seine Passphrase beim nächsten Start gelöscht.</translation>
+    </message>
+    <message>
+        <source>The key on this paper of {made} is of a CA that was begun here and taken back: no device trusts it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Der Schlüssel auf diesem Papier vom {made} gehört zu einer CA, die hier begonnen und zurückgenommen wurde: Kein Gerät vertraut ihr.</translation>
     </message>
     <message>
         <source>The keyring answered with a fault: {seen}. Nothing was lost, nothing is half done.</source>
@@ -11519,6 +13993,11 @@
         <translation>Die Sprache für {name} wurde doch wieder gewählt.</translation>
     </message>
     <message>
+        <source>The last step done can be taken back; the page says how to undo it outside.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Der letzte getane Schritt lässt sich zurücknehmen; die Seite sagt, wie er draußen rückgängig wird.</translation>
+    </message>
+    <message>
         <source>The letter does not fit on one page.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Der Brief passt nicht auf eine Seite.</translation>
@@ -11532,6 +14011,16 @@
         <source>The life line shows its days in order; the yellow tag is today.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Die Lebenslinie zeigt ihre Tage der Reihe nach; das gelbe Schild ist heute.</translation>
+    </message>
+    <message>
+        <source>The line is what everybody waits for: {rate} Mbit/s out of the house are left inside the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Auf die Leitung warten alle: {rate} Mbit/s aus dem Haus hinaus bleiben im Tunnel übrig.</translation>
+    </message>
+    <message>
+        <source>The link cannot tell the new pass of {title} from the old one, so both stay until {day}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation>Der Link kann den neuen Pass für {title} nicht vom alten unterscheiden, also bleiben beide bis {day}.</translation>
     </message>
     <message>
         <source>The link is closed.</source>
@@ -11564,6 +14053,21 @@
         <translation>Die Listen haben eine Nummer, von der sich hier nicht weiterzählen lässt.</translation>
     </message>
     <message>
+        <source>The move is over.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Der Umzug ist vorbei.</translation>
+    </message>
+    <message>
+        <source>The move was called off; what was done stays done.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Der Umzug wurde abgesagt; was getan ist, bleibt getan.</translation>
+    </message>
+    <message>
+        <source>The name is known</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Der Name ist bekannt</translation>
+    </message>
+    <message>
         <source>The name or address that devices reach the gateway under; also its identity (RFC 7296 section 3.5).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Der Name oder die Adresse, unter der Geräte das Gateway erreichen; auch seine Kennung (RFC 7296 section 3.5).</translation>
@@ -11592,11 +14096,6 @@
         <source>The new list lies at the gateway, but the command after it ended with {status} and said: {said}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die neue Liste liegt auf dem Gateway, doch der Befehl danach endete mit {status} und sagte: {said}.</translation>
-    </message>
-    <message>
-        <source>The new pass of {title} has a number of its own that stays on record, so it is not undone.</source>
-        <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation>Der neue Pass von {title} hat eine eigene Nummer, die verzeichnet bleibt; das wird also nicht rückgängig gemacht.</translation>
     </message>
     <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
@@ -11944,11 +14443,6 @@
         <translation>Das Passwort des Routers</translation>
     </message>
     <message>
-        <source>The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.</source>
-        <extracomment>What help says about each spot of the window.</extracomment>
-        <translation>Dieselben Tage kommen in den Kalender der Familie: hearthkey dates --into mit einem Ordner schreibt die Datei.</translation>
-    </message>
-    <message>
         <source>The same key under the bundle’s passphrase, PEM (RFC 7468 section 11).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Derselbe Schlüssel unter der Passphrase des Bündels, PEM (RFC 7468 section 11).</translation>
@@ -11982,6 +14476,11 @@
         <source>The serial number of the device’s certificate, hexadecimal.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Die Seriennummer des Gerätezertifikats, hexadezimal.</translation>
+    </message>
+    <message>
+        <source>The settings do not show that yet.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Die Einstellungen zeigen das noch nicht.</translation>
     </message>
     <message>
         <source>The seven words open the CA key. Write them down and keep them with the family’s papers.</source>
@@ -12149,6 +14648,26 @@
         <translation>Das Tunnel-Subnetz {text} hat keinen Platz für Geräte.</translation>
     </message>
     <message>
+        <source>The tunnel’s subnet can stay. If it ever has to change, {subnet} was drawn by lot.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Tunnel-Subnetz kann bleiben. Falls es sich je ändern muss: {subnet} wurde ausgelost.</translation>
+    </message>
+    <message>
+        <source>The tunnel’s {subnet} is hardly met elsewhere.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Tunnel-Subnetz {subnet} kommt anderswo kaum vor.</translation>
+    </message>
+    <message>
+        <source>The tunnel’s {subnet} is met in many places. Whoever sits in such a network may lose what is there, or the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Tunnel-Subnetz {subnet} kommt vielerorts vor. Wer in einem solchen Netz sitzt, verliert vielleicht, was dort ist, oder den Tunnel.</translation>
+    </message>
+    <message>
+        <source>The tunnel’s {subnet} may be met elsewhere. Whoever sits in such a network may lose what is there, or the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Das Tunnel-Subnetz {subnet} kommt vielleicht auch anderswo vor. Wer in einem solchen Netz sitzt, verliert vielleicht, was dort ist, oder den Tunnel.</translation>
+    </message>
+    <message>
         <source>The two passphrases differ.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Die beiden Passphrasen sind verschieden.</translation>
@@ -12162,6 +14681,71 @@
         <source>The visit to the gateway was ended. The gateway holds one whole set, the old or the new.</source>
         <extracomment>Sentences about the way to the gateway being in the way.</extracomment>
         <translation>Der Besuch beim Gateway wurde beendet. Das Gateway hat einen ganzen Satz, den alten oder den neuen.</translation>
+    </message>
+    <message>
+        <source>The visit to {name} was called off again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Der Besuch bei {name} wurde doch wieder abgesagt.</translation>
+    </message>
+    <message>
+        <source>The visit to {name} was planned again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Der Besuch bei {name} wurde doch wieder geplant.</translation>
+    </message>
+    <message>
+        <source>The visit to {name} was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Der Besuch bei {name} wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Der Weg hinein</translation>
+    </message>
+    <message>
+        <source>The way in stops here: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Der Weg hinein endet hier: {place}.</translation>
+    </message>
+    <message>
+        <source>The web front answers</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Webfassade antwortet</translation>
+    </message>
+    <message>
+        <source>The web front asks who is there</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Webfassade fragt, wer da ist</translation>
+    </message>
+    <message>
+        <source>The web front encrypts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Webfassade verschlüsselt</translation>
+    </message>
+    <message>
+        <source>The web front is yours</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Webfassade ist deine</translation>
+    </message>
+    <message>
+        <source>The web front of the gateway. Leave it out if it is only used from inside.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Die Webfassade des Gateways. Lass sie weg, wenn sie nur von innen benutzt wird.</translation>
+    </message>
+    <message>
+        <source>The web front speaks {version}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Webfassade spricht {version}.</translation>
+    </message>
+    <message>
+        <source>The web front’s clock and this laptop’s are {minutes} minutes apart.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Uhr der Webfassade und die dieses Laptops liegen {minutes} Minuten auseinander.</translation>
+    </message>
+    <message>
+        <source>The web front’s clock and this laptop’s are {seconds} seconds apart.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Uhr der Webfassade und die dieses Laptops liegen {seconds} Sekunden auseinander.</translation>
     </message>
     <message>
         <source>The window did not come to rest in the scene {scene}.</source>
@@ -12234,6 +14818,11 @@
         <translation>Dann läuft {what} ab, und ohne Nachfolge kommt niemand hinein.</translation>
     </message>
     <message>
+        <source>Then: pass these on</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Dann: diese weiterleiten</translation>
+    </message>
+    <message>
         <source>There are more files than are looked at.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Es sind mehr Dateien, als durchgesehen werden.</translation>
@@ -12242,6 +14831,11 @@
         <source>There are no stop lists that a deputy could take along: none is signed for the household as it is now.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es gibt keine Sperrlisten, die eine Vertretung mitnehmen könnte: für den Haushalt, wie er jetzt ist, ist keine signiert.</translation>
+    </message>
+    <message>
+        <source>There are steps that are not done.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Es gibt Schritte, die nicht getan sind.</translation>
     </message>
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
@@ -12259,9 +14853,19 @@
         <translation>Unter {path} liegt schon eine Datei. Sie blieb, wie sie war.</translation>
     </message>
     <message>
+        <source>There is a second router before it, and that one has to forward as well.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Davor steht ein zweiter Router, und auch der muss weiterleiten.</translation>
+    </message>
+    <message>
         <source>There is another CA here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Hier ist noch eine andere CA.</translation>
+    </message>
+    <message>
+        <source>There is no address to ask about.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es gibt keine Adresse, nach der zu fragen wäre.</translation>
     </message>
     <message>
         <source>There is no bundle in it.</source>
@@ -12329,6 +14933,11 @@
         <translation>Die Geräteart „{text}“ gibt es nicht.</translation>
     </message>
     <message>
+        <source>There is no name to look up. When the address changes, every device needs a new bundle.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es gibt keinen Namen nachzuschlagen. Wenn sich die Adresse ändert, braucht jedes Gerät ein neues Bündel.</translation>
+    </message>
+    <message>
         <source>There is no pass {text}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Den Pass {text} gibt es nicht.</translation>
@@ -12359,6 +14968,11 @@
         <translation>Die Vorlage „{text}“ gibt es nicht.</translation>
     </message>
     <message>
+        <source>There is none: what is erased is gone.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Es gibt keinen Weg zurück: Was gelöscht ist, ist weg.</translation>
+    </message>
+    <message>
         <source>There is not enough room at {path}: {free} KB are free, {wanted} KB are wanted. Nothing was written.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Unter {path} ist nicht genug Platz: {free} KB sind frei, {wanted} KB werden gebraucht. Es wurde nichts geschrieben.</translation>
@@ -12382,6 +14996,11 @@
         <source>There is nothing to let back in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es gibt nichts wieder einzulassen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to put right.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Es gibt nichts zu berichtigen.</translation>
     </message>
     <message>
         <source>There is nothing to take back. What was done before the app was opened is not kept for that.</source>
@@ -12414,6 +15033,11 @@
         <translation>Sie sind nicht signiert.</translation>
     </message>
     <message>
+        <source>They are of {day}. Since then the CA or the passphrase of the sealed copies became another one.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Sie sind vom {day}. Seither wurde die CA oder die Passphrase der versiegelten Kopien eine andere.</translation>
+    </message>
+    <message>
         <source>They are signed with the CA key.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Sie sind mit dem CA-Schlüssel signiert.</translation>
@@ -12422,6 +15046,11 @@
         <source>They are signed with the gateway’s key.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Sie sind mit dem Schlüssel des Gateways signiert.</translation>
+    </message>
+    <message>
+        <source>They know only what was true when their bundle was made. What they have works until the old goes.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Sie wissen nur, was galt, als ihr Bündel gemacht wurde. Was sie haben, funktioniert, bis das Alte geht.</translation>
     </message>
     <message>
         <source>They work. Stopping one stops all of them; only one is taken over as a pass.</source>
@@ -12457,6 +15086,11 @@
         <source>This copy opens, but it was not made by this household’s app: its mark is wrong. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Diese Kopie lässt sich öffnen, stammt aber nicht von der App dieses Haushalts: Ihr Zeichen ist falsch. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>This copy was brought to {place}, and the gateway is {where} now.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Diese Kopie wurde zu {place} gebracht, und das Gateway ist jetzt {where}.</translation>
     </message>
     <message>
         <source>This copy was made by a newer app ({seen}); this one knows {known}.</source>
@@ -12524,9 +15158,44 @@
         <translation>Das ist das Papier eines anderen Haushalts ({household}).</translation>
     </message>
     <message>
+        <source>This is the practice household. No router is ever told this.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Das ist der Übungshaushalt. Keinem Router wird das je gesagt.</translation>
+    </message>
+    <message>
         <source>This is the practice household. Nothing of it is ever delivered to a gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das ist der Übungshaushalt. Davon wird nie etwas an ein Gateway geliefert.</translation>
+    </message>
+    <message>
+        <source>This laptop found no way to the gateway’s address, so nothing is said about home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Dieser Laptop fand keinen Weg zur Adresse des Gateways, also ist über zu Hause nichts gesagt.</translation>
+    </message>
+    <message>
+        <source>This laptop had no way to the address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Dieser Laptop hatte keinen Weg zur Adresse.</translation>
+    </message>
+    <message>
+        <source>This laptop may have no internet just now; nothing is said about home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Dieser Laptop hat vielleicht gerade kein Internet; über zu Hause ist nichts gesagt.</translation>
+    </message>
+    <message>
+        <source>This laptop’s address was changed on the way, as in most networks.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Adresse dieses Laptops wurde unterwegs geändert, wie in den meisten Netzen.</translation>
+    </message>
+    <message>
+        <source>This move has no step {step}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Dieser Umzug hat keinen Schritt {step}.</translation>
+    </message>
+    <message>
+        <source>This paper of {made} was made before the CA’s succession of {since}: its key is the old one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Dieses Papier vom {made} entstand vor der Nachfolge der CA vom {since}: Sein Schlüssel ist der alte.</translation>
     </message>
     <message>
         <source>This paper was made by a newer app ({seen}); this one knows {known}.</source>
@@ -12604,6 +15273,11 @@
         <translation>Um es wieder einzulassen: hearthkey let-in. Endgültig: hearthkey revoke.</translation>
     </message>
     <message>
+        <source>To the gateway</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>An das Gateway</translation>
+    </message>
+    <message>
         <source>Try the command at the gateway, then deliver again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Probier den Befehl auf dem Gateway, dann liefere noch einmal.</translation>
@@ -12627,6 +15301,11 @@
         <source>Turn it on first: hearthkey secrets --household.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Schalte es zuerst ein: hearthkey secrets --household.</translation>
+    </message>
+    <message>
+        <source>Two routers?</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Zwei Router?</translation>
     </message>
     <message>
         <source>Type both again. Nothing was made.</source>
@@ -12674,6 +15353,16 @@
         <translation>Tipp zwei Buchstaben der Person oder des Geräts, dann Eingabe. Das Gerät wird gesperrt.</translation>
     </message>
     <message>
+        <source>Type what the router’s pages show as its internet address: some lines cannot be reached at all.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Tippe ein, was die Seiten des Routers als Internetadresse zeigen: Manche Anschlüsse sind gar nicht zu erreichen.</translation>
+    </message>
+    <message>
+        <source>UDP port {port} answers at {address} and not at {other}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>UDP-Port {port} antwortet unter {address} und nicht unter {other}.</translation>
+    </message>
+    <message>
         <source>Undo: a copy of {whom} is gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rückgängig: Kopie für {whom} ist weg</translation>
@@ -12697,6 +15386,16 @@
         <source>Undo: a step to the next CA</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rückgängig: ein Schritt zur nächsten CA</translation>
+    </message>
+    <message>
+        <source>Undo: a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: ein Besuch bei {name}</translation>
+    </message>
+    <message>
+        <source>Undo: call off a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: einen Besuch bei {name} absagen</translation>
     </message>
     <message>
         <source>Undo: delete a copy of {whom}</source>
@@ -12819,6 +15518,16 @@
         <translation>Schließ mit der Passphrase auf; die nächste Liste wird mit höherer Nummer signiert und geliefert.</translation>
     </message>
     <message>
+        <source>Until it does, no pass of the new CA opens the door. The old CA ends on {day}.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Bis dahin öffnet kein Pass der neuen CA die Tür. Die alte CA endet am {day}.</translation>
+    </message>
+    <message>
+        <source>Until then the gateway goes by what it has.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Bis dahin richtet sich das Gateway nach dem, was es hat.</translation>
+    </message>
+    <message>
         <source>Until when that list is good: its nextUpdate, UTC (RFC 3339).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Bis wann diese Liste gültig ist: ihr nextUpdate, UTC (RFC 3339).</translation>
@@ -12929,6 +15638,31 @@
         <translation>Wurde der Computer gestohlen, oder sind die Wörter verloren? Sag es ganz oben; die Seite sagt, was zuerst zu tun ist.</translation>
     </message>
     <message>
+        <source>What a check cannot see, it calls not known. A device that gets in shows the rest.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Was eine Prüfung nicht sehen kann, nennt sie nicht bekannt. Ein Gerät, das hineinkommt, zeigt den Rest.</translation>
+    </message>
+    <message>
+        <source>What answered on the gateway’s port makes no sense from {what} on.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Was am Port des Gateways antwortete, ergibt ab {what} keinen Sinn.</translation>
+    </message>
+    <message>
+        <source>What answers at {address} speaks IKE, version 2.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Was unter {address} antwortet, spricht IKE, Version 2.</translation>
+    </message>
+    <message>
+        <source>What answers at {address} speaks IKE, version {version}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Was unter {address} antwortet, spricht IKE, Version {version}.</translation>
+    </message>
+    <message>
+        <source>What answers on TCP port {port} does not encrypt: {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Was am TCP-Port {port} antwortet, verschlüsselt nicht: {seen}.</translation>
+    </message>
+    <message>
         <source>What begins on line {line} with {seen} does not end.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Was in Zeile {line} mit {seen} beginnt, endet nicht.</translation>
@@ -12954,9 +15688,19 @@
         <translation>„Was anders ist“ liest das Gateway und ändert dort nichts.</translation>
     </message>
     <message>
+        <source>What each kind can read, which key and container follow from it, and why. The app goes by this alone.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Was jede Art lesen kann, welcher Schlüssel und welcher Container daraus folgen, und warum. Die App richtet sich allein danach.</translation>
+    </message>
+    <message>
         <source>What follows in it was not read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Was danach darin kommt, wurde nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>What has an address in {subnet} is reached on its own cable or Wi-Fi only (RFC 3927, RFC 4291 section 2.5.6), never through a tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Was eine Adresse in {subnet} hat, wird nur am eigenen Kabel oder WLAN erreicht (RFC 3927, RFC 4291 Abschnitt 2.5.6), nie durch einen Tunnel.</translation>
     </message>
     <message>
         <source>What is left is to put the old CA away, and that cannot be taken back.</source>
@@ -12969,14 +15713,14 @@
         <translation>Was erstellt ist, wartet in der Ablage. Niemand hat es, bis du es übergibst.</translation>
     </message>
     <message>
+        <source>What is new is made to work beside what is old; devices learn it; only then the old goes.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Das Neue wird neben dem Alten zum Laufen gebracht; die Geräte lernen es; erst dann geht das Alte.</translation>
+    </message>
+    <message>
         <source>What is not at home keeps going its own way.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Was nicht zu Hause ist, geht weiter seinen eigenen Weg.</translation>
-    </message>
-    <message>
-        <source>What is signed now would be refused. Set the clock, then do it again. Nothing was changed.</source>
-        <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation>Was jetzt signiert wird, würde abgelehnt. Stell die Uhr, dann versuch es noch einmal. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>What is to be done</source>
@@ -13179,11 +15923,6 @@
         <translation>Mit einem neuen Zertifikat würde das Gateway jedes Gerät abweisen, das die neue CA noch nicht hat.</translation>
     </message>
     <message>
-        <source>Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
-        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation>Ohne sie fängst du neben dem, was läuft, neu an: hearthkey succession begin --lost erstellt eine neue CA. Das Gateway vertraut beiden, jedes Gerät bekommt bei seinem nächsten Besuch ein neues Bündel, und dann folgt das Zertifikat des Gateways. All das muss vor dem {first} geschehen.</translation>
-    </message>
-    <message>
         <source>Word {place} is not one of those that parts are made of.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Wort {place} ist keines von denen, aus denen Teile bestehen.</translation>
@@ -13324,11 +16063,6 @@
         <translation>geht laut Auskunft, {day}</translation>
     </message>
     <message>
-        <source>seen to get in at the web front, from {address}</source>
-        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation>kam nachweislich hinein, an der Webfassade, von {address}</translation>
-    </message>
-    <message>
         <source>seen to get in, from {address}</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>kam nachweislich hinein, von {address}</translation>
@@ -13349,6 +16083,26 @@
         <translation>Der Schlüssel auf Papier überlebt jeden Stick: zwei Seiten, für einen Scanner und für Hände. Scanne sie einmal, um sicher zu sein.</translation>
     </message>
     <message>
+        <source>The new pass of {title} does not wait in the tray any more, so the renewal is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Der neue Pass für {title} wartet nicht mehr in der Ablage, also wird die Erneuerung nicht rückgängig gemacht.</translation>
+    </message>
+    <message>
+        <source>The next CA was begun because of a theft or a loss already. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Die nächste CA wurde schon wegen eines Diebstahls oder Verlusts begonnen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The next step stands on the page of the next CA.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>Der nächste Schritt steht auf der Seite der nächsten CA.</translation>
+    </message>
+    <message>
+        <source>The old CA’s key may be in other hands: what was planned goes on without waiting for anybody.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation>Der Schlüssel der alten CA ist vielleicht in anderen Händen: Was geplant war, geht weiter, ohne auf jemanden zu warten.</translation>
+    </message>
+    <message>
         <source>The old pass of {titles} was withdrawn for good with revocation list {number} (superseded): {why}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>Der alte Pass wurde mit Sperrliste Nr. {number} endgültig zurückgezogen (abgelöst), {titles}: {why}.</translation>
@@ -13359,9 +16113,169 @@
         <translation>Die alten Pässe wurden mit Sperrliste Nr. {number} endgültig zurückgezogen (abgelöst), {titles}: {why}.</translation>
     </message>
     <message>
+        <source>The pages of the home cannot be reached.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Seiten von zu Hause sind nicht zu erreichen.</translation>
+    </message>
+    <message>
+        <source>The pages of the home stand open to everybody.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Seiten von zu Hause stehen allen offen.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} was read whole, and its key opens. It was made before the CA’s succession of {since}: its key is the older one, good until {until}. Keep it until the old CA has been put away, and print a newer one beside it.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation>Das Papier vom {day} wurde ganz gelesen, und sein Schlüssel lässt sich öffnen. Es entstand vor der Nachfolge der CA vom {since}: Sein Schlüssel ist der ältere, gültig bis {until}. Behalte es, bis die alte CA weggelegt ist, und drucke ein neueres dazu.</translation>
+    </message>
+    <message>
+        <source>The paper was made before the CA’s succession of {day}: its key is the older one.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Das Papier entstand vor der Nachfolge der CA vom {day}: Sein Schlüssel ist der ältere.</translation>
+    </message>
+    <message>
+        <source>The pass of {subject} was made while the clock was ahead, and is not good yet. Replace it.</source>
+        <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
+        <translation>Der Pass für {subject} entstand, während die Uhr vorging, und gilt noch nicht. Ersetze ihn.</translation>
+    </message>
+    <message>
+        <source>The ports lead to another device.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Die Ports führen zu einem anderen Gerät.</translation>
+    </message>
+    <message>
+        <source>The router passes packets on to an address; if that moves, they arrive nowhere.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Der Router leitet Pakete an eine Adresse weiter; wenn die umzieht, kommen sie nirgends an.</translation>
+    </message>
+    <message>
+        <source>The router says that it is at {router}, which is a home address too.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Der Router sagt, dass er unter {router} steht, und auch das ist eine Heimadresse.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a private address (RFC 1918): it stands behind another router. Whoever is away gets in only when both forward, the outer one to {subject}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}, eine private Adresse (RFC 1918): Er steht hinter einem anderen Router. Wer unterwegs ist, kommt nur hinein, wenn beide weiterleiten, der äußere an {subject}.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a private address of IPv6 (RFC 4193). Look for the one that begins with 2 or 3.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}, eine private IPv6-Adresse (RFC 4193). Such die, die mit 2 oder 3 beginnt.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a public address of IPv6. It needs no forwarding, but the router’s firewall has to let UDP 500, UDP 4500 and ESP (IP protocol 50) through to the gateway’s own address.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}, eine öffentliche IPv6-Adresse. Sie braucht keine Weiterleitung, aber die Firewall des Routers muss UDP 500, UDP 4500 und ESP (IP-Protokoll 50) zur eigenen Adresse des Gateways durchlassen.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a public address. Where a page outside shows the same one, forwarding can work; where it shows another, the provider shares that one (RFC 6598 section 5.1).</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}, eine öffentliche Adresse. Zeigt eine Seite draußen dieselbe, kann die Weiterleitung gelingen; zeigt sie eine andere, teilt der Anbieter diese auf (RFC 6598, Abschnitt 5.1).</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, an address for examples (RFC 5737, RFC 3849).</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}, eine Adresse für Beispiele (RFC 5737, RFC 3849).</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, which is known to the next cable only. It may have no internet just now; look for another address on its pages.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}, eine Adresse, die nur das nächste Kabel kennt. Vielleicht hat er gerade kein Internet; such auf seinen Seiten nach einer anderen Adresse.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, which is no address on the internet (RFC 6890). Look for another on its pages.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}, und das ist keine Adresse im Internet (RFC 6890). Such auf seinen Seiten nach einer anderen.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}: the provider shares its addresses between customers (RFC 6598). Forwarding at home cannot work. Ask the provider for a public address, or use IPv6.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Der Router nennt {subject}: Der Anbieter teilt seine Adressen unter mehreren Anschlüssen auf (RFC 6598). Eine Weiterleitung zu Hause kann nicht gelingen. Frag den Anbieter nach einer öffentlichen Adresse, oder nimm IPv6.</translation>
+    </message>
+    <message>
+        <source>The same days go into the family’s calendar: “Calendar file” writes them, and again updates them.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Dieselben Tage kommen in den Kalender der Familie: „Kalenderdatei“ schreibt sie, und ein weiteres Mal bringt sie auf den neuen Stand.</translation>
+    </message>
+    <message>
+        <source>What is signed now would be refused. Set the clock, then do it again. If it is right now and was ahead then: hearthkey lists --clock-was-ahead. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Was jetzt signiert wird, würde abgelehnt. Stell die Uhr und mach es dann noch einmal. Wenn sie jetzt stimmt und damals vorging: hearthkey lists --clock-was-ahead. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>What knocks there never reaches home, whatever the router forwards.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Was dort anklopft, erreicht das Zuhause nie, was auch immer der Router weiterleitet.</translation>
+    </message>
+    <message>
+        <source>What to expect is a rough guide: it goes by the slower of the line and the gateway.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Was zu erwarten ist, ist nur ein grober Anhalt: Es richtet sich nach dem Langsameren von Leitung und Gateway.</translation>
+    </message>
+    <message>
+        <source>What to expect of films and calls can be said with --upload, the rate at which the line sends, in kbit/s.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Was von Filmen und Anrufen zu erwarten ist, lässt sich mit --upload sagen, der Rate, mit der die Leitung sendet, in kbit/s.</translation>
+    </message>
+    <message>
+        <source>Whatever goes wrong, the household as it is now can be had back.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Was auch schiefgeht, der Haushalt, wie er jetzt ist, lässt sich zurückholen.</translation>
+    </message>
+    <message>
+        <source>When the address of the house changes</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Wenn sich die Adresse des Hauses ändert</translation>
+    </message>
+    <message>
+        <source>Where the provider’s box stands before a router of your own, the first passes on to the second, the second to the gateway.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Wo das Gerät des Anbieters vor einem eigenen Router steht, leitet das erste an das zweite weiter, das zweite an das Gateway.</translation>
+    </message>
+    <message>
+        <source>Whoever asked just before the day would look in the old place for that long. Wait the old time out.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Wer kurz vor dem Tag gefragt hat, würde so lange am alten Ort suchen. Warte die alte Zeit ab.</translation>
+    </message>
+    <message>
+        <source>Whoever else has no pass of the new CA by then stays outside too. On {day} {what} ends.</source>
+        <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
+        <translation>Wer sonst bis dahin keinen Pass der neuen CA hat, bleibt auch draußen. Am {day} endet {what}.</translation>
+    </message>
+    <message>
+        <source>Whoever is away gets in only if the router at home passes these on to the gateway. Every router calls it otherwise; the words to look for stand beside each thing.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Wer unterwegs ist, kommt nur hinein, wenn der Router zu Hause das hier an das Gateway weiterleitet. Jeder Router nennt es anders; die Wörter, nach denen du suchst, stehen jeweils daneben.</translation>
+    </message>
+    <message>
+        <source>Whoever sees the change first tells the service, with a password that is used for nothing else.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Wer die Änderung zuerst sieht, sagt sie dem Dienst, mit einem Passwort, das für nichts anderes dient.</translation>
+    </message>
+    <message>
+        <source>With a wrong clock a gateway takes new certificates for ones that have not begun, or ended ones for good.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mit einer falschen Uhr hält ein Gateway neue Zertifikate für solche, die noch nicht begonnen haben, oder abgelaufene für gültig.</translation>
+    </message>
+    <message>
+        <source>With {subject} a device means itself (RFC 1122 section 3.2.1.3). Nobody gets in by it.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Mit {subject} meint ein Gerät sich selbst (RFC 1122, Abschnitt 3.2.1.3). Damit kommt niemand hinein.</translation>
+    </message>
+    <message>
+        <source>With {subnet} every device means itself (RFC 1122 section 3.2.1.3), so nothing at home is reached.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Mit {subnet} meint jedes Gerät sich selbst (RFC 1122, Abschnitt 3.2.1.3), also wird zu Hause nichts erreicht.</translation>
+    </message>
+    <message>
         <source>Without the words nothing can be renewed or stopped; nobody can make new ones for you.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Ohne die Wörter kann nichts erneuert oder gesperrt werden; niemand kann dir neue machen.</translation>
+    </message>
+    <message>
+        <source>Without them, begin again beside what runs, with a new CA and new words. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation>Ohne sie fängst du neben dem, was läuft, neu an, mit einer neuen CA und neuen Wörtern. Das Gateway vertraut beiden, jedes Gerät bekommt beim nächsten Besuch ein neues Bündel, und danach folgt das Zertifikat des Gateways. All das muss vor dem {first} geschehen sein.</translation>
     </message>
     <message>
         <source>Work the MTU out from its RFC, or use one of the key sets, whose sizes are known.</source>
@@ -13372,6 +16286,11 @@
         <source>Write a file or an archive instead.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Schreib stattdessen eine Datei oder ein Archiv.</translation>
+    </message>
+    <message>
+        <source>Write a sealed copy of the household, and try it</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Eine versiegelte Kopie des Haushalts schreiben und ausprobieren</translation>
     </message>
     <message>
         <source>Write at least one [[steps.{text}]], or take {text} out of forms.</source>
@@ -13434,9 +16353,19 @@
         <translation>Wird geschrieben: {form}</translation>
     </message>
     <message>
+        <source>Your devices speak version 2, so none gets in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Deine Geräte sprechen Version 2, also kommt keines hinein.</translation>
+    </message>
+    <message>
         <source>Your own template</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Eigene Vorlage</translation>
+    </message>
+    <message>
+        <source>Yours stands before ours, and stays when the app is renewed. Set it aside, and ours stands again.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Deine steht vor unserer und bleibt, wenn die App erneuert wird. Leg sie beiseite, dann gilt wieder unsere.</translation>
     </message>
     <message>
         <source>a PKCS#12 file</source>
@@ -13504,6 +16433,11 @@
         <translation>ein Ja oder Nein</translation>
     </message>
     <message>
+        <source>address: ____________________</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Adresse: ____________________</translation>
+    </message>
+    <message>
         <source>an address without a router (link-local); a link cannot name it</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>eine Adresse ohne Router (link-local); ein Link kann sie nicht nennen</translation>
@@ -13515,8 +16449,18 @@
     </message>
     <message>
         <source>an empty list</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>eine leere Liste</translation>
+    </message>
+    <message>
+        <source>another gateway box</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>ein anderes Gateway-Gerät</translation>
+    </message>
+    <message>
+        <source>another host name</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>ein anderer Hostname</translation>
     </message>
     <message>
         <source>another pass took its place</source>
@@ -13524,9 +16468,24 @@
         <translation>ein anderer Pass hat seinen Platz eingenommen</translation>
     </message>
     <message>
+        <source>another provider</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>ein anderer Anbieter</translation>
+    </message>
+    <message>
+        <source>another router</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>ein anderer Router</translation>
+    </message>
+    <message>
         <source>as long as its key set allows</source>
         <extracomment>What is about to happen, the effect on people first.</extracomment>
         <translation>solange es sein Schlüsselsatz erlaubt</translation>
+    </message>
+    <message>
+        <source>at once, by router or gateway</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>sofort, durch Router oder Gateway</translation>
     </message>
     <message>
         <source>bar to the stop, dots to where it would have run</source>
@@ -13537,6 +16496,11 @@
         <source>before anything else: they decide what is erased.</source>
         <extracomment>What else to do when a device is lost, in the order that helps most (common practice, no source).</extracomment>
         <translation>vor allem anderen: Dort wird entschieden, was gelöscht wird.</translation>
+    </message>
+    <message>
+        <source>both pass it on</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>beide leiten es weiter</translation>
     </message>
     <message>
         <source>can be let back in</source>
@@ -13580,7 +16544,7 @@
     </message>
     <message>
         <source>closed</source>
-        <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
         <translation>geschlossen</translation>
     </message>
     <message>
@@ -13714,8 +16678,13 @@
         <translation>für das Gateway</translation>
     </message>
     <message>
+        <source>from home only</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>nur von zu Hause</translation>
+    </message>
+    <message>
         <source>full</source>
-        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <extracomment>What the network plan means, the people first: addresses, subnets, what passes the tunnel by, what to expect.</extracomment>
         <translation>ganz</translation>
     </message>
     <message>
@@ -13755,13 +16724,23 @@
     </message>
     <message>
         <source>hidden, {count} characters</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>verborgen, {count} Zeichen</translation>
     </message>
     <message>
         <source>hollow bar, a lozenge where it was handed over</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
         <translation>hohler Balken, eine Raute, wo er übergeben wurde</translation>
+    </message>
+    <message>
+        <source>how the gateway encrypts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>wie das Gateway verschlüsselt</translation>
+    </message>
+    <message>
+        <source>how the web front encrypts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>wie die Webfassade verschlüsselt</translation>
     </message>
     <message>
         <source>if cards or a banking app are on it.</source>
@@ -13804,6 +16783,11 @@
         <translation>in Gebrauch, noch von nirgends gesehen, ein unterbrochener Ring</translation>
     </message>
     <message>
+        <source>inside: {inside}, port {port}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>innen: {inside}, Port {port}</translation>
+    </message>
+    <message>
         <source>it is not used any more</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>es wird nicht mehr benutzt</translation>
@@ -13832,6 +16816,11 @@
         <source>keep it</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>behalten</translation>
+    </message>
+    <message>
+        <source>left no file here; a photo of it still needs the passphrase</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>hinterließ hier keine Datei; ein Foto davon braucht weiterhin die Passphrase</translation>
     </message>
     <message>
         <source>let TCP port {port} from {networks} in for a quarter of an hour, in the input chain.</source>
@@ -13910,8 +16899,18 @@
     </message>
     <message>
         <source>nothing today</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>heute nichts</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>off for the gateway</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>für das Gateway aus</translation>
     </message>
     <message>
         <source>on hold, may come back, a hollow octagon</source>
@@ -13927,6 +16926,11 @@
         <source>on {day}</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>am {day}</translation>
+    </message>
+    <message>
+        <source>one device proves it</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>ein Gerät weist es nach</translation>
     </message>
     <message>
         <source>one of {forms}</source>
@@ -13949,9 +16953,29 @@
         <translation>öffnet nichts: Pass abgelaufen am {day}</translation>
     </message>
     <message>
+        <source>other subnets at home</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>andere Subnetze zu Hause</translation>
+    </message>
+    <message>
+        <source>outside: {protocol}, port {port}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>außen: {protocol}, Port {port}</translation>
+    </message>
+    <message>
         <source>past the end of the list, double rule and hatch</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
         <translation>nach dem Ende der Liste, Doppellinie und Schraffur</translation>
+    </message>
+    <message>
+        <source>port 4500</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Port 4500</translation>
+    </message>
+    <message>
+        <source>port 500</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Port 500</translation>
     </message>
     <message>
         <source>prove the selected device</source>
@@ -14014,6 +17038,11 @@
         <translation>widerrufen: {why}</translation>
     </message>
     <message>
+        <source>seen to get in</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation>beim Hineinkommen gesehen</translation>
+    </message>
+    <message>
         <source>split</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>geteilt</translation>
@@ -14039,11 +17068,6 @@
         <translation>sudo firewall-cmd --add-port={port}/tcp --timeout=15m; es geht von selbst wieder weg.</translation>
     </message>
     <message>
-        <source>sudo ufw allow from {network} to any port {port} proto tcp; take it back afterwards with sudo ufw delete and the same words.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation>sudo ufw allow from {network} to any port {port} proto tcp; nimm es danach zurück, mit sudo ufw delete und denselben Worten.</translation>
-    </message>
-    <message>
         <source>take the last change back</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>die letzte Änderung zurücknehmen</translation>
@@ -14054,14 +17078,34 @@
         <translation>die letzte Änderung zurücknehmen; das Tagebuch behält beides</translation>
     </message>
     <message>
+        <source>the address</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>die Adresse</translation>
+    </message>
+    <message>
+        <source>the addresses on the way</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>die Adressen auf dem Weg</translation>
+    </message>
+    <message>
         <source>the desk: all that wait, one after another</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>der Tisch: alle, die warten, eines nach dem anderen</translation>
     </message>
     <message>
+        <source>the device was seen to get in, with which of the two nobody can say, and the time for both is over</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation>das Gerät wurde beim Hineinkommen gesehen, mit welchem der beiden, kann niemand sagen, und die Zeit für beide ist vorbei</translation>
+    </message>
+    <message>
         <source>the gateway’s certificate</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>das Zertifikat des Gateways</translation>
+    </message>
+    <message>
+        <source>the gateway’s clock</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>die Uhr des Gateways</translation>
     </message>
     <message>
         <source>the householder said so</source>
@@ -14072,6 +17116,16 @@
         <source>the inside of a tunnel; a phone that is not set up yet cannot reach it</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>das Innere eines Tunnels; ein Handy, das noch nicht eingerichtet ist, erreicht es nicht</translation>
+    </message>
+    <message>
+        <source>the name</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>der Name</translation>
+    </message>
+    <message>
+        <source>the network plan tells</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>der Netzplan sagt es</translation>
     </message>
     <message>
         <source>the next entry found, the one before</source>
@@ -14102,6 +17156,16 @@
         <source>the revocation list</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>die Sperrliste</translation>
+    </message>
+    <message>
+        <source>the web front’s certificate</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>das Zertifikat der Webfassade</translation>
+    </message>
+    <message>
+        <source>the web front’s port</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>der Port der Webfassade</translation>
     </message>
     <message>
         <source>the {count} passes that were in use then get in until they end</source>
@@ -14179,6 +17243,11 @@
         <translation>wurden</translation>
     </message>
     <message>
+        <source>what answers there</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>was dort antwortet</translation>
+    </message>
+    <message>
         <source>what follows was seen to get in</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>was darauf folgt, kam nachweislich hinein</translation>
@@ -14209,6 +17278,16 @@
         <translation>wer die Mail liest, kann jedes andere Passwort zurücksetzen.</translation>
     </message>
     <message>
+        <source>whom the gateway trusts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>wem das Gateway vertraut</translation>
+    </message>
+    <message>
+        <source>whom the web front asks for</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>nach wem die Webfassade fragt</translation>
+    </message>
+    <message>
         <source>with it and a sealed copy, the whole household can be brought back elsewhere.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>mit ihr und einer versiegelten Kopie lässt sich der ganze Haushalt woanders zurückholen.</translation>
@@ -14229,6 +17308,21 @@
         <translation>eigene Vorlage „{name}“</translation>
     </message>
     <message>
+        <source>{addresses} can be reached from anywhere in principle.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{addresses} ist grundsätzlich von überall erreichbar.</translation>
+    </message>
+    <message>
+        <source>{addresses} is of IP version {family}, and this laptop has none of that just now.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{addresses} gehört zur IP-Version {family}, und davon hat dieser Laptop gerade nichts.</translation>
+    </message>
+    <message>
+        <source>{address} answered on UDP port {port} after {milliseconds} ms.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} hat auf UDP-Port {port} nach {milliseconds} ms geantwortet.</translation>
+    </message>
+    <message>
         <source>{address} asked from neither the tunnel nor home, and got nothing.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{address} hat weder aus dem Tunnel noch von zu Hause gefragt und nichts bekommen.</translation>
@@ -14239,9 +17333,29 @@
         <translation>{address} hat von außerhalb des Netzes zu Hause angefragt und nichts bekommen.</translation>
     </message>
     <message>
+        <source>{address} counts inside a home only.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} gilt nur innerhalb eines Zuhauses.</translation>
+    </message>
+    <message>
+        <source>{address} did not answer on TCP port {port}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} hat auf TCP-Port {port} nicht geantwortet.</translation>
+    </message>
+    <message>
         <source>{address} is downloading.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>{address} lädt herunter.</translation>
+    </message>
+    <message>
+        <source>{address} is no address for a home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} ist keine Adresse für ein Zuhause.</translation>
+    </message>
+    <message>
+        <source>{address} is shared by many customers of the provider (RFC 6598).</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} teilen sich viele Anschlüsse des Anbieters (RFC 6598).</translation>
     </message>
     <message>
         <source>{address} is this computer’s own address, so it would prove nothing.</source>
@@ -14249,14 +17363,34 @@
         <translation>{address} ist die eigene Adresse dieses Computers, also wäre damit nichts nachgewiesen.</translation>
     </message>
     <message>
+        <source>{address} said that nobody listens on UDP port {port}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} hat gesagt, dass auf UDP-Port {port} niemand lauscht.</translation>
+    </message>
+    <message>
+        <source>{address} takes connections on TCP port {port}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} nimmt Verbindungen auf TCP-Port {port} an.</translation>
+    </message>
+    <message>
         <source>{address} tried a wrong link.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{address} hat einen falschen Link versucht.</translation>
     </message>
     <message>
+        <source>{address} turned the connection on TCP port {port} down.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} hat die Verbindung auf TCP-Port {port} abgelehnt.</translation>
+    </message>
+    <message>
         <source>{address}: {why}</source>
         <extracomment>What the desk is told about a pick-up, in words.</extracomment>
         <translation>{address}: {why}</translation>
+    </message>
+    <message>
+        <source>{by} was done because {step} was.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{by} ist geschehen, weil {step} geschehen war.</translation>
     </message>
     <message>
         <source>{change}: no device needs a new bundle.</source>
@@ -14272,6 +17406,11 @@
         <source>{change}: {title} needs a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>{change}: {title} braucht ein neues Bündel.</translation>
+    </message>
+    <message>
+        <source>{commands}; take it back afterwards with sudo ufw delete and the same words.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation>{commands}; danach nimmst du es mit sudo ufw delete und denselben Worten zurück.</translation>
     </message>
     <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
@@ -14294,6 +17433,11 @@
         <translation>{count} Bündel, die warten, müssen neu erstellt werden: Ihre Schlüssel sind in keiner Kopie.</translation>
     </message>
     <message>
+        <source>{count} calls go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} Anrufe gehen gut zugleich.</translation>
+    </message>
+    <message>
         <source>{count} certificates of devices were found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Es wurden {count} Zertifikate von Geräten gefunden.</translation>
@@ -14307,6 +17451,11 @@
         <source>{count} changed</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>{count} geändert</translation>
+    </message>
+    <message>
+        <source>{count} devices are not through yet, among them {first} and {second}</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>{count} Geräte sind noch nicht durch, darunter {first} und {second}</translation>
     </message>
     <message>
         <source>{count} devices are not through yet.</source>
@@ -14339,6 +17488,16 @@
         <translation>{where}: {count} Dateien gingen dorthin und wurden zurückgelesen. Sperrliste Nr. {number} ist in Kraft.</translation>
     </message>
     <message>
+        <source>{count} films from home go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} Filme von zu Hause gehen gut zugleich.</translation>
+    </message>
+    <message>
+        <source>{count} films in the largest size go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} Filme in der größten Auflösung gehen gut zugleich.</translation>
+    </message>
+    <message>
         <source>{count} more</source>
         <extracomment>English text that remembers how it was made, so that a shell can say the same in another language.</extracomment>
         <translation>{count} weitere</translation>
@@ -14369,6 +17528,11 @@
         <translation>{count} Pässe auf der Sperrliste</translation>
     </message>
     <message>
+        <source>{count} photos from home go through in a minute.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} Fotos von zu Hause kommen in einer Minute durch.</translation>
+    </message>
+    <message>
         <source>{count} stop lists beside revocation list {number} were written for a deputy, who can stop devices with them.</source>
         <extracomment>What is said about the deputy&apos;s parts.</extracomment>
         <translation>{count} Sperrlisten neben Sperrliste Nr. {number} wurden für eine Vertretung geschrieben, die damit Geräte sperren kann.</translation>
@@ -14377,6 +17541,11 @@
         <source>{count} the same</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>{count} gleich</translation>
+    </message>
+    <message>
+        <source>{count} video calls go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} Videoanrufe gehen gut zugleich.</translation>
     </message>
     <message>
         <source>{days} days left</source>
@@ -14474,6 +17643,21 @@
         <translation>{first} und {next}</translation>
     </message>
     <message>
+        <source>{first} and {second} are not through yet</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>{first} und {second} sind noch nicht durch</translation>
+    </message>
+    <message>
+        <source>{first} comes before {step}; the other way round somebody would be cut off.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{first} kommt vor {step}; andersherum würde jemand ausgesperrt.</translation>
+    </message>
+    <message>
+        <source>{first} is not through yet</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>{first} ist noch nicht durch</translation>
+    </message>
+    <message>
         <source>{first} {next}</source>
         <extracomment>Joins the things of a list, two by two.</extracomment>
         <translation>{first} {next}</translation>
@@ -14494,6 +17678,11 @@
         <translation>{form}, aus dem Fenster gezogen; wohin, sagt der Desktop nicht</translation>
     </message>
     <message>
+        <source>{form}, in a way that is not known here</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>{form}, auf einem Weg, der hier nicht bekannt ist</translation>
+    </message>
+    <message>
         <source>{form}, in the folder {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>{form}, im Ordner {place}</translation>
@@ -14502,16 +17691,6 @@
         <source>{form}, offered for pick-up; whether a phone got it is not known</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>{form}, zum Abholen angeboten; ob ein Handy es bekam, ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>{form}, on paper</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, auf Papier</translation>
-    </message>
-    <message>
-        <source>{form}, on the clipboard</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, in der Zwischenablage</translation>
     </message>
     <message>
         <source>{form}, on the stick “{place}”</source>
@@ -14529,19 +17708,14 @@
         <translation>{form}, vielleicht im Ordner {place}</translation>
     </message>
     <message>
-        <source>{form}, perhaps on paper</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, vielleicht auf Papier</translation>
-    </message>
-    <message>
-        <source>{form}, perhaps on the clipboard</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, vielleicht in der Zwischenablage</translation>
-    </message>
-    <message>
         <source>{form}, perhaps on the stick “{place}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>{form}, vielleicht auf dem Stick „{place}“</translation>
+    </message>
+    <message>
+        <source>{form}, perhaps, in a way that is not known here</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>{form}, vielleicht, auf einem Weg, der hier nicht bekannt ist</translation>
     </message>
     <message>
         <source>{form}, picked up by {place}</source>
@@ -14549,9 +17723,29 @@
         <translation>{form}, abgeholt von {place}</translation>
     </message>
     <message>
+        <source>{form}, shown on this screen</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>{form}, auf diesem Bildschirm gezeigt</translation>
+    </message>
+    <message>
         <source>{have} of the {need} parts that it takes: with fewer nobody learns anything, and nothing opens.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{have} von den {need} Teilen, die es braucht: mit weniger erfährt niemand etwas, und nichts öffnet sich.</translation>
+    </message>
+    <message>
+        <source>{host} exists, but has no address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} gibt es, hat aber keine Adresse.</translation>
+    </message>
+    <message>
+        <source>{host} has to lead to the house. If the provider changes the address now and then, a name service that follows it is needed. It has to do this:</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{host} muss zum Haus führen. Wenn der Anbieter die Adresse ab und zu ändert, braucht es einen Namensdienst, der ihr folgt. Er muss dies tun:</translation>
+    </message>
+    <message>
+        <source>{host} has {count} addresses.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} hat {count} Adressen.</translation>
     </message>
     <message>
         <source>{host} is nobody’s address.</source>
@@ -14559,9 +17753,29 @@
         <translation>{host} ist niemandes Adresse.</translation>
     </message>
     <message>
+        <source>{host} is the only name that some devices know: {devices}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{host} ist der einzige Name, den manche Geräte kennen: {devices}.</translation>
+    </message>
+    <message>
+        <source>{host} leads to {addresses}, but the router says that home is at {router}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} führt zu {addresses}, aber der Router sagt, dass das Zuhause unter {router} liegt.</translation>
+    </message>
+    <message>
+        <source>{host} leads to {addresses}; answers may be kept for {ttl} seconds.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} führt zu {addresses}; Antworten dürfen {ttl} Sekunden lang behalten werden.</translation>
+    </message>
+    <message>
         <source>{host} port {port}, {folder}</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>{host} Port {port}, {folder}</translation>
+    </message>
+    <message>
+        <source>{host} stands in every bundle. When the provider changes it, nobody gets in until every device has a new bundle; with a name, that does not happen.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{host} steht in jedem Bündel. Wenn der Anbieter das ändert, kommt niemand hinein, bis jedes Gerät ein neues Bündel hat; mit einem Namen geschieht das nicht.</translation>
     </message>
     <message>
         <source>{host}, {folder}</source>
@@ -14604,13 +17818,23 @@
         <translation>{household} wurde übernommen, wie es woanders erstellt wurde: die CA, die am {ends} abläuft, {count} Pässe und {withdrawn} auf der Liste. Sperrliste Nr. {number} wurde signiert.</translation>
     </message>
     <message>
+        <source>{household}: what the router lets through</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{household}: was der Router durchlässt</translation>
+    </message>
+    <message>
+        <source>{inner} octets are less than the 1280 that IPv6 counts on (RFC 8200 section 5), so IPv6 inside is sent in pieces.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{inner} Oktette sind weniger als die 1280, mit denen IPv6 rechnet (RFC 8200, Abschnitt 5), darum wird IPv6 innen in Stücken gesendet.</translation>
+    </message>
+    <message>
         <source>{key} is missing (looked for from line {line} on).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{key} fehlt (gesucht ab Zeile {line}).</translation>
     </message>
     <message>
         <source>{line} and {count} more lines</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>{line} und {count} weitere Zeilen</translation>
     </message>
     <message>
@@ -14684,6 +17908,11 @@
         <translation>{one} und {other} überschneiden sich, also lägen manche Adressen an zwei Orten zugleich.</translation>
     </message>
     <message>
+        <source>{packets} small packets to {address}, UDP port {port}, stayed without an answer.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{packets} kleine Pakete an {address}, UDP-Port {port}, blieben ohne Antwort.</translation>
+    </message>
+    <message>
         <source>{path} cannot be read: {seen}</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{path} lässt sich nicht lesen: {seen}</translation>
@@ -14739,6 +17968,11 @@
         <translation>{person} kommt mit diesem Gerät nie wieder hinein, sobald das Gateway Liste Nr. {number} hat (affiliationChanged). {others} Das ist endgültig.</translation>
     </message>
     <message>
+        <source>{person} told that {title} gets in with its new pass, on mobile data.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation>{person} hat gesagt, dass {title} mit dem neuen Pass hineinkommt, über mobile Daten.</translation>
+    </message>
+    <message>
         <source>{person} told that {title} gets in, on mobile data.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{person} hat gesagt, dass {title} hineinkommt, mit mobilen Daten.</translation>
@@ -14789,6 +18023,11 @@
         <translation>{place} in {file} ist nicht so geschrieben, wie es sein muss.</translation>
     </message>
     <message>
+        <source>{protocol}, port {port}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{protocol}, Port {port}</translation>
+    </message>
+    <message>
         <source>{serial} belongs to {title} already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{serial} gehört schon zu {title}.</translation>
@@ -14814,14 +18053,94 @@
         <translation>{subject} gehört zu dem Bereich, den sich bei Anbietern viele Anschlüsse teilen (RFC 6598). Von außen ist es nicht erreichbar, was auch immer der Router weiterleitet. Verlang vom Anbieter eine öffentliche Adresse, oder nimm IPv6.</translation>
     </message>
     <message>
+        <source>{subject} counts inside a home only (RFC 1918). Whoever is away does not get there. Give the name or address that the world knows.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} gilt nur innerhalb eines Zuhauses (RFC 1918). Wer unterwegs ist, kommt nicht dorthin. Gib den Namen oder die Adresse an, die die Welt kennt.</translation>
+    </message>
+    <message>
+        <source>{subject} counts inside a home only (RFC 4193). Whoever is away does not get there. Give the name or address that the world knows.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} gilt nur innerhalb eines Zuhauses (RFC 4193). Wer unterwegs ist, kommt nicht dorthin. Gib den Namen oder die Adresse an, die die Welt kennt.</translation>
+    </message>
+    <message>
+        <source>{subject} is a name. Devices look it up each time, so the address behind it can change and no device has to be told.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} ist ein Name. Geräte schlagen ihn jedes Mal nach, also kann sich die Adresse dahinter ändern, und keinem Gerät muss es gesagt werden.</translation>
+    </message>
+    <message>
+        <source>{subject} is a public address of IPv6: whoever is away gets there, if the router’s firewall lets UDP 500, UDP 4500 and ESP (IP protocol 50) through to the gateway. From networks without IPv6 there is no way.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} ist eine öffentliche Adresse von IPv6: Wer unterwegs ist, kommt dorthin, wenn die Firewall des Routers UDP 500, UDP 4500 und ESP (IP-Protokoll 50) zum Gateway durchlässt. Aus Netzen ohne IPv6 führt kein Weg hin.</translation>
+    </message>
+    <message>
+        <source>{subject} is a public address: whoever is away gets there, if the router lets UDP 500 and 4500 through to the gateway.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} ist eine öffentliche Adresse: Wer unterwegs ist, kommt dorthin, wenn der Router UDP 500 und 4500 zum Gateway durchlässt.</translation>
+    </message>
+    <message>
+        <source>{subject} is an address for examples (RFC 5737, RFC 3849). Nobody gets in by it; it is fine for practising.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} ist eine Adresse für Beispiele (RFC 5737, RFC 3849). Damit kommt niemand hinein; zum Üben taugt sie.</translation>
+    </message>
+    <message>
+        <source>{subject} is an address that no gateway can have (RFC 6890). Nobody gets in by it.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} ist eine Adresse, die kein Gateway haben kann (RFC 6890). Damit kommt niemand hinein.</translation>
+    </message>
+    <message>
         <source>{subject} is known inside the home only. Devices get in on the home network and nowhere else. For access from outside, give the name that the world knows.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>{subject} ist nur zu Hause bekannt. Geräte kommen im Netz zu Hause hinein und sonst nirgends. Für den Zugang von außen gib den Namen an, den die Welt kennt.</translation>
     </message>
     <message>
+        <source>{subject} is known to the next cable or Wi-Fi only (RFC 3927, RFC 4291 section 2.5.6). Whoever is away does not get there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} kennt nur das nächste Kabel oder WLAN (RFC 3927, RFC 4291, Abschnitt 2.5.6). Wer unterwegs ist, kommt nicht dorthin.</translation>
+    </message>
+    <message>
+        <source>{subject} is shared by the provider between customers (RFC 6598). Whoever is away does not get there, whatever the router forwards. Ask the provider for a public address, or use IPv6.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} teilt der Anbieter unter mehreren Anschlüssen auf (RFC 6598). Wer unterwegs ist, kommt nicht dorthin, was auch immer der Router weiterleitet. Frag den Anbieter nach einer öffentlichen Adresse, oder nimm IPv6.</translation>
+    </message>
+    <message>
         <source>{subject} is written into every bundle. If the provider changes it, every device needs a new bundle; with a name, none does.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>{subject} steht in jedem Bündel. Ändert der Anbieter das, braucht jedes Gerät ein neues Bündel; mit einem Namen keines.</translation>
+    </message>
+    <message>
+        <source>{subject} stands in every bundle as it is. If the provider changes it, every device needs a new bundle; with a name, none does.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} steht so, wie sie ist, in jedem Bündel. Wenn der Anbieter sie ändert, braucht jedes Gerät ein neues Bündel; mit einem Namen keines.</translation>
+    </message>
+    <message>
+        <source>{subnet} belongs to providers (RFC 6598). On mobile networks a device may have an address of it already.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} gehört den Anbietern (RFC 6598). In Mobilfunknetzen hat ein Gerät vielleicht schon eine Adresse daraus.</translation>
+    </message>
+    <message>
+        <source>{subnet} holds public addresses. If the provider did not give them to this house, whoever owns them is out of reach.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} enthält öffentliche Adressen. Wenn der Anbieter sie nicht diesem Haus gegeben hat, ist unerreichbar, wem sie gehören.</translation>
+    </message>
+    <message>
+        <source>{subnet} is for examples (RFC 5737, RFC 3849): fine for practising, not for a home.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} ist für Beispiele da (RFC 5737, RFC 3849): gut zum Üben, nicht für ein Zuhause.</translation>
+    </message>
+    <message>
+        <source>{subnet} is public, as usual with IPv6. Many providers change it; then devices look for home where it is no more.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} ist öffentlich, wie bei IPv6 üblich. Viele Anbieter ändern das Subnetz; dann suchen Geräte das Zuhause dort, wo es nicht mehr ist.</translation>
+    </message>
+    <message>
+        <source>{subnet} is set aside (RFC 6890); many devices do not take an address of it.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} ist reserviert (RFC 6890); viele Geräte nehmen keine Adresse daraus an.</translation>
+    </message>
+    <message>
+        <source>{subnet} is wider than any range for homes (RFC 1918, RFC 4193), so some of the internet is out of reach.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} ist weiter als jeder Bereich für zu Hause (RFC 1918, RFC 4193), darum ist ein Teil des Internets unerreichbar.</translation>
     </message>
     <message>
         <source>{text} days is not a time that a pass can last.</source>
@@ -15022,6 +18341,11 @@
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{title} gilt dann ab heute als nachgewiesen, weil {person} es sagt. Das bleibt aufgeschrieben und lässt sich nicht zurücknehmen. Es ist nur etwas wert, wenn das WLAN aus war.</translation>
+    </message>
+    <message>
+        <source>{title} then counts as proved with its new pass, because {person} says so, and the old pass goes for good. That stays written down and cannot be taken back. Write it down only if the device was connected with the new profile, and Wi-Fi was off.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation>{title} gilt dann mit dem neuen Pass als nachgewiesen, weil {person} es sagt, und der alte Pass fällt endgültig weg. Das bleibt aufgeschrieben und lässt sich nicht zurücknehmen. Schreib es nur auf, wenn das Gerät mit dem neuen Profil verbunden war und das WLAN aus.</translation>
     </message>
     <message>
         <source>{title} took another device’s place, and its pass stays on record, so that is not undone.</source>

@@ -49,6 +49,11 @@
         <translation>Ayuda sobre este lugar</translation>
     </message>
     <message>
+        <source>Kinds of devices</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>Tipos de dispositivo</translation>
+    </message>
+    <message>
         <source>Lock the household</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation>Cerrar el hogar</translation>
@@ -57,6 +62,11 @@
         <source>Lost or stolen</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation>Perdido o robado</translation>
+    </message>
+    <message>
+        <source>Moving day</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>Día de mudanza</translation>
     </message>
     <message>
         <source>New device</source>
@@ -102,6 +112,16 @@
         <source>Sheet, card and messages</source>
         <extracomment>Every command of the window with its key, in one list.</extracomment>
         <translation>Hoja, tarjeta y mensajes</translation>
+    </message>
+    <message>
+        <source>The CA key is gone</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>La clave de la CA ya no está</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>Every command of the window with its key, in one list.</extracomment>
+        <translation>La entrada</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -420,6 +440,29 @@
         <source>lock or find the device from afar, block the SIM, change the mail password.</source>
         <extracomment>What stands on the sheet &quot;Lost or stolen&quot;, from its head to its last line.</extracomment>
         <translation>bloquea o localiza el dispositivo a distancia, bloquea la SIM, cambia la contraseña del correo.</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarFile</name>
+    <message>
+        <source>&amp;Calendar file…</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>Archivo de &amp;calendario…</translation>
+    </message>
+    <message>
+        <source>Calendar file (*.ics)</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>Archivo de calendario (*.ics)</translation>
+    </message>
+    <message>
+        <source>It lies in {folder} as {name}. Open it with the family’s calendar. When the days have changed, write it again: the calendar takes the new days for the old ones.</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>Está en {folder} como {name}. Ábrelo con el calendario de la familia. Cuando los días hayan cambiado, escríbelo de nuevo: el calendario toma los días nuevos en lugar de los antiguos.</translation>
+    </message>
+    <message>
+        <source>The days, for a calendar</source>
+        <extracomment>Under the day list: the same days as a file for the family&apos;s calendar; writing it again updates them there.</extracomment>
+        <translation>Los días, para un calendario</translation>
     </message>
 </context>
 <context>
@@ -810,6 +853,11 @@
         <translation>De este ordenador no ha salido ninguna copia.</translation>
     </message>
     <message>
+        <source>None lies anywhere: each is gone, opens nothing any more, or was only on the screen.</source>
+        <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
+        <translation>No hay ninguna en ningún sitio: cada una ha desaparecido, ya no abre nada o solo estuvo en la pantalla.</translation>
+    </message>
+    <message>
         <source>Not &amp;gone after all</source>
         <extracomment>Every copy of a bundle that left, of one device or of the household, and what can be done about the chosen one.</extracomment>
         <translation>Al final, aú&amp;n existe</translation>
@@ -851,6 +899,29 @@
     </message>
 </context>
 <context>
+    <name>DaysFold</name>
+    <message>
+        <source>Hide them</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>Ocultar los nombres</translation>
+    </message>
+    <message>
+        <source>Name them</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>Mostrar los nombres</translation>
+    </message>
+    <message>
+        <source>by {first} to {last}, {minutes} min each</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>entre el {first} y el {last}, {minutes} min cada vez</translation>
+    </message>
+    <message>
+        <source>{title}, by {day}</source>
+        <extracomment>A line of the day list that stands for many, and lists their names as text when it is unfolded.</extracomment>
+        <translation>{title}, a más tardar el {day}</translation>
+    </message>
+</context>
+<context>
     <name>DaysPage</name>
     <message>
         <source>Copies</source>
@@ -868,6 +939,11 @@
         <translation>Mirar</translation>
     </message>
     <message>
+        <source>Make it</source>
+        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
+        <translation>Crear</translation>
+    </message>
+    <message>
         <source>Nothing to do until {day}.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Nada que hacer hasta el {day}.</translation>
@@ -876,11 +952,6 @@
         <source>Nothing to do.</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Nada que hacer.</translation>
-    </message>
-    <message>
-        <source>One more comes later.</source>
-        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>Más adelante viene otra.</translation>
     </message>
     <message>
         <source>One thing to do now, about {minutes} minutes.</source>
@@ -908,6 +979,11 @@
         <translation>Firmar</translation>
     </message>
     <message>
+        <source>On paper</source>
+        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
+        <translation>En papel</translation>
+    </message>
+    <message>
         <source>Try it</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>Probarla</translation>
@@ -926,11 +1002,6 @@
         <source>by {day}, {minutes} min</source>
         <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
         <translation>hasta el {day}, {minutes} min</translation>
-    </message>
-    <message>
-        <source>{count} more come later.</source>
-        <extracomment>What is to be done, and when: the first thing first, with how long it takes, why, and its button.</extracomment>
-        <translation>Más adelante vienen otras {count}.</translation>
     </message>
     <message>
         <source>{count} things to do now, about {minutes} minutes.</source>
@@ -1062,6 +1133,21 @@
         <source>The fifteen words, or the text of the code</source>
         <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
         <translation>Las quince palabras, o el texto del código</translation>
+    </message>
+    <message>
+        <source>The stop set of {day} does not know a device that began on {newcomer}. Make it anew.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation>El juego de bloqueo del {day} no conoce un dispositivo que empezó el {newcomer}. Créalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The stop set of {day} is of list {old}, the newest one.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation>El juego de bloqueo del {day} es de la lista {old}, la más reciente.</translation>
+    </message>
+    <message>
+        <source>The stop set of {day} is of list {old}; list {new} is out since {since}. Make it anew.</source>
+        <extracomment>For the day on which somebody else takes over: parts made and tried, and a stop set for whoever may only stop.</extracomment>
+        <translation>El juego de bloqueo del {day} es de la lista {old}; la lista {new} existe desde el {since}. Créalo de nuevo.</translation>
     </message>
     <message>
         <source>They are thrown away. What was printed of them opens nothing; destroy it.</source>
@@ -1830,22 +1916,22 @@
     <name>DragOut</name>
     <message>
         <source>it cannot leave</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>no puede salir</translation>
     </message>
     <message>
         <source>preparing …</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>preparando…</translation>
     </message>
     <message>
         <source>preparing, drag again</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>preparando, arrastra otra vez</translation>
     </message>
     <message>
         <source>ready, drag again</source>
-        <extracomment>A bundle dragged out of the window as a real file, for whichever window it is dropped on.</extracomment>
+        <extracomment>A bundle dragged out of the window as real files, for whichever window they are dropped on.</extracomment>
         <translation>listo, arrastra otra vez</translation>
     </message>
 </context>
@@ -2116,6 +2202,39 @@
         <source>Undo</source>
         <extracomment>The line at the bottom: what was said and done, how to take it back, where the diary is.</extracomment>
         <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>ForwardingPage</name>
+    <message>
+        <source>&amp;Internet address that the router’s pages show</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Dirección de &amp;internet que muestran las páginas del router</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF …</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>&amp;Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>Address of the gateway at &amp;home</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Dirección de la pasarela en &amp;casa</translation>
+    </message>
+    <message>
+        <source>Forwarding sheet</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Hoja de reenvío</translation>
+    </message>
+    <message>
+        <source>It lies in {path}.</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Está en {path}.</translation>
+    </message>
+    <message>
+        <source>Where the sheet is saved</source>
+        <extracomment>The forwarding sheet: what the router at home has to let through, to be read here, printed or saved.</extracomment>
+        <translation>Dónde se guarda la hoja</translation>
     </message>
 </context>
 <context>
@@ -2643,42 +2762,72 @@
     <name>Headline</name>
     <message>
         <source>Deliver now</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Enviar ahora</translation>
     </message>
     <message>
+        <source>Hand it over</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Entregar en mano</translation>
+    </message>
+    <message>
         <source>Hand over {title}</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Entregar en mano {title}</translation>
     </message>
     <message>
+        <source>Look at it</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Ver</translation>
+    </message>
+    <message>
+        <source>Look at {title}</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Ver {title}</translation>
+    </message>
+    <message>
+        <source>Renew it</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Renovar</translation>
+    </message>
+    <message>
+        <source>Renew the gateway’s certificate</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>Renovar el certificado de la pasarela</translation>
+    </message>
+    <message>
         <source>Renew {title}</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Renovar {title}</translation>
     </message>
     <message>
         <source>Say less at the top</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Mostrar menos arriba</translation>
     </message>
     <message>
         <source>Sign the next list</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Firmar la lista siguiente</translation>
     </message>
     <message>
+        <source>The next CA</source>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
+        <translation>La próxima CA</translation>
+    </message>
+    <message>
         <source>What that means</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>Qué significa eso</translation>
     </message>
     <message>
         <source>less</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>menos</translation>
     </message>
     <message>
         <source>more</source>
-        <extracomment>The headline: until when all is well, what that means, and at most one button.</extracomment>
+        <extracomment>The headline: until when all is well, what that means, and the one button that leads on.</extracomment>
         <translation>más</translation>
     </message>
 </context>
@@ -2869,6 +3018,11 @@
         <translation>Alguien toma el relevo</translation>
     </message>
     <message>
+        <source>The clock was ahead, and is right now: sign the list by it</source>
+        <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
+        <translation>El reloj iba adelantado y ahora va bien: firmar la lista según él</translation>
+    </message>
+    <message>
         <source>The household</source>
         <extracomment>The household: its settings, to be changed; what runs until when, and the list and the certificate made anew.</extracomment>
         <translation>El hogar</translation>
@@ -2993,6 +3147,59 @@
     </message>
 </context>
 <context>
+    <name>KeyGonePage</name>
+    <message>
+        <source>&amp;Begin with the next CA</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>&amp;Empezar con la próxima CA</translation>
+    </message>
+    <message>
+        <source>&amp;Go on as after a theft</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Seguir como tras un &amp;robo</translation>
+    </message>
+    <message>
+        <source>&amp;Go on with the next CA</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>&amp;Seguir con la próxima CA</translation>
+    </message>
+    <message>
+        <source>&amp;Make a new CA beside it</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Crear al lado una CA &amp;nueva</translation>
+    </message>
+    <message>
+        <source>&amp;Sealed copies</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>&amp;Copias selladas</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Perdida</translation>
+    </message>
+    <message>
+        <source>Perhaps stolen</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Quizá robada</translation>
+    </message>
+    <message>
+        <source>Stop a &amp;device first</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Bloquear antes un &amp;dispositivo</translation>
+    </message>
+    <message>
+        <source>The CA key is gone</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>La clave de la CA ya no está</translation>
+    </message>
+    <message>
+        <source>What has happened</source>
+        <extracomment>The CA key is lost, or perhaps stolen: what that means, what to do first, and where it begins.</extracomment>
+        <translation>Qué ha pasado</translation>
+    </message>
+</context>
+<context>
     <name>KeyPaperPage</name>
     <message>
         <source>&amp;Print…</source>
@@ -3043,6 +3250,16 @@
         <source>Letter</source>
         <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
         <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Of two keys this is the newer one, good until {end}. The older one is lost.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation>De dos claves, esta es la más nueva, válida hasta el {end}. La más antigua se ha perdido.</translation>
+    </message>
+    <message>
+        <source>Of two keys this is the newer one, good until {end}. The older one, until {old}, is on the paper made before {since}: keep both until the old CA has been put away.</source>
+        <extracomment>The page for the household&apos;s key on paper: both pages as they will be, to be printed or saved.</extracomment>
+        <translation>De dos claves, esta es la más nueva, válida hasta el {end}. La más antigua, válida hasta el {old}, está en el papel hecho antes del {since}: conserva ambos hasta que la CA antigua se haya retirado.</translation>
     </message>
     <message>
         <source>Page</source>
@@ -3111,6 +3328,152 @@
         <source>(your own file, not tried on a device)</source>
         <extracomment>What is known of a device kind, in the language of the window.</extracomment>
         <translation>(archivo tuyo, sin probar en un dispositivo)</translation>
+    </message>
+</context>
+<context>
+    <name>KindsPage</name>
+    <message>
+        <source>&amp;Correct it, or begin another from it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>&amp;Corregirlo o empezar otro a partir de él</translation>
+    </message>
+    <message>
+        <source>&amp;Keep it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Con&amp;servar</translation>
+    </message>
+    <message>
+        <source>&amp;Put aside</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>&amp;Apartar</translation>
+    </message>
+    <message>
+        <source>&amp;Set yours aside</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Apartar el &amp;tuyo</translation>
+    </message>
+    <message>
+        <source>(not tried on a device)</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>(sin probar en un dispositivo)</translation>
+    </message>
+    <message>
+        <source>(tried on a device)</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>(probado en un dispositivo)</translation>
+    </message>
+    <message>
+        <source>It is whole, and will be a kind more.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Está completo y será un tipo más.</translation>
+    </message>
+    <message>
+        <source>It is whole, and will stand for the one of that name.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Está completo y ocupará el lugar del tipo de ese nombre.</translation>
+    </message>
+    <message>
+        <source>Kinds of devices</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Tipos de dispositivo</translation>
+    </message>
+    <message>
+        <source>Known to go wrong</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Lo que se sabe que falla</translation>
+    </message>
+    <message>
+        <source>Leave its name to correct it; give another to add a kind.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Deja su nombre para corregirlo; pon otro para añadir un tipo.</translation>
+    </message>
+    <message>
+        <source>What is known of it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Lo que se sabe de él</translation>
+    </message>
+    <message>
+        <source>What to do on it</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Qué hacer en él</translation>
+    </message>
+    <message>
+        <source>Where this was read</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Dónde se ha leído esto</translation>
+    </message>
+    <message>
+        <source>Which kind</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>Qué tipo</translation>
+    </message>
+    <message>
+        <source>Yours is taken away. Devices of it stay as they are, and count as something else.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>El tuyo se ha quitado. Los dispositivos de ese tipo se quedan como están y cuentan como otra cosa.</translation>
+    </message>
+    <message>
+        <source>Yours is taken away. The one that came with the app stands again.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>El tuyo se ha quitado. Vuelve a valer el que venía con la aplicación.</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>clave</translation>
+    </message>
+    <message>
+        <source>last checked</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>última revisión</translation>
+    </message>
+    <message>
+        <source>old container</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>contenedor antiguo</translation>
+    </message>
+    <message>
+        <source>strong container</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>contenedor fuerte</translation>
+    </message>
+    <message>
+        <source>takes</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>acepta</translation>
+    </message>
+    <message>
+        <source>versions</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>versiones</translation>
+    </message>
+    <message>
+        <source>{kind} is known from now on. For that the household was opened anew, and is locked.</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>{kind} se conoce desde ahora. Para ello el hogar se ha vuelto a cargar y está cerrado.</translation>
+    </message>
+    <message>
+        <source>{kind}, yours</source>
+        <extracomment>Kinds of devices: what is known of each and why, and a text of one&apos;s own where a device does something else.</extracomment>
+        <translation>{kind}, tuyo</translation>
+    </message>
+</context>
+<context>
+    <name>LearnedWords</name>
+    <message>
+        <source>&amp;Hide the passphrase</source>
+        <extracomment>The household&apos;s passphrase, for whoever opened a copy with parts and never knew it: shown when asked for.</extracomment>
+        <translation>&amp;Ocultar la frase de contraseña</translation>
+    </message>
+    <message>
+        <source>&amp;Show the passphrase</source>
+        <extracomment>The household&apos;s passphrase, for whoever opened a copy with parts and never knew it: shown when asked for.</extracomment>
+        <translation>&amp;Mostrar la frase de contraseña</translation>
+    </message>
+    <message>
+        <source>The household’s passphrase is yours to keep now: without it nothing is signed here. Write it down, away from every copy and from the paper. Then make new parts, for these were used.</source>
+        <extracomment>The household&apos;s passphrase, for whoever opened a copy with parts and never knew it: shown when asked for.</extracomment>
+        <translation>Ahora te toca a ti guardar la frase de contraseña del hogar: sin ella aquí no se firma nada. Apúntala, lejos de cada copia y del papel. Después crea partes nuevas, porque estas ya se han usado.</translation>
     </message>
 </context>
 <context>
@@ -3231,6 +3594,122 @@
     </message>
 </context>
 <context>
+    <name>MovingPage</name>
+    <message>
+        <source>&amp;Call it off</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>&amp;Anular</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this list</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>&amp;Conservar esta lista</translation>
+    </message>
+    <message>
+        <source>&amp;Yes, call it off</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>&amp;Sí, anular</translation>
+    </message>
+    <message>
+        <source>A new line, so a new address outside.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Una línea nueva, así que una dirección nueva hacia fuera.</translation>
+    </message>
+    <message>
+        <source>Another gateway box</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Otro equipo de pasarela</translation>
+    </message>
+    <message>
+        <source>Another host name</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Otro nombre de host</translation>
+    </message>
+    <message>
+        <source>Another provider</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Otro proveedor</translation>
+    </message>
+    <message>
+        <source>Another router</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Otro router</translation>
+    </message>
+    <message>
+        <source>Moving day</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Día de mudanza</translation>
+    </message>
+    <message>
+        <source>Other subnets at home</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Otras subredes en casa</translation>
+    </message>
+    <message>
+        <source>The addresses of things at home.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Las direcciones de las cosas de casa.</translation>
+    </message>
+    <message>
+        <source>The box that passes packets on.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>El aparato que reenvía los paquetes de red.</translation>
+    </message>
+    <message>
+        <source>The computer that lets devices in.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>El ordenador que deja entrar a los dispositivos.</translation>
+    </message>
+    <message>
+        <source>The list goes; what was done stays as it is.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>La lista desaparece; lo hecho se queda como está.</translation>
+    </message>
+    <message>
+        <source>The move is &amp;over</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>La mudanza ha &amp;terminado</translation>
+    </message>
+    <message>
+        <source>The new host name</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>El nuevo nombre de host</translation>
+    </message>
+    <message>
+        <source>What devices look for from outside.</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Lo que los dispositivos buscan desde fuera.</translation>
+    </message>
+    <message>
+        <source>What will be at home, with commas between</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>Las que habrá en casa, separadas por comas</translation>
+    </message>
+    <message>
+        <source>What will be new?</source>
+        <extracomment>Moving day: what will be new, what that asks for and of whom, and a list to tick that can go back.</extracomment>
+        <translation>¿Qué será nuevo?</translation>
+    </message>
+</context>
+<context>
+    <name>MovingSteps</name>
+    <message>
+        <source>Done</source>
+        <extracomment>The steps of a move as a list: when, what, why, whom it touches; done, or to be done again.</extracomment>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Not done after all</source>
+        <extracomment>The steps of a move as a list: when, what, why, whom it touches; done, or to be done again.</extracomment>
+        <translation>Al final no está hecho</translation>
+    </message>
+    <message>
+        <source>Show me where</source>
+        <extracomment>The steps of a move as a list: when, what, why, whom it touches; done, or to be done again.</extracomment>
+        <translation>Mostrar dónde</translation>
+    </message>
+</context>
+<context>
     <name>NamingCard</name>
     <message>
         <source>It was made elsewhere. Whose is it?</source>
@@ -3256,6 +3735,109 @@
         <source>Whose device is it?</source>
         <extracomment>Asks whose a device is that was taken over with a CA made elsewhere; hidden where that is known.</extracomment>
         <translation>¿De quién es el dispositivo?</translation>
+    </message>
+</context>
+<context>
+    <name>NetworkPage</name>
+    <message>
+        <source>&amp;Forwarding sheet</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>&amp;Hoja de reenvío</translation>
+    </message>
+    <message>
+        <source>&amp;Internet address that the router’s pages show</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Dirección de &amp;internet que muestran las páginas del router</translation>
+    </message>
+    <message>
+        <source>&amp;Largest packet of the line, octets</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Paquete de red más &amp;grande de la línea, octetos</translation>
+    </message>
+    <message>
+        <source>1500 on most lines, 1492 behind PPPoE. Empty: as the gateway pack has it.</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>1500 en la mayoría de las líneas, 1492 detrás de PPPoE. Vacío: como está en los archivos de la pasarela.</translation>
+    </message>
+    <message>
+        <source>Away from home</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Fuera de casa</translation>
+    </message>
+    <message>
+        <source>Change the se&amp;ttings</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Cambiar los &amp;ajustes</translation>
+    </message>
+    <message>
+        <source>Every width</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Cada ancho</translation>
+    </message>
+    <message>
+        <source>IPv4</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>IPv4</translation>
+    </message>
+    <message>
+        <source>IPv6</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>IPv6</translation>
+    </message>
+    <message>
+        <source>Network plan</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Plan de red</translation>
+    </message>
+    <message>
+        <source>Quiet subnets</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Subredes tranquilas</translation>
+    </message>
+    <message>
+        <source>Room in a packet</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Espacio en un paquete de red</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>La entrada</translation>
+    </message>
+    <message>
+        <source>Through the tunnel</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Por el túnel</translation>
+    </message>
+    <message>
+        <source>What the &amp;gateway encrypts, Mbit/s</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Lo que cifra la &amp;pasarela, Mbit/s</translation>
+    </message>
+    <message>
+        <source>What the line &amp;sends, Mbit/s</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Lo que &amp;envía la línea, Mbit/s</translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Qué esperar</translation>
+    </message>
+    <message>
+        <source>What you know of router and line</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>Lo que sabes del router y de la línea</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>with NAT</source>
+        <extracomment>The network plan: what can be worked out about the way in before anything is measured.</extracomment>
+        <translation>con NAT</translation>
     </message>
 </context>
 <context>
@@ -3345,6 +3927,47 @@
     </message>
 </context>
 <context>
+    <name>OnePart</name>
+    <message>
+        <source>A picture of the code on a part</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Una imagen del código de una parte</translation>
+    </message>
+    <message>
+        <source>From a picture…</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>De una imagen…</translation>
+    </message>
+    <message>
+        <source>Part {number} of {count}, set {name}. It is whole.</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Parte {number} de {count}, juego {name}. Está íntegra.</translation>
+    </message>
+</context>
+<context>
+    <name>Openers</name>
+    <message>
+        <source>&amp;Passphrase of the household</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>&amp;Frase de contraseña del hogar</translation>
+    </message>
+    <message>
+        <source>Nobody knows the passphrase: two of the deputy’s parts</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>Nadie sabe la frase de contraseña: dos partes de la suplencia</translation>
+    </message>
+    <message>
+        <source>Passphrase of the &amp;copies</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>Frase de contraseña de las &amp;copias</translation>
+    </message>
+    <message>
+        <source>The copies have a passphrase of their own</source>
+        <extracomment>What opens a sealed copy or a paper: the household&apos;s passphrase, or two of the deputy&apos;s parts.</extracomment>
+        <translation>Las copias tienen su propia frase de contraseña</translation>
+    </message>
+</context>
+<context>
     <name>Outcome</name>
     <message>
         <source>Close</source>
@@ -3430,6 +4053,11 @@
 </context>
 <context>
     <name>PaperChoices</name>
+    <message>
+        <source>How the bundle gets there</source>
+        <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
+        <translation>Cómo llega allí el paquete</translation>
+    </message>
     <message>
         <source>Language</source>
         <extracomment>What is to be shown of paper and words: which, in which language, on which paper, and whom to call.</extracomment>
@@ -3777,19 +4405,29 @@
         <translation>En otros sitios y con datos móviles se conecta. Los nombres quedan legibles en el perfil.</translation>
     </message>
     <message>
-        <source>Not signed</source>
+        <source>Nobody’s</source>
         <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
-        <translation>Sin firmar</translation>
-    </message>
-    <message>
-        <source>Signed with the gateway’s key</source>
-        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
-        <translation>Firmado con la clave de la pasarela</translation>
+        <translation>Ninguna</translation>
     </message>
     <message>
         <source>The &amp;Wi-Fis at home, where it stays off; a comma between two</source>
         <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
         <translation>Las redes &amp;wifi de casa, donde queda apagado; con una coma entre dos</translation>
+    </message>
+    <message>
+        <source>The CA key signs each profile once, so the household has to be open. A device that does not trust this CA yet may show the signature as not verified.</source>
+        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
+        <translation>La clave de la CA firma cada perfil una vez, así que el hogar tiene que estar abierto. Un dispositivo que aún no confía en esta CA puede mostrar la firma como no verificada.</translation>
+    </message>
+    <message>
+        <source>The CA’s</source>
+        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
+        <translation>La de la CA</translation>
+    </message>
+    <message>
+        <source>The gateway’s</source>
+        <extracomment>What can be chosen for a configuration profile: whether it connects by itself, where it is at home, who signs it.</extracomment>
+        <translation>La de la pasarela</translation>
     </message>
     <message>
         <source>When switched on</source>
@@ -4074,14 +4712,14 @@
         <translation>&amp;Abrir</translation>
     </message>
     <message>
-        <source>&amp;Passphrase of the household</source>
-        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation>&amp;Frase de contraseña del hogar</translation>
-    </message>
-    <message>
         <source>A sealed copy. Its passphrase is wanted now.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
         <translation>Una copia sellada. Ahora hace falta su frase de contraseña.</translation>
+    </message>
+    <message>
+        <source>A sealed copy. Two parts of one set are wanted now.</source>
+        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
+        <translation>Una copia sellada. Ahora hacen falta dos partes de un mismo juego.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -4112,16 +4750,6 @@
         <source>No code of a paper was found there. Scan it again, straight, or type its lines.</source>
         <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
         <translation>Ahí no se encontró ningún código de un papel. Escanéalo otra vez, bien recto, o escribe sus líneas.</translation>
-    </message>
-    <message>
-        <source>Passphrase of the &amp;copies</source>
-        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation>Frase de contraseña de las &amp;copias</translation>
-    </message>
-    <message>
-        <source>The copies have a passphrase of their own</source>
-        <extracomment>Brings a household back on one page: the files, the passphrase, what is inside, and only then the button.</extracomment>
-        <translation>Las copias tienen su propia frase de contraseña</translation>
     </message>
     <message>
         <source>The paper has been read. Its passphrase is wanted now.</source>
@@ -4190,9 +4818,14 @@
         <translation>&amp;Escribir una en una carpeta…</translation>
     </message>
     <message>
-        <source>A sealed copy holds everything: the register, the CA key, the household’s secrets. The app writes one into its own folder after every change and keeps the last ten. They die with this computer, so carry one away now and then. It opens with the household’s passphrase, and with any age tool.</source>
+        <source>A sealed copy holds everything: the register, the CA key, the household’s secrets. The app writes one into its own folder after every change and keeps the last ten. They die with this computer, so carry one away now and then, or bring one to the gateway: later ones follow it there. It opens with the household’s passphrase, and with any age tool.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
-        <translation>Una copia sellada lo contiene todo: el registro, la clave de la CA, los secretos del hogar. La aplicación escribe una en su propia carpeta después de cada cambio y conserva las diez últimas. Si este ordenador se pierde, se pierden con él, así que llévate una a otro sitio de vez en cuando. Se abre con la frase de contraseña del hogar, y con cualquier programa de age.</translation>
+        <translation>Una copia sellada lo contiene todo: el registro, la clave de la CA, los secretos del hogar. La aplicación escribe una en su propia carpeta después de cada cambio y guarda las diez últimas. Se pierden con este ordenador, así que llévate una de vez en cuando, o lleva una a la pasarela: las siguientes irán también allí. Se abre con la frase de contraseña del hogar y con cualquier herramienta age.</translation>
+    </message>
+    <message>
+        <source>Bring one to the &amp;gateway</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>Llevar una a la pa&amp;sarela</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -4220,6 +4853,26 @@
         <translation>La copia del {day} se abrió el {tried} y estaba completa.</translation>
     </message>
     <message>
+        <source>The key was not put on paper yet.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>La clave aún no se ha puesto en papel.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} has the key, which is good until {end}.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>El papel del {day} tiene la clave, que es válida hasta el {end}.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} has the newer CA’s key, good until {end}. Keep the older paper beside it until the old CA has been put away.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>El papel del {day} tiene la clave de la CA más nueva, válida hasta el {end}. Guarda junto a él el papel más antiguo hasta que la CA antigua se haya retirado.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} has the older CA’s key. Print it anew: the newer key is good until {end}.</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>El papel del {day} tiene la clave de la CA más antigua. Imprímelo de nuevo: la clave más nueva es válida hasta el {end}.</translation>
+    </message>
+    <message>
         <source>There are copies, but none of them was ever opened.</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
         <translation>Hay copias, pero nunca se ha abierto ninguna.</translation>
@@ -4238,6 +4891,11 @@
         <source>Where to write a sealed copy</source>
         <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
         <translation>Dónde escribir una copia sellada</translation>
+    </message>
+    <message>
+        <source>{day}, {time}, at the gateway</source>
+        <extracomment>Sealed copies: which there are, one more to carry away, and trying one for real.</extracomment>
+        <translation>{day}, {time}, en la pasarela</translation>
     </message>
     <message>
         <source>{day}, {time}, in {folder}</source>
@@ -4352,6 +5010,11 @@
         <source>All of these devices</source>
         <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
         <translation>Todos estos dispositivos</translation>
+    </message>
+    <message>
+        <source>Let {host} go</source>
+        <extracomment>The household&apos;s settings while they are being changed: the form, what follows, and whose devices it touches.</extracomment>
+        <translation>Renunciar a {host}</translation>
     </message>
     <message>
         <source>What would touch whom?</source>
@@ -4667,6 +5330,11 @@
 <context>
     <name>SuccessionPage</name>
     <message>
+        <source>&amp;Begin with new words…</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation>Empezar con palabras &amp;nuevas…</translation>
+    </message>
+    <message>
         <source>&amp;Deliver to the gateway</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
         <translation>&amp;Enviar a la pasarela</translation>
@@ -4740,6 +5408,11 @@
         <source>The next CA</source>
         <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
         <translation>La próxima CA</translation>
+    </message>
+    <message>
+        <source>The old key may be stolen…</source>
+        <extracomment>The next CA: its steps with their days, each device on its way, one step on or one back.</extracomment>
+        <translation>Puede que hayan robado la clave antigua…</translation>
     </message>
     <message>
         <source>Why</source>
@@ -5046,6 +5719,11 @@
         <translation>Tarjetas más a la derecha</translation>
     </message>
     <message>
+        <source>Drag it as</source>
+        <extracomment>The tray: the band in which bundles wait until they are handed over.</extracomment>
+        <translation>Arrastrar como</translation>
+    </message>
+    <message>
         <source>Hand over …</source>
         <extracomment>The tray: the band in which bundles wait until they are handed over.</extracomment>
         <translation>Entregar en mano…</translation>
@@ -5087,6 +5765,24 @@
         <source>The rehearsal stopped at its step “{step}”. Nothing left this computer.</source>
         <extracomment>What the right side says in words: where a file lies, which stick, what went wrong, what is under way.</extracomment>
         <translation>El ensayo se ha detenido en el paso «{step}». Nada ha salido de este ordenador.</translation>
+    </message>
+</context>
+<context>
+    <name>TwoParts</name>
+    <message>
+        <source>Any two parts of one set open a sealed copy; a paper they do not open. On each sheet stand fifteen words, and the same as a code.</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Dos partes cualesquiera de un mismo juego abren una copia sellada; un papel no lo abren. En cada hoja hay quince palabras, y lo mismo como código.</translation>
+    </message>
+    <message>
+        <source>Words of the &amp;first part</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Palabras de la &amp;primera parte</translation>
+    </message>
+    <message>
+        <source>Words of the &amp;second part</source>
+        <extracomment>Two of the deputy&apos;s parts, each typed or read from a picture, and what was read of each.</extracomment>
+        <translation>Palabras de la &amp;segunda parte</translation>
     </message>
 </context>
 <context>
@@ -5257,6 +5953,109 @@
     </message>
 </context>
 <context>
+    <name>WayInPage</name>
+    <message>
+        <source>&amp;Check the way in</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Comprobar la entrada</translation>
+    </message>
+    <message>
+        <source>&amp;Forwarding sheet</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Hoja de reenvío</translation>
+    </message>
+    <message>
+        <source>&amp;Internet address that the router’s pages show</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Dirección de internet que muestran las páginas del router</translation>
+    </message>
+    <message>
+        <source>&amp;Moving day</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Día de la &amp;mudanza</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>D&amp;etener</translation>
+    </message>
+    <message>
+        <source>A few small packets go to the gateway from this laptop. Nothing is proved to anybody.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Unos pocos paquetes de red pequeños van de este portátil a la pasarela. No se demuestra nada ante nadie.</translation>
+    </message>
+    <message>
+        <source>At home it shows whether the gateway answers at all.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>En casa muestra si la pasarela responde siquiera.</translation>
+    </message>
+    <message>
+        <source>From inside</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Desde dentro</translation>
+    </message>
+    <message>
+        <source>From outside</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Desde fuera</translation>
+    </message>
+    <message>
+        <source>Network &amp;plan</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>&amp;Plan de red</translation>
+    </message>
+    <message>
+        <source>Nobody has checked from inside yet.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Nadie ha comprobado aún desde dentro.</translation>
+    </message>
+    <message>
+        <source>Nobody has checked from outside yet.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Nadie ha comprobado aún desde fuera.</translation>
+    </message>
+    <message>
+        <source>On the way …</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>En camino …</translation>
+    </message>
+    <message>
+        <source>Say so where its address does not tell, for instance behind a router of its own.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Dilo cuando su dirección no lo muestre, por ejemplo detrás de un router propio.</translation>
+    </message>
+    <message>
+        <source>Take the laptop to a phone’s mobile data, or to another house.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Conecta el portátil a los datos móviles de un teléfono, o llévalo a otra casa.</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>La entrada</translation>
+    </message>
+    <message>
+        <source>This laptop is at home</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Este portátil está en casa</translation>
+    </message>
+    <message>
+        <source>What you know</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Lo que sabes</translation>
+    </message>
+    <message>
+        <source>Which check</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>Qué comprobación</translation>
+    </message>
+    <message>
+        <source>{side} That was on {day} at {time}.</source>
+        <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
+        <translation>{side} Eso fue el {day} a las {time}.</translation>
+    </message>
+</context>
+<context>
     <name>WaysOut</name>
     <message>
         <source>A PKCS#12 file in the container that most things open</source>
@@ -5407,6 +6206,11 @@
         <source>PEM files</source>
         <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
         <translation>Archivos PEM</translation>
+    </message>
+    <message>
+        <source>PKCS#12</source>
+        <extracomment>The ways in which a bundle can leave, and the words that say who can open it then.</extracomment>
+        <translation>PKCS#12</translation>
     </message>
     <message>
         <source>Profile</source>
@@ -5725,6 +6529,11 @@
         <source>Prove it…</source>
         <extracomment>All actions of a row.</extracomment>
         <translation>Comprobar…</translation>
+    </message>
+    <message>
+        <source>Renew</source>
+        <extracomment>Button at the end of a device&apos;s line.</extracomment>
+        <translation>Renovar</translation>
     </message>
     <message>
         <source>Renew…</source>
@@ -6368,6 +7177,11 @@
         <translation>los archivos van a</translation>
     </message>
     <message>
+        <source>from outside, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>desde fuera, {day}</translation>
+    </message>
+    <message>
         <source>gateway unknown since {when}</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>sin noticias de la pasarela desde {when}</translation>
@@ -6513,9 +7327,19 @@
         <translation>aún no hay</translation>
     </message>
     <message>
+        <source>not checked</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>sin comprobar</translation>
+    </message>
+    <message>
         <source>not known</source>
         <extracomment>What the gateway&apos;s page tells in the trade&apos;s terms, and how a host key is written for comparing.</extracomment>
         <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>not known, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>no se sabe, {day}</translation>
     </message>
     <message>
         <source>not reached since</source>
@@ -6528,6 +7352,11 @@
         <translation>aún no se ha enviado nada</translation>
     </message>
     <message>
+        <source>only from inside, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>solo desde dentro, {day}</translation>
+    </message>
+    <message>
         <source>open</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>abierta</translation>
@@ -6536,6 +7365,11 @@
         <source>settings or certificates</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>ajustes o certificados</translation>
+    </message>
+    <message>
+        <source>stops here: {place}, {day}</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>se corta aquí: {place}, {day}</translation>
     </message>
     <message>
         <source>than no. {number} here</source>
@@ -6566,6 +7400,16 @@
         <source>until {day}</source>
         <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
         <translation>hasta el {day}</translation>
+    </message>
+    <message>
+        <source>way in</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>entrada</translation>
+    </message>
+    <message>
+        <source>way in broken</source>
+        <extracomment>Works out what the strip says: a sign, a word and a fact for each thing known of the gateway, or not known.</extracomment>
+        <translation>entrada cortada</translation>
     </message>
     <message>
         <source>{days} days</source>
@@ -6689,6 +7533,16 @@
         <translation>«{text}» no es un grupo que se conozca aquí.</translation>
     </message>
     <message>
+        <source>&quot;{text}&quot; is not a number of octets.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>«{text}» no es un número de octetos.</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is not a rate.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>«{text}» no es una velocidad de transmisión.</translation>
+    </message>
+    <message>
         <source>&quot;{text}&quot; is not a reason for revoking for good.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>«{text}» no es un motivo para revocar para siempre.</translation>
@@ -6764,6 +7618,11 @@
         <translation>Se pidió un segmento TCP de {number} octetos por IPv{family}; puede tener de {lowest} a {highest}.</translation>
     </message>
     <message>
+        <source>A and AAAA</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>A y AAAA</translation>
+    </message>
+    <message>
         <source>A block cannot be decoded ({label}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Un bloque no se puede descodificar ({label}).</translation>
@@ -6782,6 +7641,11 @@
         <source>A bundle was to be written with a value that does not fit ({key}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Se iba a escribir un paquete con un valor que no encaja ({key}).</translation>
+    </message>
+    <message>
+        <source>A call would break up.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una llamada se entrecortaría.</translation>
     </message>
     <message>
         <source>A certificate begins only later.</source>
@@ -6859,6 +7723,21 @@
         <translation>Un dispositivo</translation>
     </message>
     <message>
+        <source>A device began on {day} that it does not know, so nobody could stop that one with it.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>El {day} empezó un dispositivo que ahí no consta, así que nadie podría bloquearlo con eso.</translation>
+    </message>
+    <message>
+        <source>A device picks one of them, and most are not home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Un dispositivo elige una de ellas, y la mayoría no llevan a casa.</translation>
+    </message>
+    <message>
+        <source>A device sends home only what its bundle says, so bundles have to say both before anything moves.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Un dispositivo solo envía a casa lo que dice su paquete, así que los paquetes tienen que decir ambas cosas antes de que se mueva nada.</translation>
+    </message>
+    <message>
         <source>A device that belongs to an employer is administered by the employer. Ask there first.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Un dispositivo que es de una empresa lo administra la empresa. Pregunta allí primero.</translation>
@@ -6867,6 +7746,11 @@
         <source>A device that has no new bundle by then turns away from the gateway.</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation>Un dispositivo que para entonces no tenga un paquete nuevo rechaza la pasarela.</translation>
+    </message>
+    <message>
+        <source>A device turns away from a gateway whose certificate lacks the name in its bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Un dispositivo rechaza una pasarela en cuyo certificado falta el nombre que hay en su paquete.</translation>
     </message>
     <message>
         <source>A device’s certificate carries no name where gateways look for it (subject alternative name).</source>
@@ -6892,6 +7776,16 @@
         <source>A file or folder may not be read by you.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>No tienes permiso para leer un archivo o una carpeta.</translation>
+    </message>
+    <message>
+        <source>A film from home would stop to wait.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una película desde casa se pararía a esperar.</translation>
+    </message>
+    <message>
+        <source>A film in the largest size would stop to wait.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una película en el tamaño más grande se pararía a esperar.</translation>
     </message>
     <message>
         <source>A folder lies too deep.</source>
@@ -6939,6 +7833,11 @@
         <translation>Una clave de tipo {text} no se usa aquí.</translation>
     </message>
     <message>
+        <source>A laptop on a phone’s mobile data sees what a relative sees; from home it proves nothing.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Un portátil con los datos móviles de un teléfono ve lo que ve un familiar; desde casa no prueba nada.</translation>
+    </message>
+    <message>
         <source>A link was not followed.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>No se siguió un enlace.</translation>
@@ -6954,6 +7853,16 @@
         <translation>Un archivo cerrado pide más trabajo que cualquier archivo honrado ({rounds} rondas). No se ha abierto.</translation>
     </message>
     <message>
+        <source>A move is under way already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Ya hay una mudanza en marcha.</translation>
+    </message>
+    <message>
+        <source>A move was planned, with {what}: {count} steps.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Se planeó una mudanza, con {what}: {count} pasos.</translation>
+    </message>
+    <message>
         <source>A name is made of letters, figures and hyphens between dots, without spaces, underscores, stars or ports.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Un nombre se compone de letras, cifras y guiones entre puntos, sin espacios, guiones bajos, asteriscos ni puertos.</translation>
@@ -6964,9 +7873,19 @@
         <translation>Un nombre, número de serie o número de lista se habría usado por segunda vez ({seen}).</translation>
     </message>
     <message>
+        <source>A network on the way said that {address}, UDP port {port}, cannot be reached.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Una red del camino dijo que no se puede llegar a {address}, puerto UDP {port}.</translation>
+    </message>
+    <message>
         <source>A new device</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Un dispositivo nuevo</translation>
+    </message>
+    <message>
+        <source>A new key and certificate for the same name touches no device. The old box goes on meanwhile.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Una clave y un certificado nuevos para el mismo nombre no afectan a ningún dispositivo. El equipo antiguo sigue en marcha mientras tanto.</translation>
     </message>
     <message>
         <source>A new list goes there by itself while the app is open. Settings and certificates go when you deliver.</source>
@@ -6992,6 +7911,11 @@
         <source>A pass was to be let in that was not stopped.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Se iba a dejar entrar de nuevo un pase que no estaba bloqueado.</translation>
+    </message>
+    <message>
+        <source>A photo from home takes longer than a minute.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una foto desde casa tarda más de un minuto.</translation>
     </message>
     <message>
         <source>A practice household was to become a real one, or the other way round.</source>
@@ -7109,6 +8033,11 @@
         <translation>Un juego de bloqueo permite bloquear en la pasarela un dispositivo perdido, y nada más.</translation>
     </message>
     <message>
+        <source>A subnet that many homes and hotels have is not reached from there: the device takes it for its own.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>A una subred que tienen muchas casas y hoteles no se llega desde allí: el dispositivo la toma por la suya.</translation>
+    </message>
+    <message>
         <source>A template cannot be for &quot;{text}&quot;.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Una plantilla no puede ser para «{text}».</translation>
@@ -7129,6 +8058,11 @@
         <translation>Una conexión de ensayo no tenía con qué juzgar.</translation>
     </message>
     <message>
+        <source>A video call would stand still now and then.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una videollamada se quedaría parada de vez en cuando.</translation>
+    </message>
+    <message>
         <source>A visit is planned: {person}, on {day}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>Hay prevista una visita: {person}, el {day}.</translation>
@@ -7142,6 +8076,11 @@
         <source>A withdrawn certificate has a serial number that no list of ours can name ({serial}).</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Un certificado retirado tiene un número de serie que ninguna lista de las nuestras puede nombrar ({serial}).</translation>
+    </message>
+    <message>
+        <source>About {minutes} minutes.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Unos {minutes} minutos.</translation>
     </message>
     <message>
         <source>Accounts that you share</source>
@@ -7174,6 +8113,21 @@
         <translation>Direcciones de los servidores DNS a los que se pregunta dentro del túnel: una lista, que puede estar vacía.</translation>
     </message>
     <message>
+        <source>Addresses on the way</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Direcciones en el camino</translation>
+    </message>
+    <message>
+        <source>After the day</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Después del día</translation>
+    </message>
+    <message>
+        <source>All is well until {day}, then {title} ends, for the old CA goes.</source>
+        <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
+        <translation>Todo va bien hasta el {day}; entonces termina {title}, porque la CA antigua se va.</translation>
+    </message>
+    <message>
         <source>All is well until {day}, then {title} ends.</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>Todo va bien hasta el {day}; entonces caduca {title}.</translation>
@@ -7184,9 +8138,29 @@
         <translation>Todo va bien hasta el {day}.</translation>
     </message>
     <message>
+        <source>Also called DMZ. It would show the gateway whole, with everything that listens on it.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>También se llama DMZ. Mostraría la pasarela entera, con todo lo que escucha en ella.</translation>
+    </message>
+    <message>
+        <source>Also called UPnP or PCP: the gateway needs none beside these, and nobody sees what was opened.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>También se llaman UPnP o PCP: la pasarela no necesita ninguna aparte de estas, y nadie ve qué se ha abierto.</translation>
+    </message>
+    <message>
         <source>Alt+1, 2, 3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Alt+1, 2, 3</translation>
+    </message>
+    <message>
+        <source>Always the same, given by the router; else what is passed on goes to another device one day, or nowhere.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Siempre la misma, dada por el router; si no, lo que se reenvía irá un día a otro dispositivo, o a ninguna parte.</translation>
+    </message>
+    <message>
+        <source>An address that the provider shares among many cannot be reached from outside, whatever the router says; the network plan tells by the address on the router’s own pages.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>A una dirección que el proveedor reparte entre muchos clientes no se puede llegar desde fuera, diga lo que diga el router; el plan de red lo sabe por la dirección que hay en las páginas propias del router.</translation>
     </message>
     <message>
         <source>An archive was to hold a file that does not belong there.</source>
@@ -7202,6 +8176,31 @@
         <source>An overlap of {text} days is none that can be kept.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Un solapamiento de {text} días no es posible.</translation>
+    </message>
+    <message>
+        <source>And {count} more devices that need their next pass</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Y {count} dispositivos más que necesitan su próximo pase</translation>
+    </message>
+    <message>
+        <source>And {count} more guests whose passes end</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Y {count} invitados más cuyos pases terminan</translation>
+    </message>
+    <message>
+        <source>And {count} more next passes to hand over</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Y {count} próximos pases más que entregar en mano</translation>
+    </message>
+    <message>
+        <source>And {count} more old passes to let go</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Y {count} pases antiguos más que retirar</translation>
+    </message>
+    <message>
+        <source>And {count} more to try on mobile data</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Y {count} más que probar con datos móviles</translation>
     </message>
     <message>
         <source>Another CA</source>
@@ -7264,6 +8263,11 @@
         <translation>Cualquiera puede hacer pases para este hogar y entrar. Funda un hogar nuevo, hoy si puedes.</translation>
     </message>
     <message>
+        <source>As long as both lines are there, the name can be pointed back.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Mientras estén las dos líneas, el nombre se puede dirigir de nuevo a la antigua.</translation>
+    </message>
+    <message>
         <source>Ask for a deputy’s part and try it</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Pedir una parte a quien releva y probarla</translation>
@@ -7282,6 +8286,16 @@
         <source>Ask somebody who has another part of the same set.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Pregunta a alguien que tenga otra parte del mismo juego.</translation>
+    </message>
+    <message>
+        <source>Ask the provider for an IPv4 address of your own, or let the household use IPv6.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pide al proveedor una dirección IPv4 propia, o haz que el hogar use IPv6.</translation>
+    </message>
+    <message>
+        <source>Ask the provider; often there is none.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Pregunta al proveedor; a menudo no hay vuelta atrás.</translation>
     </message>
     <message>
         <source>Ask where the paper came from, and make a new set.</source>
@@ -7309,14 +8323,69 @@
         <translation>Casa es {home}; de todos modos, todo pasa por casa.</translation>
     </message>
     <message>
+        <source>At home is {subnets} already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>En casa ya está {subnets}.</translation>
+    </message>
+    <message>
+        <source>At home that is a short way. It does not show where the name leads outside.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>En casa ese es un camino corto. No muestra adónde lleva el nombre fuera.</translation>
+    </message>
+    <message>
+        <source>At the name service, give the name home’s address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>En el servicio de nombres, da al nombre la dirección de casa.</translation>
+    </message>
+    <message>
+        <source>At the name service, leave one address of each kind for this name.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>En el servicio de nombres, deja una dirección de cada clase para este nombre.</translation>
+    </message>
+    <message>
+        <source>At the name service, let answers be kept for 300 seconds at most.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>En el servicio de nombres, deja que las respuestas se guarden 300 segundos como máximo.</translation>
+    </message>
+    <message>
+        <source>Before the day</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Antes del día</translation>
+    </message>
+    <message>
         <source>Besides slots there are if, for, raw and filters. The preview follows what you type, and a mistake is named with its line.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Además de huecos hay if, for, raw y filtros. La vista previa sigue lo que escribes, y cada error se nombra con su línea.</translation>
     </message>
     <message>
+        <source>Both families</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Ambas familias de direcciones</translation>
+    </message>
+    <message>
+        <source>Both kinds of address: an old IPv6 answer that stays leads half of the phones astray.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ambas clases de dirección: una respuesta IPv6 antigua que se queda lleva por mal camino a la mitad de los móviles.</translation>
+    </message>
+    <message>
+        <source>Both ports are the same: devices know no other.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Los dos puertos son iguales: los dispositivos no conocen otro.</translation>
+    </message>
+    <message>
         <source>Both take effect when the gateway holds the list that says so.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Ambas cosas surten efecto cuando la pasarela tiene la lista que lo dice.</translation>
+    </message>
+    <message>
+        <source>Both this laptop and the gateway stand behind routers that change addresses.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Tanto este portátil como la pasarela están detrás de routers que cambian direcciones.</translation>
+    </message>
+    <message>
+        <source>Bring another one there; the copies in the app’s own folder and on sticks are as they were.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lleva otra allí; las copias de la carpeta propia de la aplicación y de las memorias USB están como estaban.</translation>
     </message>
     <message>
         <source>Bring back the key text of this household; it was kept in the same keyring when the household was founded.</source>
@@ -7339,6 +8408,21 @@
         <translation>Llévale los archivos de la pasarela y prueba un dispositivo; después continúa e indícalo con --told.</translation>
     </message>
     <message>
+        <source>Bring one there, on the page of the sealed copies.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>Lleva una allí, en la página de las copias selladas.</translation>
+    </message>
+    <message>
+        <source>Bring one there: hearthkey seal --gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lleva una allí: hearthkey seal --gateway.</translation>
+    </message>
+    <message>
+        <source>Bring the gateway’s software up to date, then check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pon al día el software de la pasarela y comprueba otra vez.</translation>
+    </message>
+    <message>
         <source>Bring the key text back from a copy of the keyring. Founded anew, every device would need a new bundle.</source>
         <extracomment>What stands between the householder and the CA key: what it means, what works meanwhile, the way on.</extracomment>
         <translation>Recupera el texto de la clave de una copia del llavero. Si se fundara de nuevo, cada dispositivo necesitaría un paquete nuevo.</translation>
@@ -7359,6 +8443,21 @@
         <translation>Recupera el llavero, o da a la pasarela un certificado nuevo.</translation>
     </message>
     <message>
+        <source>Broken</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Interrumpido</translation>
+    </message>
+    <message>
+        <source>Bundles carry a bare address. With another provider it changes, and every device needs a new bundle before it gets in again. A name of your own, given in time, can be pointed anywhere.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Los paquetes llevan una dirección sin nombre. Con otro proveedor cambia, y cada dispositivo necesita un paquete nuevo antes de volver a entrar. Un nombre propio, puesto a tiempo, se puede dirigir a cualquier sitio.</translation>
+    </message>
+    <message>
+        <source>Bundles carry the address {host}, which another provider’s line does not have.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Los paquetes llevan la dirección {host}, que la línea de otro proveedor no tiene.</translation>
+    </message>
+    <message>
         <source>Bundles in the tray take a change along. Devices that have theirs go on with the old one until you replace it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Los paquetes de la bandeja incorporan un cambio. Los dispositivos que ya tienen el suyo siguen con el antiguo hasta que lo sustituyas.</translation>
@@ -7372,6 +8471,21 @@
         <source>Call what the loop runs over by another name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Da otro nombre a lo que recorre el bucle.</translation>
+    </message>
+    <message>
+        <source>Calling off the visit to {name} was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>La cancelación de la visita a {name} se ha deshecho.</translation>
+    </message>
+    <message>
+        <source>Change the addresses at home back to {old_home}; bundles reach both.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Cambia las direcciones de casa de vuelta a {old_home}; los paquetes llegan a ambas.</translation>
+    </message>
+    <message>
+        <source>Change the addresses at home to {new_home}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Cambiar las direcciones de casa a {new_home}</translation>
     </message>
     <message>
         <source>Change the password of the mail account</source>
@@ -7394,9 +8508,19 @@
         <translation>El carácter {place} de «{what}» ({character}) no se ve, o da la vuelta al texto que lo rodea.</translation>
     </message>
     <message>
+        <source>Check again from outside, for instance with the laptop on a phone’s mobile data.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Comprueba otra vez desde fuera, por ejemplo con el portátil conectado a los datos móviles de un teléfono.</translation>
+    </message>
+    <message>
         <source>Check capital letters and spaces, and whether it is the passphrase of this very thing.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Comprueba las mayúsculas y los espacios, y que sea la frase de contraseña de esto mismo.</translation>
+    </message>
+    <message>
+        <source>Check from another network, or give the name an address of the other version too.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Comprueba desde otra red, o da al nombre también una dirección de la otra versión.</translation>
     </message>
     <message>
         <source>Check its name.</source>
@@ -7439,14 +8563,34 @@
         <translation>Comprueba el reloj de este ordenador y después el de la pasarela.</translation>
     </message>
     <message>
+        <source>Check the household’s own host name, or make the gateway’s certificate anew.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Comprueba el nombre de host propio del hogar, o haz de nuevo el certificado de la pasarela.</translation>
+    </message>
+    <message>
         <source>Check the name.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Comprueba el nombre.</translation>
     </message>
     <message>
+        <source>Check the way in, from outside</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Comprobar la entrada, desde fuera</translation>
+    </message>
+    <message>
         <source>Check who may read it, then try again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Comprueba quién puede leerlo y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Checked from inside: this laptop was at home, or in the tunnel.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Comprobado desde dentro: este portátil estaba en casa, o en el túnel.</translation>
+    </message>
+    <message>
+        <source>Checked from outside: this laptop’s address was not one of home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Comprobado desde fuera: la dirección de este portátil no era una de las de casa.</translation>
     </message>
     <message>
         <source>Choose 1 to {longest} hours.</source>
@@ -7574,6 +8718,11 @@
         <translation>Cierra la otra copia, o revisa los permisos de la carpeta.</translation>
     </message>
     <message>
+        <source>Close the port at the router now. Then deliver the settings and let the web front read them anew.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Cierra ahora el puerto en el router. Después envía los ajustes y haz que la fachada web los lea de nuevo.</translation>
+    </message>
+    <message>
         <source>Close this window and open it again; it shows the household that is there.</source>
         <extracomment>Where on the founding page each trouble is said, and in which words where a command stood before.</extracomment>
         <translation>Cierra esta ventana y vuelve a abrirla; muestra el hogar que ya existe.</translation>
@@ -7594,9 +8743,29 @@
         <translation>Compárala una vez: en la ventana, en «Pasarela», o con hearthkey gateway --ssh HOST --folder FOLDER.</translation>
     </message>
     <message>
+        <source>Compare the router’s forwarding with the forwarding sheet: TCP, and the gateway’s address at home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Compara el reenvío del router con la hoja de reenvío: TCP y la dirección de la pasarela en casa.</translation>
+    </message>
+    <message>
+        <source>Compare the router’s forwarding with the forwarding sheet: port, UDP, and the gateway’s address at home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Compara el reenvío del router con la hoja de reenvío: puerto, UDP y la dirección de la pasarela en casa.</translation>
+    </message>
+    <message>
         <source>Compare these with the paper, letter by letter, and do it again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Compáralas con el papel, letra por letra, y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Compare what the router’s pages show with what a page outside shows. Where they differ, the provider shares one between customers, and forwarding cannot work (RFC 6598 section 5.1).</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Compara lo que muestran las páginas del router con lo que muestra una página de fuera. Si difieren, el proveedor reparte una misma dirección entre varios clientes, y el reenvío no puede funcionar (RFC 6598, sección 5.1).</translation>
+    </message>
+    <message>
+        <source>Computers that share their connection, or run others inside, use addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Los ordenadores que comparten su conexión, o que ejecutan otros dentro, usan direcciones de {subnet}.</translation>
     </message>
     <message>
         <source>Configuration profiles connect by themselves, but not on the household’s own Wi-Fi.</source>
@@ -7699,6 +8868,26 @@
         <translation>Envía los archivos de la pasarela. Nadie nota nada.</translation>
     </message>
     <message>
+        <source>Deliver the household’s settings to the gateway and let the web front read them anew.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Envía los ajustes del hogar a la pasarela y haz que la fachada web los lea de nuevo.</translation>
+    </message>
+    <message>
+        <source>Deliver the household’s settings to the gateway, then check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Envía los ajustes del hogar a la pasarela y vuelve a comprobar.</translation>
+    </message>
+    <message>
+        <source>Deliver the household’s settings to the gateway. If it is somebody else’s box, mend the forwarding.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Envía los ajustes del hogar a la pasarela. Si es un equipo ajeno, corrige el reenvío.</translation>
+    </message>
+    <message>
+        <source>Deliver to the gateway</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Enviar a la pasarela</translation>
+    </message>
+    <message>
         <source>Deliver to the gateway, then go on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Envía a la pasarela y después continúa.</translation>
@@ -7709,9 +8898,29 @@
         <translation>A los dispositivos ya no se les indica ningún servidor DNS de casa; donde se escribió a mano, se queda.</translation>
     </message>
     <message>
+        <source>Devices are warned, or turn away: it is another server, or one with another certificate.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los dispositivos reciben un aviso o se dan la vuelta: es otro servidor, o uno con otro certificado.</translation>
+    </message>
+    <message>
         <source>Devices cannot be asked to prove themselves anew every {hours} hours; until they do, a stopped one’s open session lives on.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No se puede pedir a los dispositivos que se autentiquen de nuevo cada {hours} horas; hasta que lo hacen, sigue viva la sesión abierta de uno bloqueado.</translation>
+    </message>
+    <message>
+        <source>Devices get no IPv{family} address inside, so nobody reaches {subject}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Los dispositivos no reciben dirección IPv{family} dentro del túnel, así que nadie llega a {subject}.</translation>
+    </message>
+    <message>
+        <source>Devices get no IPv{family} address inside, so what becomes of IPv{family} is for each device to say: it may pass the tunnel by.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Los dispositivos no reciben dirección IPv{family} dentro del túnel, así que cada dispositivo decide qué pasa con IPv{family}: puede ir por fuera del túnel.</translation>
+    </message>
+    <message>
+        <source>Devices knock at somebody else’s door.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los dispositivos llaman a una puerta ajena.</translation>
     </message>
     <message>
         <source>Devices that check the gateway turn away until it has a new certificate.</source>
@@ -7729,9 +8938,29 @@
         <translation>Los dispositivos que solo conocen la CA antigua entran como antes, porque ella avala a la nueva.</translation>
     </message>
     <message>
+        <source>Devices that take the other address do not get in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los dispositivos que toman la otra dirección no entran.</translation>
+    </message>
+    <message>
         <source>Devices trust the one above. Look in the folder where that one lies.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Los dispositivos confían en la de arriba. Busca en la carpeta donde está esa.</translation>
+    </message>
+    <message>
+        <source>Devices turn away, for they look for the name that they were told.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los dispositivos se dan la vuelta, pues buscan el nombre que se les dio.</translation>
+    </message>
+    <message>
+        <source>Devices turn away.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los dispositivos se dan la vuelta.</translation>
+    </message>
+    <message>
+        <source>Devices will look for it. Both names lead to the same house until nobody asks for the old one.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Los dispositivos lo buscarán. Los dos nombres llevan a la misma casa hasta que nadie pregunte por el antiguo.</translation>
     </message>
     <message>
         <source>Do it again. If it stays so, its disk or somebody at the gateway changes files.</source>
@@ -7749,9 +8978,34 @@
         <translation>No lo abras. Pide otro a quien lo hizo, o vuelve a escribirlo desde la bandeja.</translation>
     </message>
     <message>
+        <source>Do them, or call the move off.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Hazlos, o anula la mudanza.</translation>
+    </message>
+    <message>
+        <source>Do {first} first.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Primero toca esto: {first}.</translation>
+    </message>
+    <message>
+        <source>Does a device do something else? Correct the text: what is wrong with it is said below while you type.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>¿Un dispositivo hace otra cosa? Corrige el texto: lo que está mal se dice debajo mientras escribes.</translation>
+    </message>
+    <message>
+        <source>ESP, which is IP protocol {number}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>ESP, que es el protocolo IP {number}</translation>
+    </message>
+    <message>
         <source>Each entry seals the one before it, so an entry that was altered or taken out shows.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Cada entrada sella la anterior, así que se nota si una se ha alterado o quitado.</translation>
+    </message>
+    <message>
+        <source>Each link from a name to the gateway’s answer, as a packet meets them. Mend the first broken one.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Cada eslabón desde el nombre hasta la respuesta de la pasarela, en el orden en que los datos pasan por ellos. Arregla el primero que esté roto.</translation>
     </message>
     <message>
         <source>Each step can be taken back, but the last: when the old CA is put away, its key is gone.</source>
@@ -7764,6 +9018,11 @@
         <translation>Cada salida dice quién puede abrirla. Elige una que el dispositivo conozca.</translation>
     </message>
     <message>
+        <source>Employers use addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Las empresas usan direcciones de {subnet}.</translation>
+    </message>
+    <message>
         <source>Encrypted tunnels are restricted in some places. Where this device travels, the law there decides.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>Los túneles cifrados están restringidos en algunos lugares. Donde viaje este dispositivo, decide la ley de allí.</translation>
@@ -7772,6 +9031,16 @@
         <source>Encrypting the CA key under the passphrase (this is slow on purpose)</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Cifrando la clave de la CA con la frase de contraseña (es lento a propósito)</translation>
+    </message>
+    <message>
+        <source>End it or call it off before you plan another.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Termina esta mudanza o anúlala antes de planear otra.</translation>
+    </message>
+    <message>
+        <source>End the old line</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dar de baja la línea antigua</translation>
     </message>
     <message>
         <source>Ended on {day}.</source>
@@ -7784,14 +9053,29 @@
         <translation>Intro</translation>
     </message>
     <message>
+        <source>Erase the old gateway box</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Borrar el equipo antiguo de la pasarela</translation>
+    </message>
+    <message>
         <source>Esc</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Esc</translation>
     </message>
     <message>
+        <source>Even from inside the way in stops here: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Incluso desde dentro, el camino de entrada se corta aquí: {place}.</translation>
+    </message>
+    <message>
         <source>Every change takes effect at once; there is nothing to confirm.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Cada cambio surte efecto al momento; no hay nada que confirmar.</translation>
+    </message>
+    <message>
+        <source>Every device is turned away before it can say who it is.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Todo dispositivo es rechazado antes de poder decir quién es.</translation>
     </message>
     <message>
         <source>Every device that gets in: a list to loop over, each with identity, title, serial_number, ends and extra_secret.</source>
@@ -7844,9 +9128,24 @@
         <translation>Quien podía entrar sigue pudiendo. La pasarela no necesita este ordenador.</translation>
     </message>
     <message>
+        <source>Everything after that, for devices behind a router of their own: nearly all of them.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Todo lo que sigue, para dispositivos detrás de un router propio: casi todos.</translation>
+    </message>
+    <message>
+        <source>Everything goes into the tunnel: {through}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Todo va al túnel: {through}.</translation>
+    </message>
+    <message>
         <source>Everything goes on as long as certificates and list last. Without the key nobody can be added or stopped.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Todo sigue funcionando mientras duren los certificados y la lista. Sin la clave no se puede añadir ni bloquear a nadie.</translation>
+    </message>
+    <message>
+        <source>Everything here is worked out from the settings; nobody is asked, and nothing leaves this computer.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Todo esto se calcula a partir de los ajustes; no se pregunta a nadie y nada sale de este ordenador.</translation>
     </message>
     <message>
         <source>Everything is at the gateway already; list no. {number} is in force.</source>
@@ -7894,6 +9193,11 @@
         <translation>Todo se quedaría como está.</translation>
     </message>
     <message>
+        <source>Exposed host</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Host expuesto</translation>
+    </message>
+    <message>
         <source>F3, Shift+F3</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>F3, Mayús+F3</translation>
@@ -7914,6 +9218,11 @@
         <translation>Busca primero una copia sellada o la clave en papel, y también las palabras: con cualquiera de las dos, junto con las palabras, no se ha perdido nada.</translation>
     </message>
     <message>
+        <source>First: the gateway keeps its address</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Primero: la pasarela conserva su dirección</translation>
+    </message>
+    <message>
         <source>For a new key in the same device add --replace; for another device give it a name of its own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Para una clave nueva en el mismo dispositivo, añade --replace; si es otro dispositivo, dale un nombre propio.</translation>
@@ -7929,9 +9238,44 @@
         <translation>Para otro, indica otra carpeta con --data.</translation>
     </message>
     <message>
+        <source>For home, {subnet} was drawn by lot instead of {instead} and is hardly met elsewhere. Every thing at home gets a new address: change it in the router first, then in the household’s settings.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Para casa se sorteó {subnet} en lugar de {instead}, y apenas se encuentra en otros sitios. Cada cosa de casa recibe una dirección nueva: cámbiala primero en el router y luego en los ajustes del hogar.</translation>
+    </message>
+    <message>
         <source>For the same device add --replace; for another device give it a name of its own.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Para el mismo dispositivo, añade --replace; si es otro dispositivo, dale un nombre propio.</translation>
+    </message>
+    <message>
+        <source>For the tunnel, {subnet} was drawn by lot and is hardly met elsewhere.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Para el túnel se sorteó {subnet}, y apenas se encuentra en otros sitios.</translation>
+    </message>
+    <message>
+        <source>For whoever stands before the router’s pages: what to pass on, where to, and what to leave closed.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Para quien esté ante las páginas del router: qué reenviar, adónde y qué dejar cerrado.</translation>
+    </message>
+    <message>
+        <source>For {what} no device needs a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Para {what}, ningún dispositivo necesita un paquete nuevo.</translation>
+    </message>
+    <message>
+        <source>For {what} one device needs a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Para {what}, un dispositivo necesita un paquete nuevo.</translation>
+    </message>
+    <message>
+        <source>For {what} {count} devices need a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Para {what}, {count} dispositivos necesitan un paquete nuevo.</translation>
+    </message>
+    <message>
+        <source>Forwarding sheet</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Hoja de reenvío</translation>
     </message>
     <message>
         <source>Found a household anew in another data folder, and give every device a new bundle.</source>
@@ -7964,11 +9308,6 @@
         <translation>Desde aquí no hay vuelta atrás.</translation>
     </message>
     <message>
-        <source>From the next delivery on, whoever has the old bundle turns away from the gateway.</source>
-        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
-        <translation>A partir del próximo envío, quien tenga el paquete antiguo rechaza la pasarela.</translation>
-    </message>
-    <message>
         <source>Gateways may ignore lists that follow. Found a new household; each device needs a new pass.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Puede que las pasarelas no hagan caso a las listas siguientes. Funda un hogar nuevo; cada dispositivo necesita un pase nuevo.</translation>
@@ -7999,6 +9338,16 @@
         <translation>Da un archivo con ellas, o una imagen del código: --part FILE.</translation>
     </message>
     <message>
+        <source>Give a host name of your own as well. Devices learn it first, and then the line can change.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Indica también un nombre de host propio. Los dispositivos lo aprenden primero, y luego la línea puede cambiar.</translation>
+    </message>
+    <message>
+        <source>Give a name and a number. The words go on the card, or are said.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Indica un nombre y un número. Las palabras van en la tarjeta o se dicen de viva voz.</translation>
+    </message>
+    <message>
         <source>Give a name that the family uses.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Pon un nombre que use la familia.</translation>
@@ -8027,6 +9376,11 @@
         <source>Give a whole number from 1 to {longest}; 30 is usual.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indica un número entero del 1 al {longest}; lo habitual es 30.</translation>
+    </message>
+    <message>
+        <source>Give a whole number, for instance 1492.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Indica un número entero, por ejemplo 1492.</translation>
     </message>
     <message>
         <source>Give an address of the gateway, or none for all of them.</source>
@@ -8089,6 +9443,11 @@
         <translation>Da kilobits por segundo: 40 Mbit/s son 40000.</translation>
     </message>
     <message>
+        <source>Give megabits in a second as a number, for instance 40 or 2.5.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Indica los megabits por segundo como número, por ejemplo 40 o 2.5.</translation>
+    </message>
+    <message>
         <source>Give one from 1 to 65535; 443 needs no mention in a browser.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indica uno de 1 a 65535; el 443 no hace falta escribirlo en un navegador.</translation>
@@ -8134,6 +9493,16 @@
         <translation>Dar a la pasarela un certificado de la CA nueva</translation>
     </message>
     <message>
+        <source>Give the gateway a fixed address at home</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dar a la pasarela una dirección fija en casa</translation>
+    </message>
+    <message>
+        <source>Give the gateway its certificate from the new CA</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Dar a la pasarela su certificado de la nueva CA</translation>
+    </message>
+    <message>
         <source>Give the gateway its next certificate</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Dar a la pasarela su próximo certificado</translation>
@@ -8169,9 +9538,24 @@
         <translation>Indica el nombre al que llegan los dispositivos, por ejemplo home.quince.example.</translation>
     </message>
     <message>
+        <source>Give the name the address that the router’s own pages show for the internet.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Da al nombre la dirección que las propias páginas del router muestran para internet.</translation>
+    </message>
+    <message>
         <source>Give the name under which the house is reached from outside. It is written into every bundle.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Indica el nombre con el que se llega a la casa desde fuera. Queda escrito en cada paquete.</translation>
+    </message>
+    <message>
+        <source>Give the new host name, or leave it out where it stays.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Indica el nuevo nombre de host, o no lo pongas si sigue igual.</translation>
+    </message>
+    <message>
+        <source>Give the old address back in the router’s pages.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Devuelve la dirección antigua en las páginas del router.</translation>
     </message>
     <message>
         <source>Give the others their new bundles and put the old CA away; that ends all of its passes at once.</source>
@@ -8197,6 +9581,11 @@
         <source>Give the subnet at home; for all traffic use --tunnel full.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Indica la subred de casa; para todo el tráfico, usa --tunnel full.</translation>
+    </message>
+    <message>
+        <source>Give the subnets that will be at home, or leave them out where they stay.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Indica las subredes que habrá en casa, o no las pongas si siguen igual.</translation>
     </message>
     <message>
         <source>Give this one a name of its own, or give the old one a new pass.</source>
@@ -8234,6 +9623,11 @@
         <translation>Invitado.</translation>
     </message>
     <message>
+        <source>Hand everybody a new bundle</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Entregar en mano un paquete nuevo a todo el mundo</translation>
+    </message>
+    <message>
         <source>Hand it over, or take it back first: hearthkey renew DEVICE --take-back.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Entrégalo en mano, o deshaz antes la renovación: hearthkey renew DEVICE --take-back.</translation>
@@ -8254,9 +9648,24 @@
         <translation>Entrega en mano el paquete nuevo y compruébalo; entonces se retira el pase anterior.</translation>
     </message>
     <message>
+        <source>Hand them a new bundle first. Without the name they turn away from the gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Entrégales antes en mano un paquete nuevo. Sin el nombre se dan la vuelta ante la pasarela.</translation>
+    </message>
+    <message>
+        <source>Hand them theirs first. Whoever has none is cut off when the old goes.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Entrégales antes en mano el suyo. Quien no lo tenga se queda fuera cuando desaparezca lo antiguo.</translation>
+    </message>
+    <message>
         <source>Handing over</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Entregar en mano</translation>
+    </message>
+    <message>
+        <source>Have one relative prove it, on mobile data</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Hacer que alguien de la familia lo compruebe, con datos móviles</translation>
     </message>
     <message>
         <source>Have the SIM blocked by the carrier</source>
@@ -8264,14 +9673,84 @@
         <translation>Pide a la operadora que bloquee la SIM</translation>
     </message>
     <message>
+        <source>Have the gateway answer to {new_host} and to {old_host}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Hacer que la pasarela responda a {new_host} y a {old_host}</translation>
+    </message>
+    <message>
+        <source>Have the old router, or the old lines in its pages, pass them on again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Haz que el router antiguo, o las líneas antiguas de sus páginas, los reenvíen de nuevo.</translation>
+    </message>
+    <message>
+        <source>Have the router pass UDP 500 and 4500 on to the gateway</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Hacer que el router reenvíe UDP 500 y 4500 a la pasarela</translation>
+    </message>
+    <message>
+        <source>Here {host} leads to {address}, home’s own address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Aquí {host} lleva a {address}, la propia dirección de casa.</translation>
+    </message>
+    <message>
+        <source>Home has no IPv6 here. {subnet} was drawn for it (RFC 4193 section 3.2.2): it stays when the provider changes. Whoever is away reaches it once there are addresses of IPv6 inside the tunnel too. Were a hundred such homes joined, two would have the same once in {once} million times.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Aquí en casa no hay IPv6. Para ella se sorteó {subnet} (RFC 4193, sección 3.2.2): se mantiene cuando cambia el proveedor. Quien está fuera llega a ella en cuanto también haya direcciones de IPv6 dentro del túnel. Si se unieran cien casas así, dos tendrían la misma una vez de cada {once} millones.</translation>
+    </message>
+    <message>
+        <source>Home’s subnet can stay. If it ever has to change, {subnet} was drawn by lot.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred de casa puede quedarse. Por si alguna vez tiene que cambiar, se sorteó {subnet}.</translation>
+    </message>
+    <message>
+        <source>Home’s {subnet} is hardly met elsewhere.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred de casa, {subnet}, apenas se encuentra en otros sitios.</translation>
+    </message>
+    <message>
+        <source>Home’s {subnet} is met in many places. Whoever sits in such a network does not get home from there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred de casa, {subnet}, se encuentra en muchos sitios. Quien esté en una red así no llega a casa desde allí.</translation>
+    </message>
+    <message>
+        <source>Home’s {subnet} may be met elsewhere. Whoever sits in such a network does not get home from there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred de casa, {subnet}, puede encontrarse en otros sitios. Quien esté en una red así no llega a casa desde allí.</translation>
+    </message>
+    <message>
+        <source>Hotels, trains and guest networks give out addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Los hoteles, los trenes y las redes de invitados dan direcciones de {subnet}.</translation>
+    </message>
+    <message>
         <source>How much room {text} takes in a packet is not known here.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Aquí no se sabe cuánto espacio ocupa {text} en un paquete de red.</translation>
     </message>
     <message>
+        <source>IPv6: let these through</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>IPv6: dejar pasar esto</translation>
+    </message>
+    <message>
+        <source>IPv{family} passes the tunnel by. Wherever a device has IPv{family}, what it does there is seen by the network that it sits in. Both {family} and {other} have to go in, or IPv{family} be switched off on the device.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>IPv{family} va por fuera del túnel. Donde un dispositivo tiene IPv{family}, la red en la que está ve lo que hace por ahí. Tienen que entrar tanto {family} como {other}, o hay que desactivar IPv{family} en el dispositivo.</translation>
+    </message>
+    <message>
         <source>If an older sealed copy was brought back, bring back the newest. If the gateway was another household’s, choose another folder, or empty this one by hand.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Si se recuperó una copia sellada antigua, recupera la más nueva. Si la pasarela era de otro hogar, elige otra carpeta o vacía esta a mano.</translation>
+    </message>
+    <message>
+        <source>If devices are turned away all the same, look at the gateway’s clock.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Si aun así los dispositivos son rechazados, mira el reloj de la pasarela.</translation>
+    </message>
+    <message>
+        <source>If home’s address changes, devices may look in the old place for that long.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Si cambia la dirección de casa, los dispositivos pueden seguir buscando en el sitio antiguo durante ese tiempo.</translation>
     </message>
     <message>
         <source>If it is the CA’s, open it once with the program that made it, and lock it anew with AES.</source>
@@ -8319,6 +9798,11 @@
         <translation>Necesitan un paquete nuevo: {devices}.</translation>
     </message>
     <message>
+        <source>In order</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>En orden</translation>
+    </message>
+    <message>
         <source>In use.</source>
         <extracomment>What a device&apos;s page says and offers, for every state a pass can be in.</extracomment>
         <translation>En uso.</translation>
@@ -8339,9 +9823,39 @@
         <translation>Instala el cliente OpenSSH (Debian: openssh-client), o haz el envío mediante una carpeta.</translation>
     </message>
     <message>
+        <source>Into the tunnel go {through}. Everything else goes its own way.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Al túnel va: {through}. Todo lo demás sigue su propio camino.</translation>
+    </message>
+    <message>
+        <source>It answers to {old} no more.</source>
+        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <translation>Ya no responde a {old}.</translation>
+    </message>
+    <message>
+        <source>It asks for certificates, but not for those of this household.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pide certificados, pero no los de este hogar.</translation>
+    </message>
+    <message>
+        <source>It asks whoever comes for a certificate of this household.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pide a quien llega un certificado de este hogar.</translation>
+    </message>
+    <message>
+        <source>It asks whoever comes for a certificate, but does not say whose.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pide a quien llega un certificado, pero no dice de quién.</translation>
+    </message>
+    <message>
         <source>It can be let back in when it turns up, so when in doubt, stop it.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Se le puede dejar entrar de nuevo cuando aparezca, así que, en caso de duda, bloquéalo.</translation>
+    </message>
+    <message>
+        <source>It could not make anything of the question.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No supo qué hacer con la pregunta.</translation>
     </message>
     <message>
         <source>It gets in again with a new pass.</source>
@@ -8377,6 +9891,11 @@
         <source>It has {size} octets; a bundle has at most {limit}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Tiene {size} bytes; un paquete tiene como mucho {limit}.</translation>
+    </message>
+    <message>
+        <source>It is a gateway</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Es una pasarela</translation>
     </message>
     <message>
         <source>It is encrypted in a way that is not read here ({algorithm}).</source>
@@ -8429,9 +9948,34 @@
         <translation>No se ha dicho qué plantilla, ni de qué archivo.</translation>
     </message>
     <message>
+        <source>It is not set up as the household’s settings say.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Su configuración no es la que dicen los ajustes del hogar.</translation>
+    </message>
+    <message>
+        <source>It is not the web front of the gateway pack.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No es la fachada web del conjunto de la pasarela.</translation>
+    </message>
+    <message>
+        <source>It is of list {old}; list {new} is out since {day}. The old set would let in again whoever was stopped later.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Es de la lista {old}; la lista {new} salió el {day}. El juego antiguo dejaría entrar de nuevo a quien se bloqueó después.</translation>
+    </message>
+    <message>
         <source>It is too much for codes: {size} octets.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Es demasiado para códigos: {size} bytes.</translation>
+    </message>
+    <message>
+        <source>It lets anybody in without asking for a certificate.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Deja entrar a cualquiera sin pedir un certificado.</translation>
+    </message>
+    <message>
+        <source>It need not say so; only a device that gets in shows it.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No tiene por qué decirlo; solo un dispositivo que entra lo muestra.</translation>
     </message>
     <message>
         <source>It never gets in again: {why}.</source>
@@ -8439,9 +9983,19 @@
         <translation>No vuelve a entrar nunca: {why}.</translation>
     </message>
     <message>
+        <source>It speaks like your devices</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Habla como tus dispositivos</translation>
+    </message>
+    <message>
         <source>It stands on the revocation list ({seen}). The gateway will not let it in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Está en la lista de revocación ({seen}). La pasarela no lo dejará entrar.</translation>
+    </message>
+    <message>
+        <source>It takes a new certificate of the gateway. Keep the name paid for until then: whoever has it next sees who knocks.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Hace falta un nuevo certificado de la pasarela. Sigue pagando el nombre hasta entonces: quien lo tenga después ve quién llama.</translation>
     </message>
     <message>
         <source>It takes a person and a device.</source>
@@ -8462,6 +10016,11 @@
         <source>It takes effect with the next delivery.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Surte efecto con el próximo envío.</translation>
+    </message>
+    <message>
+        <source>It trusts this household</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Confía en este hogar</translation>
     </message>
     <message>
         <source>It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.</source>
@@ -8509,6 +10068,31 @@
         <translation>Harían falta {count} códigos; el máximo es {limit}.</translation>
     </message>
     <message>
+        <source>It would turn every device of this household away.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Rechazaría todos los dispositivos de este hogar.</translation>
+    </message>
+    <message>
+        <source>Its certificate ended, or has not begun: {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Su certificado ha caducado o aún no ha empezado: {seen}.</translation>
+    </message>
+    <message>
+        <source>Its certificate is not signed by this household’s CA.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Su certificado no está firmado por la CA de este hogar.</translation>
+    </message>
+    <message>
+        <source>Its certificate is signed by this household’s CA, for {host}, until {until}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Su certificado está firmado por la CA de este hogar, para {host}, hasta el {until}.</translation>
+    </message>
+    <message>
+        <source>Its certificate is this household’s, but not for {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Su certificado es de este hogar, pero no para {host}.</translation>
+    </message>
+    <message>
         <source>Its device does not get in any more. Only its number is taken over.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Su dispositivo ya no entra. Solo se adopta su número.</translation>
@@ -8517,6 +10101,11 @@
         <source>Its device does not get in before.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Antes de esa fecha su dispositivo no entra.</translation>
+    </message>
+    <message>
+        <source>Its key and the household’s devices stand on it.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>En él están la clave de la pasarela y los dispositivos del hogar.</translation>
     </message>
     <message>
         <source>Its last passes ended: {titles}.</source>
@@ -8534,6 +10123,11 @@
         <translation>Su frase de contraseña se puede adivinar deprisa. Aquí se puede leer; borra el archivo después de adoptar el hogar.</translation>
     </message>
     <message>
+        <source>Its second half should stay the same. Look for: IPv6 firewall, pinholes.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>La segunda mitad de la dirección debería seguir igual. Busca: firewall IPv6, pinholes.</translation>
+    </message>
+    <message>
         <source>Join the Wi-Fi at home. If you are there already, name the address: --address.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Conéctate a la wifi de casa. Si ya estás en ella, indica la dirección: --address.</translation>
@@ -8549,6 +10143,16 @@
         <translation>Que sea una sola línea. Lo que sea más largo cabe en un script en la pasarela.</translation>
     </message>
     <message>
+        <source>Keep the list, and tick a step when it is done. What the app can see, it does not take on trust.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Guarda la lista y marca cada paso cuando esté hecho. Lo que la aplicación puede ver, no lo da por bueno sin mirar.</translation>
+    </message>
+    <message>
+        <source>Keep using the old box; renew the gateway’s certificate and deliver to the old one.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Sigue usando el equipo antiguo; renueva el certificado de la pasarela y envía al antiguo.</translation>
+    </message>
+    <message>
         <source>Key and certificate do not belong together.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La clave y el certificado no se corresponden.</translation>
@@ -8557,6 +10161,16 @@
         <source>Keys and codes of the doors</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>Llaves y códigos de las puertas</translation>
+    </message>
+    <message>
+        <source>Kinds of devices</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Tipos de dispositivos</translation>
+    </message>
+    <message>
+        <source>Leave everything else closed</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Dejar cerrado todo lo demás</translation>
     </message>
     <message>
         <source>Leave it out, or make a proposal of its own of it.</source>
@@ -8589,9 +10203,24 @@
         <translation>No pongas la del túnel donde es el propio núcleo quien desempaqueta el túnel.</translation>
     </message>
     <message>
+        <source>Let devices reach {new_home} beside {old_home}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dejar que los dispositivos lleguen a {new_home} además de a {old_home}</translation>
+    </message>
+    <message>
         <source>Let it back in, or revoke it for good.</source>
         <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
         <translation>Déjalo entrar de nuevo, o revócalo para siempre.</translation>
+    </message>
+    <message>
+        <source>Let one device open the pages of the home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Haz que un dispositivo abra las páginas de casa.</translation>
+    </message>
+    <message>
+        <source>Let one device prove that it gets in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Haz que un dispositivo compruebe que entra.</translation>
     </message>
     <message>
         <source>Let the devices go first: hearthkey succession begin --lost. Then no pass of this CA can be stopped any more.</source>
@@ -8604,6 +10233,21 @@
         <translation>Hacer que la pasarela confíe en ambas</translation>
     </message>
     <message>
+        <source>Let the gateway trust both CAs</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Hacer que la pasarela confíe en las dos CA</translation>
+    </message>
+    <message>
+        <source>Let the name service know of home’s new address, then check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Comunica al servicio de nombres la nueva dirección de casa y vuelve a comprobar.</translation>
+    </message>
+    <message>
+        <source>Let the name’s answers be kept for an hour again</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dejar que las respuestas del nombre se guarden otra vez una hora</translation>
+    </message>
+    <message>
         <source>Let the old pass of {title} go</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Retirar el pase anterior de {title}</translation>
@@ -8612,6 +10256,21 @@
         <source>Let the other one back in, and revoke this one, each on its page.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Deja entrar de nuevo al otro y revoca este, cada uno en su página.</translation>
+    </message>
+    <message>
+        <source>Let the same port through for both, or take the address that does not answer off the name.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Deja pasar el mismo puerto para las dos, o quita del nombre la dirección que no responde.</translation>
+    </message>
+    <message>
+        <source>Let {new_host} lead home beside {old_host}</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Hacer que {new_host} lleve a casa además de {old_host}</translation>
+    </message>
+    <message>
+        <source>Let {old_host} go</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Renunciar a {old_host}</translation>
     </message>
     <message>
         <source>Line {line} asks for the first or last of a list that is empty today.</source>
@@ -8789,6 +10448,16 @@
         <translation>Cierra la sesión, vuelve a entrar y prueba otra vez.</translation>
     </message>
     <message>
+        <source>Logging in and screens from afar go through the tunnel, never beside it.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Los inicios de sesión y las pantallas a distancia van por el túnel, nunca por fuera.</translation>
+    </message>
+    <message>
+        <source>Look at hearthkey settle --touches for the names that it still answers to.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Mira con hearthkey settle --touches a qué nombres responde todavía.</translation>
+    </message>
+    <message>
         <source>Look at it with --plan, then add --yes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Míralo con --plan y después añade --yes.</translation>
@@ -8802,6 +10471,21 @@
         <source>Look at the gateway itself which one is its own: ssh-keygen -l -f on its host key file.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Mira en la propia pasarela cuál es la suya: ssh-keygen -l -f con su archivo de clave del host.</translation>
+    </message>
+    <message>
+        <source>Look at the list for the next one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Mira en la lista cuál es el siguiente.</translation>
+    </message>
+    <message>
+        <source>Look at the list for the steps that it has.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Mira en la lista qué pasos tiene.</translation>
+    </message>
+    <message>
+        <source>Look at the list for what is.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Mira en la lista qué toca.</translation>
     </message>
     <message>
         <source>Look at the loops and the filters replace and indent.</source>
@@ -8819,6 +10503,16 @@
         <translation>Vuelve a mirarlos y cambia después lo que aún haya que cambiar. No se ha hecho nada.</translation>
     </message>
     <message>
+        <source>Look at what the new line or router gives</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Mirar qué da la nueva línea o el nuevo router</translation>
+    </message>
+    <message>
+        <source>Look at what the router sends that port to; it may not be the gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Mira adónde envía el router ese puerto; puede que no sea la pasarela.</translation>
+    </message>
+    <message>
         <source>Look for a part with set {known} printed on it.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Busca una parte que tenga impreso el juego {known}.</translation>
@@ -8834,6 +10528,11 @@
         <translation>Mira si está preguntando algo en otra pantalla; si no, cierra la sesión y vuelve a entrar.</translation>
     </message>
     <message>
+        <source>Look for a typing mistake, and whether the name at the name service has ended.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Busca un error de escritura, y mira si el nombre ha caducado en el servicio de nombres.</translation>
+    </message>
+    <message>
         <source>Look for parts that have the same set printed on them.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Busca partes que tengan impreso el mismo juego.</translation>
@@ -8842,6 +10541,16 @@
         <source>Look for the internet address on the router’s own pages, for instance 203.0.113.7, and give that.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Busca la dirección de internet en las páginas del propio router, por ejemplo 203.0.113.7, y da esa.</translation>
+    </message>
+    <message>
+        <source>Look for: DHCP reservation, static lease.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Busca: reserva DHCP, asignación estática (static lease).</translation>
+    </message>
+    <message>
+        <source>Look for: port forwarding, virtual server, NAT rules, permit access.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Busca: reenvío de puertos, servidor virtual, reglas NAT, permitir acceso.</translation>
     </message>
     <message>
         <source>Loop over a list with for, or put its parts together with join; a text is written as it is.</source>
@@ -8874,6 +10583,21 @@
         <translation>Haz sitio y vuelve a intentarlo.</translation>
     </message>
     <message>
+        <source>Make the change itself first, with hearthkey settle or on the household’s page; then tick it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Haz primero el cambio en sí, con hearthkey settle o en la página del hogar; después márcalo.</translation>
+    </message>
+    <message>
+        <source>Make the deputy’s parts and letter anew</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Hacer de nuevo las partes y la carta de la suplencia</translation>
+    </message>
+    <message>
+        <source>Make the deputy’s stop set anew</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Hacer de nuevo el juego de bloqueo de la suplencia</translation>
+    </message>
+    <message>
         <source>Make the next CA beside this one</source>
         <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
         <translation>Crear la próxima CA al lado de esta</translation>
@@ -8899,6 +10623,11 @@
         <translation>Creando la clave y el certificado de la pasarela</translation>
     </message>
     <message>
+        <source>Many routers lead nobody from inside back to their own door, so this says nothing about outside.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Muchos routers no llevan a nadie desde dentro hasta su propia puerta, así que esto no dice nada de fuera.</translation>
+    </message>
+    <message>
         <source>More than {limit} files were named.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Se indicaron más de {limit} archivos.</translation>
@@ -8912,6 +10641,21 @@
         <source>Most gateways go on. Strict ones may turn it away; a new pass has what is missing.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>La mayoría de las pasarelas siguen funcionando. Puede que las estrictas lo rechacen; un pase nuevo lleva lo que falta.</translation>
+    </message>
+    <message>
+        <source>Moving day</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Día de la mudanza</translation>
+    </message>
+    <message>
+        <source>Moving: “{step}” is done.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Mudanza: «{step}» está hecho.</translation>
+    </message>
+    <message>
+        <source>Moving: “{step}” was taken back.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Mudanza: «{step}» se ha deshecho.</translation>
     </message>
     <message>
         <source>Name a folder: --into DIR.</source>
@@ -8989,9 +10733,34 @@
         <translation>Los nombres se preguntan a {dns}. La pasarela se lo dice a los dispositivos en cada conexión; donde se escribió a mano, se queda el antiguo.</translation>
     </message>
     <message>
+        <source>Names or addresses that the gateway was reached under before and still answers to, as identities of its own (RFC 7296 section 3.5): a list, and it is empty most of the time.</source>
+        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <translation>Nombres o direcciones con los que antes se llegaba a la pasarela y a los que aún responde, como identidades propias (RFC 7296 section 3.5): una lista, casi siempre vacía.</translation>
+    </message>
+    <message>
+        <source>Network plan</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Plan de red</translation>
+    </message>
+    <message>
+        <source>New bundle for {whom}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Paquete nuevo para {whom}.</translation>
+    </message>
+    <message>
+        <source>New bundles for {count} devices: {whom}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Paquetes nuevos para {count} dispositivos: {whom}.</translation>
+    </message>
+    <message>
         <source>New devices are known as a code in {suffix}; those that are there keep theirs.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Los dispositivos nuevos se identifican con un código en {suffix}; los que ya están conservan el suyo.</translation>
+    </message>
+    <message>
+        <source>New passes come from the new CA then, and devices can move. The old CA ends on {day}.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Los pases nuevos vienen entonces de la CA nueva, y los dispositivos pueden pasarse a ella. La CA antigua termina el {day}.</translation>
     </message>
     <message>
         <source>New sheets replace the old ones for every copy that is made from then on.</source>
@@ -9009,6 +10778,16 @@
         <translation>No se encontró ninguna CA en {count} archivos.</translation>
     </message>
     <message>
+        <source>No DNS server is set. Names are asked of the network that a device sits in; names at home are not known there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>No hay ningún servidor DNS fijado. Los nombres se preguntan a la red en la que está el dispositivo; los nombres de casa no se conocen allí.</translation>
+    </message>
+    <message>
+        <source>No address was changed on the way.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Por el camino no se cambió ninguna dirección.</translation>
+    </message>
+    <message>
         <source>No certificate of a gateway was recognised.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>No se reconoció ningún certificado de pasarela.</translation>
@@ -9022,6 +10801,11 @@
         <source>No code was found.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No se ha encontrado ningún código.</translation>
+    </message>
+    <message>
+        <source>No device finds the way home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Ningún dispositivo encuentra el camino a casa.</translation>
     </message>
     <message>
         <source>No device has to be told.</source>
@@ -9039,9 +10823,19 @@
         <translation>No se adopta ningún dispositivo.</translation>
     </message>
     <message>
+        <source>No device, and not the gateway.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Ningún dispositivo, y tampoco la pasarela.</translation>
+    </message>
+    <message>
         <source>No device’s certificate was found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>No se encontró ningún certificado de dispositivo.</translation>
+    </message>
+    <message>
+        <source>No forwarding: the router’s firewall lets these through to the gateway’s own IPv6 address.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Sin reenvío: el cortafuegos del router los deja pasar hasta la dirección IPv6 propia de la pasarela.</translation>
     </message>
     <message>
         <source>No home subnet was given.</source>
@@ -9064,6 +10858,21 @@
         <translation>Ninguna lista firmada de antemano bloquea {title} sin dejar entrar de nuevo a algún otro.</translation>
     </message>
     <message>
+        <source>No move is planned.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>No hay ninguna mudanza planeada.</translation>
+    </message>
+    <message>
+        <source>No name server answered within {seconds} seconds.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Ningún servidor de nombres respondió en {seconds} segundos.</translation>
+    </message>
+    <message>
+        <source>No name server knows {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Ningún servidor de nombres conoce {host}.</translation>
+    </message>
+    <message>
         <source>No other device gets in at present.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>De momento no entra ningún otro dispositivo.</translation>
@@ -9082,6 +10891,11 @@
         <source>No renewal of {title} waits in the tray.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>En la bandeja no espera ninguna renovación de {title}.</translation>
+    </message>
+    <message>
+        <source>No sealed copy was ever brought to the gateway.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nunca se llevó una copia sellada a la pasarela.</translation>
     </message>
     <message>
         <source>No visit of that day is planned: {person}, {day}.</source>
@@ -9137,6 +10951,11 @@
         <source>Nobody gets in: the revocation list ended on {day}.</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>No entra nadie: la lista de revocación caducó el {day}.</translation>
+    </message>
+    <message>
+        <source>Nobody gets there.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Nadie llega hasta allí.</translation>
     </message>
     <message>
         <source>Nobody has a key yet. Start with `hearthkey found`.</source>
@@ -9204,9 +11023,19 @@
         <translation>Aún no está en vigor: {whom}.</translation>
     </message>
     <message>
+        <source>Not known</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No se sabe</translation>
+    </message>
+    <message>
         <source>Not through yet: {titles}. They would stand outside.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Aún no han hecho el cambio: {titles}. Se quedarían fuera.</translation>
+    </message>
+    <message>
+        <source>Nothing can be said from here, and devices in a network like this one do not get in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Desde aquí no se puede decir nada, y los dispositivos en una red como esta no entran.</translation>
     </message>
     <message>
         <source>Nothing can be written to {path}. Nothing was lost, nothing is half done.</source>
@@ -9217,6 +11046,16 @@
         <source>Nothing can be written to {where} ({seen}). The gateway goes on with what it had before.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No se puede escribir nada en {where} ({seen}). La pasarela sigue con lo que tenía.</translation>
+    </message>
+    <message>
+        <source>Nothing can have an address in {subnet} (RFC 5771, RFC 4291 section 2.7), so nothing at home is reached.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Nada puede tener una dirección en {subnet} (RFC 5771, RFC 4291 section 2.7), así que no se llega a nada en casa.</translation>
+    </message>
+    <message>
+        <source>Nothing got this far, so nothing was seen.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Nada llegó hasta aquí, así que no se vio nada.</translation>
     </message>
     <message>
         <source>Nothing has arrived yet. Is the phone in the same Wi-Fi, and not in the one for guests? A firewall on this computer may be closed too.</source>
@@ -9234,9 +11073,24 @@
         <translation>No hay que retirar nada.</translation>
     </message>
     <message>
+        <source>Nothing here is dated later than now.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Nada aquí lleva una fecha posterior a ahora.</translation>
+    </message>
+    <message>
         <source>Nothing is delivered to {where} any more.</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>Ya no se envía nada a {where}.</translation>
+    </message>
+    <message>
+        <source>Nothing is new, so there is nothing to plan.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>No hay nada nuevo, así que no hay nada que planear.</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with that.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No hay nada malo en ello.</translation>
     </message>
     <message>
         <source>Nothing of a household’s paper could be read there.</source>
@@ -9252,6 +11106,16 @@
         <source>Nothing to do; hearthkey dates shows what comes.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Nada que hacer; hearthkey dates muestra lo que viene.</translation>
+    </message>
+    <message>
+        <source>Nothing to undo.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nada que deshacer.</translation>
+    </message>
+    <message>
+        <source>Nothing to undo: new bundles work with what is old too.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Nada que deshacer: los paquetes nuevos funcionan también con lo antiguo.</translation>
     </message>
     <message>
         <source>Nothing was changed. Do it again; if it stays, the register needs a look.</source>
@@ -9284,6 +11148,16 @@
         <translation>En un ordenador sin hogar: hearthkey deputy restore y el archivo.</translation>
     </message>
     <message>
+        <source>On a phone: Wi-Fi off, then connect. From inside the house it proves nothing, even if it works.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>En un móvil: Wi-Fi desactivado y después conectar. Desde dentro de casa no prueba nada, aunque funcione.</translation>
+    </message>
+    <message>
+        <source>On change</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Al cambiar</translation>
+    </message>
+    <message>
         <source>On line {line} the result grows past {limit} octets, more than any program’s settings.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>En la línea {line}, el resultado pasa de {limit} bytes, más que los ajustes de cualquier programa.</translation>
@@ -9292,6 +11166,21 @@
         <source>On line {line} the template was stopped: it would run too long ({limit} steps are the most).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>En la línea {line} se detuvo la plantilla: tardaría demasiado (el máximo es de {limit} pasos).</translation>
+    </message>
+    <message>
+        <source>On the day</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>El mismo día</translation>
+    </message>
+    <message>
+        <source>On the router that is nearer to the internet, forward the same ports to the other one.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>En el router más cercano a internet, reenvía los mismos puertos al otro.</translation>
+    </message>
+    <message>
+        <source>On {day} the old CA goes. Whoever has no new bundle by then stands outside.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>El {day} se va la CA antigua. Quien no tenga un paquete nuevo para entonces se queda fuera.</translation>
     </message>
     <message>
         <source>Once a year ask for each sheet and type its words here: that is the drill, and it needs no other sheet.</source>
@@ -9304,9 +11193,19 @@
         <translation>Cuando el pase nuevo se haya entregado en mano y se haya visto entrar, el anterior se retira para siempre. Una prueba no dice cuál de los dos usó un dispositivo: mira en el dispositivo que esté elegido el nuevo.</translation>
     </message>
     <message>
+        <source>Once you have tried a step on a device, say so in it: tried = true, with the day.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Cuando hayas probado un paso en un dispositivo, dilo ahí: tried = true, con el día.</translation>
+    </message>
+    <message>
         <source>One bundle that waits has to be made anew: its key is in no copy.</source>
         <extracomment>What is said about sealed copies.</extracomment>
         <translation>Un paquete en espera hay que crearlo de nuevo: su clave no está en ninguna copia.</translation>
+    </message>
+    <message>
+        <source>One call goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una llamada va bien.</translation>
     </message>
     <message>
         <source>One certificate of a gateway was recognised.</source>
@@ -9334,6 +11233,21 @@
         <translation>Una entrada del diario es posterior.</translation>
     </message>
     <message>
+        <source>One film from home goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una película desde casa va bien.</translation>
+    </message>
+    <message>
+        <source>One film in the largest size goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una película en el tamaño más grande va bien.</translation>
+    </message>
+    <message>
+        <source>One for each kind of address that the gateway is reached at, and none for one at which it is not: devices try both, and wait for the one that does not answer.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Uno por cada clase de dirección en la que se llega a la pasarela, y ninguno por una en la que no se llega: los dispositivos prueban las dos y esperan a la que no responde.</translation>
+    </message>
+    <message>
         <source>One is withdrawn.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Hay uno retirado.</translation>
@@ -9354,9 +11268,19 @@
         <translation>Una de las palabras no es la del papel, o dos han cambiado de sitio.</translation>
     </message>
     <message>
+        <source>One photo from home takes about a minute.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una foto desde casa tarda cerca de un minuto.</translation>
+    </message>
+    <message>
         <source>One random secret that gateway and devices share, base64.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Un secreto al azar que comparten la pasarela y los dispositivos, base64.</translation>
+    </message>
+    <message>
+        <source>One video call goes well.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Una videollamada va bien.</translation>
     </message>
     <message>
         <source>One visit each, at any time until then. The old pass works on meanwhile.</source>
@@ -9374,9 +11298,19 @@
         <translation>Solo se puede olvidar un hogar de práctica.</translation>
     </message>
     <message>
+        <source>Only the gateway; no device needs a new bundle.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Solo la pasarela; ningún dispositivo necesita un paquete nuevo.</translation>
+    </message>
+    <message>
         <source>Only the revocation list changes: no. {number} comes in force.</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>Solo cambia la lista de revocación: la n.º {number} entra en vigor.</translation>
+    </message>
+    <message>
+        <source>Only what you start yourself is sent: a few small packets, to the gateway alone.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Solo se envía lo que inicias tú: unos pocos paquetes de red pequeños, únicamente a la pasarela.</translation>
     </message>
     <message>
         <source>Open a new one, with a new code, once this one has ended.</source>
@@ -9387,6 +11321,11 @@
         <source>Open a new one; the old code leads nowhere any more.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Abre uno nuevo; el código antiguo ya no lleva a ninguna parte.</translation>
+    </message>
+    <message>
+        <source>Open any web page. If that works, check again.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Abre cualquier página web. Si funciona, comprueba otra vez.</translation>
     </message>
     <message>
         <source>Open it (log in to the desktop, or unlock it in the desktop’s password settings), then do it again.</source>
@@ -9434,14 +11373,39 @@
         <translation>Abriendo el paquete de {title}</translation>
     </message>
     <message>
+        <source>Openings by devices</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Aperturas por dispositivos</translation>
+    </message>
+    <message>
         <source>Other home subnets</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>Otras subredes de casa</translation>
     </message>
     <message>
+        <source>Other homes: routers come with addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Otras casas: los routers vienen con direcciones en {subnet}.</translation>
+    </message>
+    <message>
         <source>Outside this app: lock or find the device from afar, block its SIM, change the mail password.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Fuera de esta aplicación: bloquea o busca el dispositivo a distancia, haz que bloqueen su SIM, cambia la contraseña del correo.</translation>
+    </message>
+    <message>
+        <source>Packets get part of the way: the router may forward to an address at home that nothing has.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los paquetes de red llegan a medio camino: puede que el router redirija a una dirección de casa que nada tiene.</translation>
+    </message>
+    <message>
+        <source>Packets get to a computer, but no web front runs there.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los paquetes de red llegan a un ordenador, pero allí no funciona ninguna fachada web.</translation>
+    </message>
+    <message>
+        <source>Packets get to a computer, but not to a gateway that runs.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los paquetes de red llegan a un ordenador, pero no a una pasarela en marcha.</translation>
     </message>
     <message>
         <source>Part {number} of set {name} was tried, and it is right.</source>
@@ -9479,6 +11443,11 @@
         <translation>Las personas van hacia abajo; el tiempo, de lado a lado. Cada línea es un dispositivo: empieza cuando se creó su pase y termina cuando el pase caduca.</translation>
     </message>
     <message>
+        <source>Phones that share their connection give out addresses in {subnet}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Los móviles que comparten su conexión reparten direcciones en {subnet}.</translation>
+    </message>
+    <message>
         <source>Picture {frames} belongs to another bundle.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La imagen {frames} es de otro paquete.</translation>
@@ -9487,6 +11456,56 @@
         <source>Picture {frames} shows another kind of code.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La imagen {frames} muestra otro tipo de código.</translation>
+    </message>
+    <message>
+        <source>Plan one first: say what will be new.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Planea primero una: di qué será nuevo.</translation>
+    </message>
+    <message>
+        <source>Point the name back to the old line.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dirige el nombre de nuevo a la línea antigua.</translation>
+    </message>
+    <message>
+        <source>Point {new_host} to the new line</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Dirigir {new_host} a la línea nueva</translation>
+    </message>
+    <message>
+        <source>Port 4500 answers</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El puerto 4500 responde</translation>
+    </message>
+    <message>
+        <source>Port 500 answers</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El puerto 500 responde</translation>
+    </message>
+    <message>
+        <source>Print the key’s paper anew</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Imprimir de nuevo el papel de la clave</translation>
+    </message>
+    <message>
+        <source>Print the paper anew, then destroy this one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Imprime de nuevo el papel y después destruye este.</translation>
+    </message>
+    <message>
+        <source>Printers and boxes with addresses typed in by hand need theirs changed too.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Las impresoras y los aparatos con direcciones escritas a mano también necesitan que se cambien las suyas.</translation>
+    </message>
+    <message>
+        <source>Prove it on the device, or replace the pass.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Compruébalo en el dispositivo, o sustituye el pase.</translation>
+    </message>
+    <message>
+        <source>Providers use addresses in {subnet} between themselves and their customers (RFC 6598).</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Los proveedores usan direcciones en {subnet} entre ellos y su clientela (RFC 6598).</translation>
     </message>
     <message>
         <source>Put fewer loops into each other.</source>
@@ -9504,6 +11523,11 @@
         <translation>Guárdala en un archivo que solo tú puedas leer e indícalo con --passphrase-file.</translation>
     </message>
     <message>
+        <source>Put the household’s key on paper</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Poner la clave del hogar en papel</translation>
+    </message>
+    <message>
         <source>Put the line between if and endif with the test “is defined”, or name another text with the filter default.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Pon la línea entre if y endif con la condición «is defined», o indica otro texto con el filtro default.</translation>
@@ -9512,6 +11536,11 @@
         <source>Put the old CA away</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Retirar la CA antigua</translation>
+    </message>
+    <message>
+        <source>Put the set before this one in force again, on the gateway’s page.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Pon otra vez en vigor el juego anterior a este, en la página de la pasarela.</translation>
     </message>
     <message>
         <source>Put {mark} into the file name.</source>
@@ -9549,9 +11578,24 @@
         <translation>En rojo está lo que te necesita. Si no hay nada en rojo, no hay nada que hacer.</translation>
     </message>
     <message>
+        <source>Redo: a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rehacer: una visita a {name}</translation>
+    </message>
+    <message>
+        <source>Redo: call off a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rehacer: cancelar una visita a {name}</translation>
+    </message>
+    <message>
         <source>Rehearsing the {form}</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Ensayando: {form}</translation>
+    </message>
+    <message>
+        <source>Remote administration stays off; through the tunnel they are reached all the same.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>La administración remota queda desactivada; por el túnel se llega a ellas de todos modos.</translation>
     </message>
     <message>
         <source>Renew it again.</source>
@@ -9604,6 +11648,21 @@
         <translation>Revoca antes esos pases, o continúa.</translation>
     </message>
     <message>
+        <source>Router outside</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Router por fuera</translation>
+    </message>
+    <message>
+        <source>Routers call it otherwise each; the words to look for stand beside each thing.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Cada router lo llama de otra manera; las palabras que hay que buscar están junto a cada cosa.</translation>
+    </message>
+    <message>
+        <source>Router’s own pages</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Páginas propias del router</translation>
+    </message>
+    <message>
         <source>Running the gateway’s command</source>
         <extracomment>What is being done right now, for anything that takes longer than a moment.</extracomment>
         <translation>Ejecutando el comando de la pasarela</translation>
@@ -9612,6 +11671,16 @@
         <source>SHA-256 of the CA certificate’s DER, hexadecimal.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>SHA-256 del DER del certificado de la CA, hexadecimal.</translation>
+    </message>
+    <message>
+        <source>Same address?</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>¿La misma dirección?</translation>
+    </message>
+    <message>
+        <source>Save it as PDF and take it along, or read it here.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Guárdalo como PDF y llévalo contigo, o léelo aquí.</translation>
     </message>
     <message>
         <source>Saving</source>
@@ -9647,6 +11716,16 @@
         <source>Say that the device has it once it gets in. The key is then erased here and exists on the device alone.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Di que el dispositivo ya lo tiene cuando consiga entrar. Entonces la clave se borra aquí y existe solo en el dispositivo.</translation>
+    </message>
+    <message>
+        <source>Say what changes: the provider, the router, the host name, the subnets at home or the gateway box.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Di qué cambia: el proveedor, el router, el nombre de host, las subredes de casa o el equipo de la pasarela.</translation>
+    </message>
+    <message>
+        <source>Say what will be new. The page puts the steps in order and counts the devices that need a new bundle.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Di qué será nuevo. La página ordena los pasos y cuenta los dispositivos que necesitan un paquete nuevo.</translation>
     </message>
     <message>
         <source>Say whose and which.</source>
@@ -9739,6 +11818,11 @@
         <translation>Mira si está encendida y si este ordenador está en su red, y vuelve a hacer el envío.</translation>
     </message>
     <message>
+        <source>See whether it works</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Ver si funciona</translation>
+    </message>
+    <message>
         <source>See whether sftp gets there by itself and can write into that folder.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Mira si sftp llega allí por sí solo y puede escribir en esa carpeta.</translation>
@@ -9749,9 +11833,54 @@
         <translation>Mira si ssh llega allí por sí solo, sin preguntar nada; una clave con frase de contraseña tiene que estar en el agente de ssh.</translation>
     </message>
     <message>
+        <source>See whether the gateway runs, and whether the router forwards to its address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mira si la pasarela está en marcha y si el router reenvía a su dirección.</translation>
+    </message>
+    <message>
         <source>See whether the name is spelt right and this computer is in the home network.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Mira si el nombre está bien escrito y si este ordenador está en la red de casa.</translation>
+    </message>
+    <message>
+        <source>See whether the router at home is on, and whether it forwards to the gateway’s address at home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mira si el router de casa está encendido y si reenvía a la dirección de la pasarela en casa.</translation>
+    </message>
+    <message>
+        <source>See whether the web front runs, and whether the router forwards to its address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mira si la fachada web está en marcha y si el router reenvía a su dirección.</translation>
+    </message>
+    <message>
+        <source>See which device the router forwards that port to.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mira a qué dispositivo reenvía el router ese puerto.</translation>
+    </message>
+    <message>
+        <source>See which device the router forwards the port to; deliver the household’s settings to the gateway.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mira a qué dispositivo reenvía el router el puerto; envía los ajustes del hogar a la pasarela.</translation>
+    </message>
+    <message>
+        <source>See which device the router forwards to; the gateway’s address at home may have changed.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mira a qué dispositivo reenvía el router; puede que la dirección de la pasarela en casa haya cambiado.</translation>
+    </message>
+    <message>
+        <source>See which of the two clocks is wrong and set it. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Mira cuál de los dos relojes va mal y ponlo en hora. No se ha cambiado nada.</translation>
+    </message>
+    <message>
+        <source>Set the clock of the one that is wrong, and let it be set by itself from now on.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Pon en hora el reloj que va mal y deja que se ponga solo desde ahora.</translation>
+    </message>
+    <message>
+        <source>Set the clock, then do it again. If it is right now and was ahead then, say so on the household’s page.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>Pon el reloj en hora y hazlo otra vez. Si ahora va bien y entonces iba adelantado, dilo en la página del hogar.</translation>
     </message>
     <message>
         <source>Set the desktop’s own keyring, or found the household with --key-file.</source>
@@ -9769,14 +11898,64 @@
         <translation>Configura el llavero propio del escritorio y vuelve a intentarlo.</translation>
     </message>
     <message>
+        <source>Set the longer time again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Vuelve a poner el tiempo más largo.</translation>
+    </message>
+    <message>
+        <source>Set the new gateway box up beside the old one</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Instalar el aparato nuevo de la pasarela junto al antiguo</translation>
+    </message>
+    <message>
+        <source>Set the short time again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Vuelve a poner el tiempo corto.</translation>
+    </message>
+    <message>
         <source>Settings</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Ajustes</translation>
     </message>
     <message>
+        <source>Settle the gateway’s host back to {old_host}; it answers to both still.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Fija de nuevo el host de la pasarela en {old_host}; aún responde a los dos.</translation>
+    </message>
+    <message>
+        <source>Settle the gateway’s host to {old_host} and back: both are answered to again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Fija el host de la pasarela en {old_host} y vuelve atrás: así responde de nuevo a los dos.</translation>
+    </message>
+    <message>
+        <source>Settle the home subnets back to {old_home}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Fija de nuevo las subredes de casa en {old_home}.</translation>
+    </message>
+    <message>
+        <source>Settle the home subnets to both again.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Fija de nuevo las subredes de casa en ambas.</translation>
+    </message>
+    <message>
         <source>Several certificates have one serial number.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Varios certificados tienen el mismo número de serie.</translation>
+    </message>
+    <message>
+        <source>Short memory</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Memoria corta</translation>
+    </message>
+    <message>
+        <source>Short times mean more questions, and nothing else.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Los tiempos cortos significan más preguntas, y nada más.</translation>
+    </message>
+    <message>
+        <source>Shorten how long the name’s answers are kept, to 300 seconds</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Acortar a 300 segundos el tiempo que se guardan las respuestas del nombre</translation>
     </message>
     <message>
         <source>Shorten it.</source>
@@ -9794,6 +11973,11 @@
         <translation>Firma la siguiente con hearthkey lists --sign y llévala a la pasarela.</translation>
     </message>
     <message>
+        <source>So long devices may go on with the old address after a change (the numbers are common practice).</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Durante ese tiempo los dispositivos pueden seguir con la dirección antigua después de un cambio (los números son los habituales).</translation>
+    </message>
+    <message>
         <source>Somebody takes over</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Alguien toma el relevo</translation>
@@ -9804,6 +11988,11 @@
         <translation>Alguien probó 20 enlaces equivocados, el último desde {address}. El vale de recogida está cerrado.</translation>
     </message>
     <message>
+        <source>Something at {address} answers, but it is no gateway.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Algo responde en {address}, pero no es una pasarela.</translation>
+    </message>
+    <message>
         <source>Something happened that nobody thought of ({seen}).</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Ha ocurrido algo en lo que nadie había pensado ({seen}).</translation>
@@ -9812,6 +12001,11 @@
         <source>Something is no plain file.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Hay algo que no es un archivo normal.</translation>
+    </message>
+    <message>
+        <source>Something on the way keeps them: a router that forwards nothing, or elsewhere, or a firewall.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Algo en el camino los retiene: un router que no reenvía nada, o que reenvía a otro sitio, o un cortafuegos.</translation>
     </message>
     <message>
         <source>Start it in a desktop, or use the verbs: hearthkey --help.</source>
@@ -9832,6 +12026,16 @@
         <source>Start with hearthkey found, or name another folder with --data.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Empieza con hearthkey found, o indica otra carpeta con --data.</translation>
+    </message>
+    <message>
+        <source>Still to come: {whom}.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Faltan aún: {whom}.</translation>
+    </message>
+    <message>
+        <source>Still without a new bundle: {devices}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Aún sin paquete nuevo: {devices}.</translation>
     </message>
     <message>
         <source>Stop now keeps the device out for the time being; it can be let back in on the same page.</source>
@@ -9859,9 +12063,29 @@
         <translation>Las pasarelas estrictas lo rechazan. El dispositivo necesita un pase nuevo.</translation>
     </message>
     <message>
+        <source>Switch version 2 on at the gateway, or see whether the ports lead to the right box.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Activa la versión 2 en la pasarela, o mira si los puertos llevan al aparato correcto.</translation>
+    </message>
+    <message>
+        <source>TCP 22, 3389, 5900</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>TCP 22, 3389, 5900</translation>
+    </message>
+    <message>
+        <source>TTL {shortest} to {longest} seconds</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>TTL de {shortest} a {longest} segundos</translation>
+    </message>
+    <message>
         <source>Tags are {known}. A template knows slots, if, for, raw and filters: no calls, no arithmetic, no other files.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Las etiquetas son {known}. Una plantilla conoce huecos, if, for, raw y filtros: ni llamadas, ni cálculos, ni otros archivos.</translation>
+    </message>
+    <message>
+        <source>Take a copy that lies at this gateway, in the app’s own folder or on a stick.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Toma una copia que esté en esta pasarela, en la carpeta propia de la aplicación o en una memoria USB.</translation>
     </message>
     <message>
         <source>Take a copy that was made while set {seen} was in use, or parts of set {wanted}.</source>
@@ -9912,11 +12136,6 @@
         <source>Take the picture again, sharp and with the white margin.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Haz la foto otra vez, nítida y con el margen blanco.</translation>
-    </message>
-    <message>
-        <source>Take the renewal back on the device’s page, as long as the bundle waits in the tray.</source>
-        <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation>Deshaz la renovación en la página del dispositivo, mientras el paquete espere en la bandeja.</translation>
     </message>
     <message>
         <source>Take the seven words that the app offers, or a longer one.</source>
@@ -10774,9 +12993,59 @@
         <translation>Se recuperó la plantilla {name}, que se había olvidado.</translation>
     </message>
     <message>
+        <source>From inside it proves nothing. Take the laptop to a phone’s mobile data, and check again.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Desde dentro no prueba nada. Pasa el portátil a los datos móviles de un teléfono y comprueba otra vez.</translation>
+    </message>
+    <message>
+        <source>From inside the gateway answers. That does not show that it does from outside.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Desde dentro la pasarela responde. Eso no muestra que lo haga desde fuera.</translation>
+    </message>
+    <message>
+        <source>From inside this cannot be told. First to look at: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Desde dentro no se puede saber. Lo primero que mirar: {place}.</translation>
+    </message>
+    <message>
         <source>From now on {subject} lives on this computer. If the old one comes back to life, stop using the app there: two of them would contradict each other.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>A partir de ahora, {subject} está en este ordenador. Si el antiguo vuelve a funcionar, deja de usar la aplicación en él: los dos se contradirían.</translation>
+    </message>
+    <message>
+        <source>From outside</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Desde fuera</translation>
+    </message>
+    <message>
+        <source>From outside it stays open whether there is a way in. First to look at: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Desde fuera queda sin saber si hay un camino para entrar. Lo primero que mirar: {place}.</translation>
+    </message>
+    <message>
+        <source>From outside nobody gets there.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Desde fuera nadie llega hasta allí.</translation>
+    </message>
+    <message>
+        <source>From outside the way in stops here: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Desde fuera el camino para entrar se corta aquí: {place}.</translation>
+    </message>
+    <message>
+        <source>From outside there is a way in, up to the gateway.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Desde fuera hay un camino para entrar, hasta la pasarela.</translation>
+    </message>
+    <message>
+        <source>From the next delivery on the gateway answers to {old} no more. No device needs that name; keep it paid for a while all the same.</source>
+        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <translation>Desde el próximo envío la pasarela ya no responde a {old}. Ningún dispositivo necesita ese nombre; aun así, sigue pagándolo un tiempo.</translation>
+    </message>
+    <message>
+        <source>Gateway at home</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Pasarela en casa</translation>
     </message>
     <message>
         <source>Give the diary a name of its own.</source>
@@ -11254,6 +13523,21 @@
         <translation>Da antes los pasos anteriores a ese; hearthkey succession los muestra.</translation>
     </message>
     <message>
+        <source>Take {by} back first.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Deshaz primero {by}.</translation>
+    </message>
+    <message>
+        <source>Take {new_host} away where names are kept.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Quita {new_host} de donde se guardan los nombres.</translation>
+    </message>
+    <message>
+        <source>Take {old_home} out of the settings</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Quita {old_home} de los ajustes</translation>
+    </message>
+    <message>
         <source>Tell whoever looks after the app what you were doing.</source>
         <extracomment>Sentences about the world being in the way, and about faults of our own.</extracomment>
         <translation>Cuéntale a quien se ocupa de la aplicación qué estabas haciendo.</translation>
@@ -11277,6 +13561,21 @@
         <source>That a copy of {whom} is not gone was taken back.</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Se deshizo la indicación de que una copia de {whom} sigue existiendo.</translation>
+    </message>
+    <message>
+        <source>That reads like a part of a passphrase, and the sheet goes along with the bundle.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Eso parece parte de una frase de contraseña, y la hoja va junto con el paquete.</translation>
+    </message>
+    <message>
+        <source>That step is done already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Ese paso ya está hecho.</translation>
+    </message>
+    <message>
+        <source>That step is not done yet, so there is nothing to take back.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Ese paso aún no está hecho, así que no hay nada que deshacer.</translation>
     </message>
     <message>
         <source>That {title} was seen to get in stays written down. No proof is taken back.</source>
@@ -11304,9 +13603,19 @@
         <translation>La clave de la CA de esta copia es de un hogar distinto que el resto de ella.</translation>
     </message>
     <message>
+        <source>The DNS server {subject} is not reached through the tunnel, so names at home are asked outside, or not found.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Al servidor DNS {subject} no se llega por el túnel, así que los nombres de casa se preguntan fuera o no se encuentran.</translation>
+    </message>
+    <message>
         <source>The PKCS#12 file lacks something. Keys in it: {keys}; certificates: {certificates}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Al archivo PKCS#12 le falta algo. Claves que contiene: {keys}; certificados: {certificates}.</translation>
+    </message>
+    <message>
+        <source>The address can be reached</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Se puede llegar a la dirección</translation>
     </message>
     <message>
         <source>The address says that it came through the tunnel. It does not say which device it was, nor that Wi-Fi was off; whoever holds the device knows that.</source>
@@ -11317,6 +13626,11 @@
         <source>The bundle and its passphrase go two different ways: the bundle by a ticket on the home Wi-Fi, on a stick or as a file; the passphrase by voice or on paper.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>El paquete y su frase de contraseña van por dos caminos distintos: el paquete, con un vale de recogida en la wifi de casa, en una memoria USB o como archivo; la frase de contraseña, de viva voz o en papel.</translation>
+    </message>
+    <message>
+        <source>The certificate of {subject} was made while the clock was ahead, and is not good yet. Renew the gateway’s certificate and deliver it.</source>
+        <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
+        <translation>El certificado de {subject} se hizo mientras el reloj iba adelantado, y aún no es válido. Renueva el certificado de la pasarela y envíalo.</translation>
     </message>
     <message>
         <source>The change of the choices for the gateway’s files was made again after all.</source>
@@ -11364,6 +13678,21 @@
         <translation>Se deshizo la elección de idioma para {name}.</translation>
     </message>
     <message>
+        <source>The clock was ahead, at {ahead}; it is right again. Revocation list {number} was signed, good until {day}.</source>
+        <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
+        <translation>El reloj iba adelantado, a {ahead}; vuelve a estar en hora. Se firmó la lista de revocación {number}, válida hasta el {day}.</translation>
+    </message>
+    <message>
+        <source>The codes of {title} were rehearsed and shown on the screen.</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>Los códigos de {title} se ensayaron y se mostraron en la pantalla.</translation>
+    </message>
+    <message>
+        <source>The copy {name} is not at {where} any more.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>La copia {name} ya no está en {where}.</translation>
+    </message>
+    <message>
         <source>The copy {number} is gone already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La copia {number} ya no existe.</translation>
@@ -11389,9 +13718,89 @@
         <translation>En el diario está todo lo que se ha hecho.</translation>
     </message>
     <message>
+        <source>The first device that is in tells more than any check.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>El primer dispositivo que entra dice más que cualquier comprobación.</translation>
+    </message>
+    <message>
+        <source>The first words of every tunnel.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Las primeras palabras de cada túnel.</translation>
+    </message>
+    <message>
+        <source>The forwarding sheet has every line that the router’s pages ask for.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>La hoja de reenvío tiene cada línea que piden las páginas del router.</translation>
+    </message>
+    <message>
+        <source>The gateway answers to no former name {host}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>La pasarela no responde a ningún nombre anterior {host}.</translation>
+    </message>
+    <message>
+        <source>The gateway answers to {old} as well, so whoever has the old bundle still gets in, as long as that name leads home.</source>
+        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <translation>La pasarela responde también a {old}, así que quien tiene el paquete antiguo sigue entrando mientras ese nombre lleve a casa.</translation>
+    </message>
+    <message>
+        <source>The gateway asks for certificates of one CA, and it is not this household’s.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela pide certificados de una sola CA, y no es la de este hogar.</translation>
+    </message>
+    <message>
+        <source>The gateway asks for certificates of this household’s CA.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela pide certificados de la CA de este hogar.</translation>
+    </message>
+    <message>
+        <source>The gateway asks for certificates of {count} CAs, and this household’s is not among them.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela pide certificados de {count} CA, y la de este hogar no está entre ellas.</translation>
+    </message>
+    <message>
+        <source>The gateway at {address} answered with note {note}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela en {address} respondió con el aviso {note}.</translation>
+    </message>
+    <message>
+        <source>The gateway chose something that was never offered.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela eligió algo que nunca se ofreció.</translation>
+    </message>
+    <message>
+        <source>The gateway chose {chosen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela eligió {chosen}.</translation>
+    </message>
+    <message>
+        <source>The gateway did not say how it sees the addresses.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela no dijo cómo ve las direcciones.</translation>
+    </message>
+    <message>
+        <source>The gateway did not say whose certificates it takes.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela no dijo de quién acepta certificados.</translation>
+    </message>
+    <message>
+        <source>The gateway does not tell the time before somebody is let in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela no dice la hora antes de dejar entrar a alguien.</translation>
+    </message>
+    <message>
         <source>The gateway hides devices behind its own address at home, so a request through the tunnel may look like one from home. Name that address, and it counts; without it only what comes from {tunnel} does.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>La pasarela oculta los dispositivos tras su propia dirección en casa, así que una petición por el túnel puede parecer una de casa. Indica esa dirección, y cuenta; sin ella, solo cuenta lo que llega de {tunnel}.</translation>
+    </message>
+    <message>
+        <source>The gateway is reached at {host} already.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>A la pasarela ya se llega por {host}.</translation>
+    </message>
+    <message>
+        <source>The gateway is what everybody waits for: {rate} Mbit/s are left inside the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La pasarela es lo que todos esperan: dentro del túnel quedan {rate} Mbit/s.</translation>
     </message>
     <message>
         <source>The gateway leaves devices their addresses ({tunnel}), so a request from {address} proves nothing.</source>
@@ -11399,14 +13808,74 @@
         <translation>La pasarela deja a los dispositivos sus direcciones ({tunnel}), así que una petición desde {address} no demuestra nada.</translation>
     </message>
     <message>
+        <source>The gateway narrows what devices ask for, so nobody needs a new bundle for it.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>La pasarela acota lo que piden los dispositivos, así que nadie necesita un paquete nuevo por eso.</translation>
+    </message>
+    <message>
+        <source>The gateway pack goes by an outer MTU of {outer} octets: behind NAT and with the longest head, {inner} are left for a packet inside, {mss4} for TCP over IPv4 and {mss6} over IPv6.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Los archivos de la pasarela parten de una MTU exterior de {outer} octetos: detrás de NAT y con la cabecera más larga quedan {inner} para un paquete de datos interior, {mss4} para TCP sobre IPv4 y {mss6} sobre IPv6.</translation>
+    </message>
+    <message>
+        <source>The gateway stands behind a router that forwards to it.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela está detrás de un router que le reenvía.</translation>
+    </message>
+    <message>
+        <source>The gateway still answers to {host}, and no device needs that any more.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>La pasarela aún responde a {host}, y ningún dispositivo lo necesita ya.</translation>
+    </message>
+    <message>
+        <source>The gateway still answers to {host}: {whom} know no other name.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>La pasarela aún responde a {host}: {whom} no conocen otro nombre.</translation>
+    </message>
+    <message>
+        <source>The gateway still answers to {host}: {whom} knows no other name.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>La pasarela aún responde a {host}: {whom} no conoce otro nombre.</translation>
+    </message>
+    <message>
+        <source>The gateway takes none of the ways to encrypt that your devices offer.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela no acepta ninguna de las formas de cifrar que ofrecen tus dispositivos.</translation>
+    </message>
+    <message>
+        <source>The gateway wants key exchange {group}, which your devices do not offer.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La pasarela quiere el intercambio de claves {group}, que tus dispositivos no ofrecen.</translation>
+    </message>
+    <message>
         <source>The gateway was not seen to hold what the last step made for it. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No se vio que la pasarela tuviera lo que el último paso hizo para ella. No se ha cambiado nada.</translation>
     </message>
     <message>
+        <source>The gateway’s clock is right</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El reloj de la pasarela está en hora</translation>
+    </message>
+    <message>
+        <source>The gateway’s clock says {there} UTC, and the list to deliver begins on {begins} UTC: it would let nobody in.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>El reloj de la pasarela marca {there} UTC, y la lista por enviar empieza el {begins} UTC: no dejaría entrar a nadie.</translation>
+    </message>
+    <message>
         <source>The gateway’s next certificate, under the same name</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>El próximo certificado de la pasarela, con el mismo nombre</translation>
+    </message>
+    <message>
+        <source>The household began on {day}, and no paper of its key was printed since.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>El hogar empezó el {day}, y desde entonces no se ha impreso ningún papel de su clave.</translation>
+    </message>
+    <message>
+        <source>The household uses the bare address {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El hogar usa la dirección a secas {host}.</translation>
     </message>
     <message>
         <source>The household’s shared secret was made anew; one device has to be told it.</source>
@@ -11432,6 +13901,11 @@
         <source>The key of {subject} is erased. The keyring did not answer, so its passphrase will be erased at the next start.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>La clave de {subject} está borrada. El llavero no respondió, así que su frase de contraseña se borrará en el próximo inicio.</translation>
+    </message>
+    <message>
+        <source>The key on this paper of {made} is of a CA that was begun here and taken back: no device trusts it.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>La clave de este papel del {made} es de una CA que se inició aquí y se deshizo: ningún dispositivo confía en ella.</translation>
     </message>
     <message>
         <source>The keyring answered with a fault: {seen}. Nothing was lost, nothing is half done.</source>
@@ -11519,6 +13993,11 @@
         <translation>Al final se rehízo la elección de idioma para {name}.</translation>
     </message>
     <message>
+        <source>The last step done can be taken back; the page says how to undo it outside.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>El último paso hecho se puede deshacer; la página dice cómo deshacerlo fuera.</translation>
+    </message>
+    <message>
         <source>The letter does not fit on one page.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La carta no cabe en una página.</translation>
@@ -11532,6 +14011,16 @@
         <source>The life line shows its days in order; the yellow tag is today.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>La línea de vida muestra sus días en orden; la etiqueta amarilla es hoy.</translation>
+    </message>
+    <message>
+        <source>The line is what everybody waits for: {rate} Mbit/s out of the house are left inside the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La línea es lo que todos esperan: dentro del túnel quedan {rate} Mbit/s de salida de la casa.</translation>
+    </message>
+    <message>
+        <source>The link cannot tell the new pass of {title} from the old one, so both stay until {day}.</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation>El enlace no distingue el pase nuevo de {title} del antiguo, así que ambos se quedan hasta el {day}.</translation>
     </message>
     <message>
         <source>The link is closed.</source>
@@ -11564,6 +14053,21 @@
         <translation>Las listas tienen un número desde el que aquí no se puede seguir contando.</translation>
     </message>
     <message>
+        <source>The move is over.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>La mudanza ha terminado.</translation>
+    </message>
+    <message>
+        <source>The move was called off; what was done stays done.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>La mudanza se canceló; lo hecho, hecho queda.</translation>
+    </message>
+    <message>
+        <source>The name is known</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El nombre se conoce</translation>
+    </message>
+    <message>
         <source>The name or address that devices reach the gateway under; also its identity (RFC 7296 section 3.5).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>El nombre o la dirección con que los dispositivos llegan a la pasarela; también su identidad (RFC 7296, sección 3.5).</translation>
@@ -11592,11 +14096,6 @@
         <source>The new list lies at the gateway, but the command after it ended with {status} and said: {said}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La lista nueva está en la pasarela, pero el comando posterior terminó con {status} y dijo: {said}.</translation>
-    </message>
-    <message>
-        <source>The new pass of {title} has a number of its own that stays on record, so it is not undone.</source>
-        <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation>El nuevo pase de {title} tiene un número propio que queda registrado, así que no se deshace.</translation>
     </message>
     <message>
         <source>The new pass of {title} would end on {new}, before the old one does ({old}).</source>
@@ -11944,11 +14443,6 @@
         <translation>La contraseña del router</translation>
     </message>
     <message>
-        <source>The same days go into the family’s calendar: hearthkey dates --into a folder writes the file.</source>
-        <extracomment>What help says about each spot of the window.</extracomment>
-        <translation>Los mismos días van al calendario de la familia: hearthkey dates --into con una carpeta escribe el archivo.</translation>
-    </message>
-    <message>
         <source>The same key under the bundle’s passphrase, PEM (RFC 7468 section 11).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>La misma clave bajo la frase de contraseña del paquete, PEM (RFC 7468, sección 11).</translation>
@@ -11982,6 +14476,11 @@
         <source>The serial number of the device’s certificate, hexadecimal.</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>El número de serie del certificado del dispositivo, hexadecimal.</translation>
+    </message>
+    <message>
+        <source>The settings do not show that yet.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Los ajustes aún no lo muestran.</translation>
     </message>
     <message>
         <source>The seven words open the CA key. Write them down and keep them with the family’s papers.</source>
@@ -12149,6 +14648,26 @@
         <translation>En la subred del túnel {text} no caben dispositivos.</translation>
     </message>
     <message>
+        <source>The tunnel’s subnet can stay. If it ever has to change, {subnet} was drawn by lot.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred del túnel puede quedarse. Si alguna vez tiene que cambiar, {subnet} salió por sorteo.</translation>
+    </message>
+    <message>
+        <source>The tunnel’s {subnet} is hardly met elsewhere.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred del túnel {subnet} apenas se encuentra en otros lugares.</translation>
+    </message>
+    <message>
+        <source>The tunnel’s {subnet} is met in many places. Whoever sits in such a network may lose what is there, or the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred del túnel {subnet} se encuentra en muchos lugares. Quien esté en una red así puede perder lo que hay allí, o el túnel.</translation>
+    </message>
+    <message>
+        <source>The tunnel’s {subnet} may be met elsewhere. Whoever sits in such a network may lose what is there, or the tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>La subred del túnel {subnet} puede encontrarse en otros lugares. Quien esté en una red así puede perder lo que hay allí, o el túnel.</translation>
+    </message>
+    <message>
         <source>The two passphrases differ.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Las dos frases de contraseña son distintas.</translation>
@@ -12162,6 +14681,71 @@
         <source>The visit to the gateway was ended. The gateway holds one whole set, the old or the new.</source>
         <extracomment>Sentences about the way to the gateway being in the way.</extracomment>
         <translation>La visita a la pasarela se interrumpió. La pasarela tiene un juego entero, el antiguo o el nuevo.</translation>
+    </message>
+    <message>
+        <source>The visit to {name} was called off again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Al final, la visita a {name} se canceló de nuevo.</translation>
+    </message>
+    <message>
+        <source>The visit to {name} was planned again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Al final, la visita a {name} se planeó de nuevo.</translation>
+    </message>
+    <message>
+        <source>The visit to {name} was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>La visita a {name} se deshizo.</translation>
+    </message>
+    <message>
+        <source>The way in</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>El camino de entrada</translation>
+    </message>
+    <message>
+        <source>The way in stops here: {place}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El camino de entrada se corta aquí: {place}.</translation>
+    </message>
+    <message>
+        <source>The web front answers</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La fachada web responde</translation>
+    </message>
+    <message>
+        <source>The web front asks who is there</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La fachada web pregunta quién es</translation>
+    </message>
+    <message>
+        <source>The web front encrypts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La fachada web cifra</translation>
+    </message>
+    <message>
+        <source>The web front is yours</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La fachada web es la tuya</translation>
+    </message>
+    <message>
+        <source>The web front of the gateway. Leave it out if it is only used from inside.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>La fachada web de la pasarela. Déjala fuera si solo se usa desde dentro.</translation>
+    </message>
+    <message>
+        <source>The web front speaks {version}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La fachada web habla {version}.</translation>
+    </message>
+    <message>
+        <source>The web front’s clock and this laptop’s are {minutes} minutes apart.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El reloj de la fachada web y el de este portátil difieren en {minutes} minutos.</translation>
+    </message>
+    <message>
+        <source>The web front’s clock and this laptop’s are {seconds} seconds apart.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El reloj de la fachada web y el de este portátil difieren en {seconds} segundos.</translation>
     </message>
     <message>
         <source>The window did not come to rest in the scene {scene}.</source>
@@ -12234,6 +14818,11 @@
         <translation>Entonces caduca {what}, y sin reemplazo no entra nadie.</translation>
     </message>
     <message>
+        <source>Then: pass these on</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Después: reenvía estos</translation>
+    </message>
+    <message>
         <source>There are more files than are looked at.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Hay más archivos de los que se examinan.</translation>
@@ -12242,6 +14831,11 @@
         <source>There are no stop lists that a deputy could take along: none is signed for the household as it is now.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No hay listas de bloqueo que pudiera llevarse quien releva: no hay ninguna firmada para el hogar tal como está ahora.</translation>
+    </message>
+    <message>
+        <source>There are steps that are not done.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Hay pasos que no están hechos.</translation>
     </message>
     <message>
         <source>There are {count} steps, and a sheet takes {limit}.</source>
@@ -12259,9 +14853,19 @@
         <translation>Ya hay un archivo en {path}. Se ha dejado como estaba.</translation>
     </message>
     <message>
+        <source>There is a second router before it, and that one has to forward as well.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Delante hay un segundo router, y ese también tiene que reenviar.</translation>
+    </message>
+    <message>
         <source>There is another CA here.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Aquí hay otra CA.</translation>
+    </message>
+    <message>
+        <source>There is no address to ask about.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No hay ninguna dirección por la que preguntar.</translation>
     </message>
     <message>
         <source>There is no bundle in it.</source>
@@ -12329,6 +14933,11 @@
         <translation>No hay ningún tipo de dispositivo «{text}».</translation>
     </message>
     <message>
+        <source>There is no name to look up. When the address changes, every device needs a new bundle.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No hay ningún nombre que consultar. Cuando cambie la dirección, cada dispositivo necesitará un paquete nuevo.</translation>
+    </message>
+    <message>
         <source>There is no pass {text}.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No hay ningún pase {text}.</translation>
@@ -12359,6 +14968,11 @@
         <translation>No hay ninguna plantilla «{text}».</translation>
     </message>
     <message>
+        <source>There is none: what is erased is gone.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>No hay vuelta atrás: lo borrado ya no está.</translation>
+    </message>
+    <message>
         <source>There is not enough room at {path}: {free} KB are free, {wanted} KB are wanted. Nothing was written.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No hay espacio suficiente en {path}: hay {free} KB libres y hacen falta {wanted} KB. No se ha escrito nada.</translation>
@@ -12382,6 +14996,11 @@
         <source>There is nothing to let back in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>No hay nada que dejar entrar de nuevo.</translation>
+    </message>
+    <message>
+        <source>There is nothing to put right.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>No hay nada que corregir.</translation>
     </message>
     <message>
         <source>There is nothing to take back. What was done before the app was opened is not kept for that.</source>
@@ -12414,6 +15033,11 @@
         <translation>No están firmados.</translation>
     </message>
     <message>
+        <source>They are of {day}. Since then the CA or the passphrase of the sealed copies became another one.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Son del {day}. Desde entonces cambió la CA o la frase de contraseña de las copias selladas.</translation>
+    </message>
+    <message>
         <source>They are signed with the CA key.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Están firmados con la clave de la CA.</translation>
@@ -12422,6 +15046,11 @@
         <source>They are signed with the gateway’s key.</source>
         <extracomment>What is said of the household&apos;s choices for configuration profiles.</extracomment>
         <translation>Están firmados con la clave de la pasarela.</translation>
+    </message>
+    <message>
+        <source>They know only what was true when their bundle was made. What they have works until the old goes.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Solo saben lo que era cierto cuando se hizo su paquete. Lo que tienen funciona hasta que se quite lo antiguo.</translation>
     </message>
     <message>
         <source>They work. Stopping one stops all of them; only one is taken over as a pass.</source>
@@ -12457,6 +15086,11 @@
         <source>This copy opens, but it was not made by this household’s app: its mark is wrong. Nothing was changed.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Esta copia se abre, pero no la hizo la aplicación de este hogar: su marca no es correcta. No se ha cambiado nada.</translation>
+    </message>
+    <message>
+        <source>This copy was brought to {place}, and the gateway is {where} now.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Esta copia se llevó a {place}, y la pasarela es ahora {where}.</translation>
     </message>
     <message>
         <source>This copy was made by a newer app ({seen}); this one knows {known}.</source>
@@ -12524,9 +15158,44 @@
         <translation>Este es el papel de otro hogar ({household}).</translation>
     </message>
     <message>
+        <source>This is the practice household. No router is ever told this.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Este es el hogar de práctica. Esto no se le dice nunca a ningún router.</translation>
+    </message>
+    <message>
         <source>This is the practice household. Nothing of it is ever delivered to a gateway.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Este es el hogar de práctica. Nada de él se envía nunca a una pasarela.</translation>
+    </message>
+    <message>
+        <source>This laptop found no way to the gateway’s address, so nothing is said about home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Este portátil no encontró camino a la dirección de la pasarela, así que no se dice nada sobre casa.</translation>
+    </message>
+    <message>
+        <source>This laptop had no way to the address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Este portátil no tenía camino a la dirección.</translation>
+    </message>
+    <message>
+        <source>This laptop may have no internet just now; nothing is said about home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Puede que este portátil no tenga internet ahora mismo; no se dice nada sobre casa.</translation>
+    </message>
+    <message>
+        <source>This laptop’s address was changed on the way, as in most networks.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>La dirección de este portátil se cambió por el camino, como en la mayoría de las redes.</translation>
+    </message>
+    <message>
+        <source>This move has no step {step}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Esta mudanza no tiene ningún paso {step}.</translation>
+    </message>
+    <message>
+        <source>This paper of {made} was made before the CA’s succession of {since}: its key is the old one.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Este papel del {made} se hizo antes de la sucesión de la CA del {since}: su clave es la antigua.</translation>
     </message>
     <message>
         <source>This paper was made by a newer app ({seen}); this one knows {known}.</source>
@@ -12604,6 +15273,11 @@
         <translation>Para dejarlo entrar de nuevo: hearthkey let-in. Para revocarlo para siempre: hearthkey revoke.</translation>
     </message>
     <message>
+        <source>To the gateway</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>A la pasarela</translation>
+    </message>
+    <message>
         <source>Try the command at the gateway, then deliver again.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Prueba el comando en la pasarela y luego haz el envío otra vez.</translation>
@@ -12627,6 +15301,11 @@
         <source>Turn it on first: hearthkey secrets --household.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Actívalo primero: hearthkey secrets --household.</translation>
+    </message>
+    <message>
+        <source>Two routers?</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>¿Dos routers?</translation>
     </message>
     <message>
         <source>Type both again. Nothing was made.</source>
@@ -12674,6 +15353,16 @@
         <translation>Escribe dos letras de la persona o del dispositivo y luego Intro. El dispositivo queda bloqueado.</translation>
     </message>
     <message>
+        <source>Type what the router’s pages show as its internet address: some lines cannot be reached at all.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Escribe lo que las páginas del router muestran como dirección de internet: a algunas líneas no se puede llegar de ningún modo.</translation>
+    </message>
+    <message>
+        <source>UDP port {port} answers at {address} and not at {other}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El puerto UDP {port} responde en {address} y no en {other}.</translation>
+    </message>
+    <message>
         <source>Undo: a copy of {whom} is gone</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: una copia de {whom} ya no existe</translation>
@@ -12697,6 +15386,16 @@
         <source>Undo: a step to the next CA</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: un paso hacia la próxima CA</translation>
+    </message>
+    <message>
+        <source>Undo: a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: una visita a {name}</translation>
+    </message>
+    <message>
+        <source>Undo: call off a visit to {name}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: cancelar una visita a {name}</translation>
     </message>
     <message>
         <source>Undo: delete a copy of {whom}</source>
@@ -12819,6 +15518,16 @@
         <translation>Abre con la frase de contraseña; la siguiente lista se firma con un número más alto y se envía.</translation>
     </message>
     <message>
+        <source>Until it does, no pass of the new CA opens the door. The old CA ends on {day}.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>Hasta entonces, ningún pase de la CA nueva abre la puerta. La CA antigua termina el {day}.</translation>
+    </message>
+    <message>
+        <source>Until then the gateway goes by what it has.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Hasta entonces, la pasarela se guía por lo que tiene.</translation>
+    </message>
+    <message>
         <source>Until when that list is good: its nextUpdate, UTC (RFC 3339).</source>
         <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
         <translation>Hasta cuándo es válida esa lista: su nextUpdate, UTC (RFC 3339).</translation>
@@ -12929,6 +15638,31 @@
         <translation>¿Te robaron el ordenador, o se han perdido las palabras? Indícalo arriba; la página dice qué hacer primero.</translation>
     </message>
     <message>
+        <source>What a check cannot see, it calls not known. A device that gets in shows the rest.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Lo que una comprobación no puede ver queda como no conocido. Un dispositivo que entra muestra el resto.</translation>
+    </message>
+    <message>
+        <source>What answered on the gateway’s port makes no sense from {what} on.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lo que respondió en el puerto de la pasarela no tiene sentido a partir de {what}.</translation>
+    </message>
+    <message>
+        <source>What answers at {address} speaks IKE, version 2.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lo que responde en {address} habla IKE, versión 2.</translation>
+    </message>
+    <message>
+        <source>What answers at {address} speaks IKE, version {version}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lo que responde en {address} habla IKE, versión {version}.</translation>
+    </message>
+    <message>
+        <source>What answers on TCP port {port} does not encrypt: {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lo que responde en el puerto TCP {port} no cifra: {seen}.</translation>
+    </message>
+    <message>
         <source>What begins on line {line} with {seen} does not end.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Lo que empieza en la línea {line} con {seen} no termina.</translation>
@@ -12954,9 +15688,19 @@
         <translation>«Ver las diferencias» lee la pasarela y no modifica nada en ella.</translation>
     </message>
     <message>
+        <source>What each kind can read, which key and container follow from it, and why. The app goes by this alone.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Qué puede leer cada tipo, qué clave y qué contenedor se siguen de ello, y por qué. La aplicación se guía solo por esto.</translation>
+    </message>
+    <message>
         <source>What follows in it was not read.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Lo que sigue en él no se ha leído.</translation>
+    </message>
+    <message>
+        <source>What has an address in {subnet} is reached on its own cable or Wi-Fi only (RFC 3927, RFC 4291 section 2.5.6), never through a tunnel.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>A lo que tiene una dirección en {subnet} solo se llega por su propio cable o wifi (RFC 3927, RFC 4291 sección 2.5.6), nunca por un túnel.</translation>
     </message>
     <message>
         <source>What is left is to put the old CA away, and that cannot be taken back.</source>
@@ -12969,14 +15713,14 @@
         <translation>Lo que se crea espera en la bandeja. Nadie lo tiene hasta que lo entregas en mano.</translation>
     </message>
     <message>
+        <source>What is new is made to work beside what is old; devices learn it; only then the old goes.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Lo nuevo se pone a funcionar junto a lo antiguo; los dispositivos lo aprenden; solo entonces se quita lo antiguo.</translation>
+    </message>
+    <message>
         <source>What is not at home keeps going its own way.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>Lo que no está en casa sigue su propio camino.</translation>
-    </message>
-    <message>
-        <source>What is signed now would be refused. Set the clock, then do it again. Nothing was changed.</source>
-        <extracomment>What an error means for the family, and the one way on.</extracomment>
-        <translation>Lo que se firme ahora sería rechazado. Pon el reloj en hora y vuelve a intentarlo. No se ha cambiado nada.</translation>
     </message>
     <message>
         <source>What is to be done</source>
@@ -13179,11 +15923,6 @@
         <translation>Con un certificado nuevo, la pasarela rechazaría todos los dispositivos que aún no tienen la CA nueva.</translation>
     </message>
     <message>
-        <source>Without them, begin again beside what runs: hearthkey succession begin --lost makes a new CA. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
-        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
-        <translation>Sin ellas, empieza de nuevo al lado de lo que funciona: hearthkey succession begin --lost crea una CA nueva. La pasarela confía en ambas, cada dispositivo recibe un paquete nuevo en su próxima visita, y después sigue el certificado de la pasarela. Todo eso tiene que estar hecho antes del {first}.</translation>
-    </message>
-    <message>
         <source>Word {place} is not one of those that parts are made of.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>La palabra {place} no es de las que forman las partes.</translation>
@@ -13324,11 +16063,6 @@
         <translation>se dijo el {day} que funciona</translation>
     </message>
     <message>
-        <source>seen to get in at the web front, from {address}</source>
-        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
-        <translation>se vio entrar en la fachada web, desde {address}</translation>
-    </message>
-    <message>
         <source>seen to get in, from {address}</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>se vio entrar, desde {address}</translation>
@@ -13349,6 +16083,26 @@
         <translation>La clave en papel dura más que cualquier memoria USB: dos páginas, para un escáner y para las manos. Escanéala una vez para estar seguro.</translation>
     </message>
     <message>
+        <source>The new pass of {title} does not wait in the tray any more, so the renewal is not undone.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>El pase nuevo de {title} ya no espera en la bandeja, así que la renovación no se deshace.</translation>
+    </message>
+    <message>
+        <source>The next CA was begun because of a theft or a loss already. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>La próxima CA ya se inició por un robo o una pérdida. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>The next step stands on the page of the next CA.</source>
+        <extracomment>Sentences of the core in the language of the desktop, with ways on that the window has.</extracomment>
+        <translation>El paso siguiente está en la página de la próxima CA.</translation>
+    </message>
+    <message>
+        <source>The old CA’s key may be in other hands: what was planned goes on without waiting for anybody.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation>La clave de la CA antigua puede estar en otras manos: lo planeado sigue sin esperar a nadie.</translation>
+    </message>
+    <message>
         <source>The old pass of {titles} was withdrawn for good with revocation list {number} (superseded): {why}.</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>El pase antiguo se retiró para siempre con la lista de revocación {number} (sustituido), {titles}: {why}.</translation>
@@ -13359,9 +16113,169 @@
         <translation>Los pases antiguos se retiraron para siempre con la lista de revocación {number} (sustituidos), {titles}: {why}.</translation>
     </message>
     <message>
+        <source>The pages of the home cannot be reached.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>No se puede llegar a las páginas de casa.</translation>
+    </message>
+    <message>
+        <source>The pages of the home stand open to everybody.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Las páginas de casa están abiertas a todo el mundo.</translation>
+    </message>
+    <message>
+        <source>The paper of {day} was read whole, and its key opens. It was made before the CA’s succession of {since}: its key is the older one, good until {until}. Keep it until the old CA has been put away, and print a newer one beside it.</source>
+        <extracomment>What is said about the household&apos;s key on paper.</extracomment>
+        <translation>El papel del {day} se leyó entero, y su clave se abre. Se hizo antes de la sucesión de la CA del {since}: su clave es la más antigua, válida hasta el {until}. Guárdalo hasta que la CA antigua quede retirada, e imprime además uno más nuevo.</translation>
+    </message>
+    <message>
+        <source>The paper was made before the CA’s succession of {day}: its key is the older one.</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>El papel se hizo antes de la sucesión de la CA del {day}: su clave es la más antigua.</translation>
+    </message>
+    <message>
+        <source>The pass of {subject} was made while the clock was ahead, and is not good yet. Replace it.</source>
+        <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
+        <translation>El pase de {subject} se hizo mientras el reloj iba adelantado, y aún no es válido. Sustitúyelo.</translation>
+    </message>
+    <message>
+        <source>The ports lead to another device.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Los puertos llevan a otro dispositivo.</translation>
+    </message>
+    <message>
+        <source>The router passes packets on to an address; if that moves, they arrive nowhere.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>El router reenvía los paquetes de datos a una dirección; si esa cambia, no llegan a ninguna parte.</translation>
+    </message>
+    <message>
+        <source>The router says that it is at {router}, which is a home address too.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>El router dice que está en {router}, que también es una dirección de red doméstica.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a private address (RFC 1918): it stands behind another router. Whoever is away gets in only when both forward, the outer one to {subject}.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}, una dirección privada (RFC 1918): está detrás de otro router. Quien está fuera solo entra si ambos reenvían, el exterior a {subject}.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a private address of IPv6 (RFC 4193). Look for the one that begins with 2 or 3.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}, una dirección privada de IPv6 (RFC 4193). Busca la que empieza por 2 o 3.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a public address of IPv6. It needs no forwarding, but the router’s firewall has to let UDP 500, UDP 4500 and ESP (IP protocol 50) through to the gateway’s own address.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}, una dirección pública de IPv6. No necesita reenvío, pero el cortafuegos del router tiene que dejar pasar UDP 500, UDP 4500 y ESP (protocolo IP 50) hasta la dirección propia de la pasarela.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, a public address. Where a page outside shows the same one, forwarding can work; where it shows another, the provider shares that one (RFC 6598 section 5.1).</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}, una dirección pública. Si una página de fuera muestra la misma, el reenvío puede funcionar; si muestra otra, el proveedor comparte esa (RFC 6598, sección 5.1).</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, an address for examples (RFC 5737, RFC 3849).</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}, una dirección para ejemplos (RFC 5737, RFC 3849).</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, which is known to the next cable only. It may have no internet just now; look for another address on its pages.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}, que solo se conoce en el cable más próximo. Quizá no tenga internet ahora mismo; busca otra dirección en sus páginas.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}, which is no address on the internet (RFC 6890). Look for another on its pages.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}, que no es una dirección de internet (RFC 6890). Busca otra en sus páginas.</translation>
+    </message>
+    <message>
+        <source>The router says {subject}: the provider shares its addresses between customers (RFC 6598). Forwarding at home cannot work. Ask the provider for a public address, or use IPv6.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>El router dice {subject}: el proveedor reparte sus direcciones entre clientes (RFC 6598). El reenvío en casa no puede funcionar. Pide al proveedor una dirección pública, o usa IPv6.</translation>
+    </message>
+    <message>
+        <source>The same days go into the family’s calendar: “Calendar file” writes them, and again updates them.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Los mismos días van al calendario de la familia: «Archivo de calendario» los escribe, y otra vez los actualiza.</translation>
+    </message>
+    <message>
+        <source>What is signed now would be refused. Set the clock, then do it again. If it is right now and was ahead then: hearthkey lists --clock-was-ahead. Nothing was changed.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Lo que se firme ahora sería rechazado. Pon el reloj en hora y hazlo otra vez. Si ahora va bien y entonces iba adelantado: hearthkey lists --clock-was-ahead. No se ha cambiado nada.</translation>
+    </message>
+    <message>
+        <source>What knocks there never reaches home, whatever the router forwards.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Lo que llama ahí nunca llega a casa, reenvíe lo que reenvíe el router.</translation>
+    </message>
+    <message>
+        <source>What to expect is a rough guide: it goes by the slower of the line and the gateway.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>Lo que cabe esperar es una guía aproximada: cuenta lo más lento entre la línea y la pasarela.</translation>
+    </message>
+    <message>
+        <source>What to expect of films and calls can be said with --upload, the rate at which the line sends, in kbit/s.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Lo que cabe esperar de películas y llamadas se puede decir con --upload, la velocidad a la que envía la línea, en kbit/s.</translation>
+    </message>
+    <message>
+        <source>Whatever goes wrong, the household as it is now can be had back.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Salga mal lo que salga mal, el hogar tal como está ahora se puede recuperar.</translation>
+    </message>
+    <message>
+        <source>When the address of the house changes</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Cuando cambia la dirección de la casa</translation>
+    </message>
+    <message>
+        <source>Where the provider’s box stands before a router of your own, the first passes on to the second, the second to the gateway.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Donde el aparato del proveedor está delante de un router propio, el primero reenvía al segundo, y el segundo a la pasarela.</translation>
+    </message>
+    <message>
+        <source>Whoever asked just before the day would look in the old place for that long. Wait the old time out.</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Quien preguntó justo antes del día buscaría todo ese tiempo en el sitio antiguo. Espera a que pase el tiempo antiguo.</translation>
+    </message>
+    <message>
+        <source>Whoever else has no pass of the new CA by then stays outside too. On {day} {what} ends.</source>
+        <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
+        <translation>Quien más no tenga para entonces un pase de la CA nueva también se queda fuera. El {day} termina {what}.</translation>
+    </message>
+    <message>
+        <source>Whoever is away gets in only if the router at home passes these on to the gateway. Every router calls it otherwise; the words to look for stand beside each thing.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Quien está fuera solo entra si el router de casa reenvía esto a la pasarela. Cada router lo llama de otra manera; las palabras que hay que buscar están junto a cada cosa.</translation>
+    </message>
+    <message>
+        <source>Whoever sees the change first tells the service, with a password that is used for nothing else.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>Quien ve el cambio primero se lo dice al servicio, con una contraseña que no se usa para nada más.</translation>
+    </message>
+    <message>
+        <source>With a wrong clock a gateway takes new certificates for ones that have not begun, or ended ones for good.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Con el reloj mal, una pasarela toma certificados nuevos por otros que aún no han empezado, o caducados por válidos.</translation>
+    </message>
+    <message>
+        <source>With {subject} a device means itself (RFC 1122 section 3.2.1.3). Nobody gets in by it.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Con {subject} un dispositivo se refiere a sí mismo (RFC 1122, sección 3.2.1.3). Nadie entra por ahí.</translation>
+    </message>
+    <message>
+        <source>With {subnet} every device means itself (RFC 1122 section 3.2.1.3), so nothing at home is reached.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>Con {subnet} cada dispositivo se refiere a sí mismo (RFC 1122, sección 3.2.1.3), así que no se llega a nada en casa.</translation>
+    </message>
+    <message>
         <source>Without the words nothing can be renewed or stopped; nobody can make new ones for you.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Sin las palabras no se puede renovar ni bloquear nada; nadie puede hacerte otras nuevas.</translation>
+    </message>
+    <message>
+        <source>Without them, begin again beside what runs, with a new CA and new words. The gateway trusts both, each device gets a new bundle at its next visit, and then the gateway’s certificate follows. All of it has to be done before {first}.</source>
+        <extracomment>What is said while one CA follows another: the plan, the way out of a loss, and the diary.</extracomment>
+        <translation>Sin ellas, empieza de nuevo junto a lo que funciona, con una CA nueva y palabras nuevas. La pasarela confía en ambas, cada dispositivo recibe un paquete nuevo en su próxima visita, y después sigue el certificado de la pasarela. Todo tiene que estar hecho antes del {first}.</translation>
     </message>
     <message>
         <source>Work the MTU out from its RFC, or use one of the key sets, whose sizes are known.</source>
@@ -13372,6 +16286,11 @@
         <source>Write a file or an archive instead.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Escribe en su lugar un archivo o un archivo comprimido.</translation>
+    </message>
+    <message>
+        <source>Write a sealed copy of the household, and try it</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>Escribir una copia sellada del hogar y probarla</translation>
     </message>
     <message>
         <source>Write at least one [[steps.{text}]], or take {text} out of forms.</source>
@@ -13434,9 +16353,19 @@
         <translation>Escribiendo: {form}</translation>
     </message>
     <message>
+        <source>Your devices speak version 2, so none gets in.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Tus dispositivos hablan la versión 2, así que no entra ninguno.</translation>
+    </message>
+    <message>
         <source>Your own template</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Plantilla propia</translation>
+    </message>
+    <message>
+        <source>Yours stands before ours, and stays when the app is renewed. Set it aside, and ours stands again.</source>
+        <extracomment>What help says about each spot of the window.</extracomment>
+        <translation>La tuya va antes que la nuestra, y se queda cuando la aplicación se renueva. Apártala, y vuelve a valer la nuestra.</translation>
     </message>
     <message>
         <source>a PKCS#12 file</source>
@@ -13504,6 +16433,11 @@
         <translation>un sí o no</translation>
     </message>
     <message>
+        <source>address: ____________________</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>dirección: ____________________</translation>
+    </message>
+    <message>
         <source>an address without a router (link-local); a link cannot name it</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>una dirección sin router (link-local); un enlace no puede nombrarla</translation>
@@ -13515,8 +16449,18 @@
     </message>
     <message>
         <source>an empty list</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>una lista vacía</translation>
+    </message>
+    <message>
+        <source>another gateway box</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>otro aparato como pasarela</translation>
+    </message>
+    <message>
+        <source>another host name</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>otro nombre de host</translation>
     </message>
     <message>
         <source>another pass took its place</source>
@@ -13524,9 +16468,24 @@
         <translation>otro pase ocupó su lugar</translation>
     </message>
     <message>
+        <source>another provider</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>otro proveedor</translation>
+    </message>
+    <message>
+        <source>another router</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>otro router</translation>
+    </message>
+    <message>
         <source>as long as its key set allows</source>
         <extracomment>What is about to happen, the effect on people first.</extracomment>
         <translation>mientras lo permita su juego de claves</translation>
+    </message>
+    <message>
+        <source>at once, by router or gateway</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>enseguida, por el router o la pasarela</translation>
     </message>
     <message>
         <source>bar to the stop, dots to where it would have run</source>
@@ -13537,6 +16496,11 @@
         <source>before anything else: they decide what is erased.</source>
         <extracomment>What else to do when a device is lost, in the order that helps most (common practice, no source).</extracomment>
         <translation>antes que nada: ahí se decide qué se borra.</translation>
+    </message>
+    <message>
+        <source>both pass it on</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>ambos lo reenvían</translation>
     </message>
     <message>
         <source>can be let back in</source>
@@ -13580,7 +16544,7 @@
     </message>
     <message>
         <source>closed</source>
-        <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
         <translation>cerrado</translation>
     </message>
     <message>
@@ -13714,8 +16678,13 @@
         <translation>para la pasarela</translation>
     </message>
     <message>
+        <source>from home only</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>solo desde casa</translation>
+    </message>
+    <message>
         <source>full</source>
-        <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
+        <extracomment>What the network plan means, the people first: addresses, subnets, what passes the tunnel by, what to expect.</extracomment>
         <translation>completo</translation>
     </message>
     <message>
@@ -13755,13 +16724,23 @@
     </message>
     <message>
         <source>hidden, {count} characters</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>oculto, {count} caracteres</translation>
     </message>
     <message>
         <source>hollow bar, a lozenge where it was handed over</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
         <translation>barra hueca, un rombo donde se entregó en mano</translation>
+    </message>
+    <message>
+        <source>how the gateway encrypts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>cómo cifra la pasarela</translation>
+    </message>
+    <message>
+        <source>how the web front encrypts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>cómo cifra la fachada web</translation>
     </message>
     <message>
         <source>if cards or a banking app are on it.</source>
@@ -13804,6 +16783,11 @@
         <translation>en uso, aún no visto desde ningún sitio, un anillo partido</translation>
     </message>
     <message>
+        <source>inside: {inside}, port {port}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>dentro: {inside}, puerto {port}</translation>
+    </message>
+    <message>
         <source>it is not used any more</source>
         <extracomment>What the diary says of each verb: one sentence, the people first.</extracomment>
         <translation>ya no se usa</translation>
@@ -13832,6 +16816,11 @@
         <source>keep it</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>conservar</translation>
+    </message>
+    <message>
+        <source>left no file here; a photo of it still needs the passphrase</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>no dejó ningún archivo aquí; una foto suya sigue necesitando la frase de contraseña</translation>
     </message>
     <message>
         <source>let TCP port {port} from {networks} in for a quarter of an hour, in the input chain.</source>
@@ -13910,8 +16899,18 @@
     </message>
     <message>
         <source>nothing today</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>nada hoy</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>desactivado</translation>
+    </message>
+    <message>
+        <source>off for the gateway</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>desactivado para la pasarela</translation>
     </message>
     <message>
         <source>on hold, may come back, a hollow octagon</source>
@@ -13927,6 +16926,11 @@
         <source>on {day}</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>el {day}</translation>
+    </message>
+    <message>
+        <source>one device proves it</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>un dispositivo lo comprueba</translation>
     </message>
     <message>
         <source>one of {forms}</source>
@@ -13949,9 +16953,29 @@
         <translation>no abre nada: el pase caducó el {day}</translation>
     </message>
     <message>
+        <source>other subnets at home</source>
+        <extracomment>Moving day in words: each step, why it stands there, and the way back from it.</extracomment>
+        <translation>otras subredes en casa</translation>
+    </message>
+    <message>
+        <source>outside: {protocol}, port {port}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>fuera: {protocol}, puerto {port}</translation>
+    </message>
+    <message>
         <source>past the end of the list, double rule and hatch</source>
         <extracomment>The legend: every sign and every line of the sheet beside its word.</extracomment>
         <translation>pasado el fin de la lista, doble línea y rayado</translation>
+    </message>
+    <message>
+        <source>port 4500</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>puerto 4500</translation>
+    </message>
+    <message>
+        <source>port 500</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>puerto 500</translation>
     </message>
     <message>
         <source>prove the selected device</source>
@@ -14014,6 +17038,11 @@
         <translation>revocado: {why}</translation>
     </message>
     <message>
+        <source>seen to get in</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation>visto al entrar</translation>
+    </message>
+    <message>
         <source>split</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>dividido</translation>
@@ -14039,11 +17068,6 @@
         <translation>sudo firewall-cmd --add-port={port}/tcp --timeout=15m; se quita por sí solo.</translation>
     </message>
     <message>
-        <source>sudo ufw allow from {network} to any port {port} proto tcp; take it back afterwards with sudo ufw delete and the same words.</source>
-        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
-        <translation>sudo ufw allow from {network} to any port {port} proto tcp; después se retira con sudo ufw delete y las mismas palabras.</translation>
-    </message>
-    <message>
         <source>take the last change back</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>deshacer el último cambio</translation>
@@ -14054,14 +17078,34 @@
         <translation>deshacer el último cambio; el diario conserva ambos</translation>
     </message>
     <message>
+        <source>the address</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>la dirección</translation>
+    </message>
+    <message>
+        <source>the addresses on the way</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>las direcciones del camino</translation>
+    </message>
+    <message>
         <source>the desk: all that wait, one after another</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>la mesa: todos los que esperan, uno tras otro</translation>
     </message>
     <message>
+        <source>the device was seen to get in, with which of the two nobody can say, and the time for both is over</source>
+        <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
+        <translation>se vio entrar al dispositivo, con cuál de los dos nadie puede decirlo, y el tiempo de ambos ha pasado</translation>
+    </message>
+    <message>
         <source>the gateway’s certificate</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>el certificado de la pasarela</translation>
+    </message>
+    <message>
+        <source>the gateway’s clock</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>el reloj de la pasarela</translation>
     </message>
     <message>
         <source>the householder said so</source>
@@ -14072,6 +17116,16 @@
         <source>the inside of a tunnel; a phone that is not set up yet cannot reach it</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>el interior de un túnel; un móvil que aún no está configurado no llega ahí</translation>
+    </message>
+    <message>
+        <source>the name</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>el nombre</translation>
+    </message>
+    <message>
+        <source>the network plan tells</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>lo dice el plan de red</translation>
     </message>
     <message>
         <source>the next entry found, the one before</source>
@@ -14102,6 +17156,16 @@
         <source>the revocation list</source>
         <extracomment>What stands on the sheet: state words, dates, the top line.</extracomment>
         <translation>la lista de revocación</translation>
+    </message>
+    <message>
+        <source>the web front’s certificate</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>el certificado dla fachada web</translation>
+    </message>
+    <message>
+        <source>the web front’s port</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>el puerto dla fachada web</translation>
     </message>
     <message>
         <source>the {count} passes that were in use then get in until they end</source>
@@ -14179,6 +17243,11 @@
         <translation>fueron</translation>
     </message>
     <message>
+        <source>what answers there</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>qué responde ahí</translation>
+    </message>
+    <message>
         <source>what follows was seen to get in</source>
         <extracomment>Sentences about renewals, replaced devices, and visits.</extracomment>
         <translation>se vio entrar lo que le sigue</translation>
@@ -14209,6 +17278,16 @@
         <translation>quien lee el correo puede restablecer todas las demás contraseñas.</translation>
     </message>
     <message>
+        <source>whom the gateway trusts</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>en quién confía la pasarela</translation>
+    </message>
+    <message>
+        <source>whom the web front asks for</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>por quién pregunta la fachada web</translation>
+    </message>
+    <message>
         <source>with it and a sealed copy, the whole household can be brought back elsewhere.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>con ella y una copia sellada se puede recuperar todo el hogar en otro lugar.</translation>
@@ -14229,6 +17308,21 @@
         <translation>un archivo de tu plantilla «{name}»</translation>
     </message>
     <message>
+        <source>{addresses} can be reached from anywhere in principle.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>A {addresses} se puede llegar en principio desde cualquier sitio.</translation>
+    </message>
+    <message>
+        <source>{addresses} is of IP version {family}, and this laptop has none of that just now.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{addresses} es de la versión {family} de IP, y este portátil no tiene nada de ella ahora mismo.</translation>
+    </message>
+    <message>
+        <source>{address} answered on UDP port {port} after {milliseconds} ms.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} respondió en el puerto UDP {port} tras {milliseconds} ms.</translation>
+    </message>
+    <message>
         <source>{address} asked from neither the tunnel nor home, and got nothing.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{address} preguntó sin estar en el túnel ni en casa, y no recibió nada.</translation>
@@ -14239,9 +17333,29 @@
         <translation>{address} preguntó desde fuera de la red de casa y no recibió nada.</translation>
     </message>
     <message>
+        <source>{address} counts inside a home only.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} solo vale dentro de una casa.</translation>
+    </message>
+    <message>
+        <source>{address} did not answer on TCP port {port}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} no respondió en el puerto TCP {port}.</translation>
+    </message>
+    <message>
         <source>{address} is downloading.</source>
         <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
         <translation>{address} está descargando.</translation>
+    </message>
+    <message>
+        <source>{address} is no address for a home.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} no es una dirección para una casa.</translation>
+    </message>
+    <message>
+        <source>{address} is shared by many customers of the provider (RFC 6598).</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} la comparten muchos clientes del proveedor (RFC 6598).</translation>
     </message>
     <message>
         <source>{address} is this computer’s own address, so it would prove nothing.</source>
@@ -14249,14 +17363,34 @@
         <translation>{address} es la dirección de este mismo ordenador, así que no demostraría nada.</translation>
     </message>
     <message>
+        <source>{address} said that nobody listens on UDP port {port}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} dijo que nadie escucha en el puerto UDP {port}.</translation>
+    </message>
+    <message>
+        <source>{address} takes connections on TCP port {port}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} acepta conexiones en el puerto TCP {port}.</translation>
+    </message>
+    <message>
         <source>{address} tried a wrong link.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{address} probó un enlace equivocado.</translation>
     </message>
     <message>
+        <source>{address} turned the connection on TCP port {port} down.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{address} rechazó la conexión en el puerto TCP {port}.</translation>
+    </message>
+    <message>
         <source>{address}: {why}</source>
         <extracomment>What the desk is told about a pick-up, in words.</extracomment>
         <translation>{address}: {why}</translation>
+    </message>
+    <message>
+        <source>{by} was done because {step} was.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{by} se hizo porque {step} estaba hecho.</translation>
     </message>
     <message>
         <source>{change}: no device needs a new bundle.</source>
@@ -14272,6 +17406,11 @@
         <source>{change}: {title} needs a new bundle.</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>{change}: {title} necesita un paquete nuevo.</translation>
+    </message>
+    <message>
+        <source>{commands}; take it back afterwards with sudo ufw delete and the same words.</source>
+        <extracomment>What is said about tickets: addresses, what happens at the door, and what the diary keeps.</extracomment>
+        <translation>{commands}; deshazlo después con sudo ufw delete y las mismas palabras.</translation>
     </message>
     <message>
         <source>{count} Wi-Fis are more than {limit}.</source>
@@ -14294,6 +17433,11 @@
         <translation>{count} paquetes en espera hay que crearlos de nuevo: sus claves no están en ninguna copia.</translation>
     </message>
     <message>
+        <source>{count} calls go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} llamadas van bien a la vez.</translation>
+    </message>
+    <message>
         <source>{count} certificates of devices were found.</source>
         <extracomment>What is said about a household that was made by hand: what was found, and what goes on working or does not.</extracomment>
         <translation>Se encontraron {count} certificados de dispositivos.</translation>
@@ -14307,6 +17451,11 @@
         <source>{count} changed</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>con cambios: {count}</translation>
+    </message>
+    <message>
+        <source>{count} devices are not through yet, among them {first} and {second}</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>{count} dispositivos aún no han hecho el cambio, entre ellos {first} y {second}</translation>
     </message>
     <message>
         <source>{count} devices are not through yet.</source>
@@ -14339,6 +17488,16 @@
         <translation>Se enviaron {count} archivos a {where} y se releyeron. La lista de revocación n.º {number} está en vigor.</translation>
     </message>
     <message>
+        <source>{count} films from home go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} películas desde casa van bien a la vez.</translation>
+    </message>
+    <message>
+        <source>{count} films in the largest size go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} películas en el tamaño más grande van bien a la vez.</translation>
+    </message>
+    <message>
         <source>{count} more</source>
         <extracomment>English text that remembers how it was made, so that a shell can say the same in another language.</extracomment>
         <translation>{count} más</translation>
@@ -14369,6 +17528,11 @@
         <translation>{count} pases en la lista de revocación</translation>
     </message>
     <message>
+        <source>{count} photos from home go through in a minute.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} fotos desde casa pasan en un minuto.</translation>
+    </message>
+    <message>
         <source>{count} stop lists beside revocation list {number} were written for a deputy, who can stop devices with them.</source>
         <extracomment>What is said about the deputy&apos;s parts.</extracomment>
         <translation>Se escribieron {count} listas de bloqueo junto a la lista de revocación {number} para quien releve, que puede bloquear dispositivos con ellas.</translation>
@@ -14377,6 +17541,11 @@
         <source>{count} the same</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>iguales: {count}</translation>
+    </message>
+    <message>
+        <source>{count} video calls go well at once.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{count} videollamadas van bien a la vez.</translation>
     </message>
     <message>
         <source>{days} days left</source>
@@ -14474,6 +17643,21 @@
         <translation>{first} y {next}</translation>
     </message>
     <message>
+        <source>{first} and {second} are not through yet</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>{first} y {second} aún no han hecho el cambio</translation>
+    </message>
+    <message>
+        <source>{first} comes before {step}; the other way round somebody would be cut off.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{first} va antes de {step}; al revés, alguien se quedaría fuera.</translation>
+    </message>
+    <message>
+        <source>{first} is not through yet</source>
+        <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
+        <translation>{first} aún no ha hecho el cambio</translation>
+    </message>
+    <message>
         <source>{first} {next}</source>
         <extracomment>Joins the things of a list, two by two.</extracomment>
         <translation>{first} {next}</translation>
@@ -14494,6 +17678,11 @@
         <translation>{form}, arrastrado fuera de la ventana; el escritorio no dice adónde</translation>
     </message>
     <message>
+        <source>{form}, in a way that is not known here</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>{form}, por una vía que aquí no se conoce</translation>
+    </message>
+    <message>
         <source>{form}, in the folder {place}</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>{form}, en la carpeta {place}</translation>
@@ -14502,16 +17691,6 @@
         <source>{form}, offered for pick-up; whether a phone got it is not known</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>{form}, ofrecido para recoger; no se sabe si llegó a un móvil</translation>
-    </message>
-    <message>
-        <source>{form}, on paper</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, en papel</translation>
-    </message>
-    <message>
-        <source>{form}, on the clipboard</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, en el portapapeles</translation>
     </message>
     <message>
         <source>{form}, on the stick “{place}”</source>
@@ -14529,19 +17708,14 @@
         <translation>{form}, quizá en la carpeta {place}</translation>
     </message>
     <message>
-        <source>{form}, perhaps on paper</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, quizá en papel</translation>
-    </message>
-    <message>
-        <source>{form}, perhaps on the clipboard</source>
-        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
-        <translation>{form}, quizá en el portapapeles</translation>
-    </message>
-    <message>
         <source>{form}, perhaps on the stick “{place}”</source>
         <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
         <translation>{form}, quizá en la memoria USB «{place}»</translation>
+    </message>
+    <message>
+        <source>{form}, perhaps, in a way that is not known here</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>{form}, quizá, por una vía que aquí no se conoce</translation>
     </message>
     <message>
         <source>{form}, picked up by {place}</source>
@@ -14549,9 +17723,29 @@
         <translation>{form}, recogido por {place}</translation>
     </message>
     <message>
+        <source>{form}, shown on this screen</source>
+        <extracomment>What is said of copies that left: where each is, what can be said of it, and what became of it.</extracomment>
+        <translation>{form}, en esta pantalla</translation>
+    </message>
+    <message>
         <source>{have} of the {need} parts that it takes: with fewer nobody learns anything, and nothing opens.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{have} de las {need} partes que hacen falta: con menos nadie averigua nada, y nada se abre.</translation>
+    </message>
+    <message>
+        <source>{host} exists, but has no address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} existe, pero no tiene dirección.</translation>
+    </message>
+    <message>
+        <source>{host} has to lead to the house. If the provider changes the address now and then, a name service that follows it is needed. It has to do this:</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{host} tiene que llevar a la casa. Si el proveedor cambia la dirección de vez en cuando, hace falta un servicio de nombres que la siga. Tiene que hacer esto:</translation>
+    </message>
+    <message>
+        <source>{host} has {count} addresses.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} tiene {count} direcciones.</translation>
     </message>
     <message>
         <source>{host} is nobody’s address.</source>
@@ -14559,9 +17753,29 @@
         <translation>{host} no es la dirección de nadie.</translation>
     </message>
     <message>
+        <source>{host} is the only name that some devices know: {devices}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>{host} es el único nombre que conocen algunos dispositivos: {devices}.</translation>
+    </message>
+    <message>
+        <source>{host} leads to {addresses}, but the router says that home is at {router}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} lleva a {addresses}, pero el router dice que la casa está en {router}.</translation>
+    </message>
+    <message>
+        <source>{host} leads to {addresses}; answers may be kept for {ttl} seconds.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{host} lleva a {addresses}; las respuestas se pueden guardar {ttl} segundos.</translation>
+    </message>
+    <message>
         <source>{host} port {port}, {folder}</source>
         <extracomment>What is said of the gateway: how it stands, what a delivery would change, what a spare list does.</extracomment>
         <translation>{host} puerto {port}, {folder}</translation>
+    </message>
+    <message>
+        <source>{host} stands in every bundle. When the provider changes it, nobody gets in until every device has a new bundle; with a name, that does not happen.</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{host} está en cada paquete. Cuando el proveedor la cambia, nadie entra hasta que cada dispositivo tiene un paquete nuevo; con un nombre, eso no pasa.</translation>
     </message>
     <message>
         <source>{host}, {folder}</source>
@@ -14604,13 +17818,23 @@
         <translation>{household} se adoptó tal como se hizo en otro sitio: su CA, que caduca el {ends}, {count} pases y {withdrawn} en la lista. Se firmó la lista de revocación n.º {number}.</translation>
     </message>
     <message>
+        <source>{household}: what the router lets through</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{household}: lo que deja pasar el router</translation>
+    </message>
+    <message>
+        <source>{inner} octets are less than the 1280 that IPv6 counts on (RFC 8200 section 5), so IPv6 inside is sent in pieces.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{inner} octetos son menos que los 1280 con los que cuenta IPv6 (RFC 8200, sección 5), así que IPv6 se envía por dentro en trozos.</translation>
+    </message>
+    <message>
         <source>{key} is missing (looked for from line {line} on).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Falta {key} (buscado desde la línea {line}).</translation>
     </message>
     <message>
         <source>{line} and {count} more lines</source>
-        <extracomment>The slots that a template can have: what each means, its value today, and which of them are secret.</extracomment>
+        <extracomment>The slots of a template as the householder sees them beside its text, with today&apos;s values in short.</extracomment>
         <translation>{line} y {count} líneas más</translation>
     </message>
     <message>
@@ -14684,6 +17908,11 @@
         <translation>{one} y {other} se solapan, así que algunas direcciones estarían en dos sitios a la vez.</translation>
     </message>
     <message>
+        <source>{packets} small packets to {address}, UDP port {port}, stayed without an answer.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>{packets} paquetes de red pequeños a {address}, puerto UDP {port}, se quedaron sin respuesta.</translation>
+    </message>
+    <message>
         <source>{path} cannot be read: {seen}</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{path} no se puede leer: {seen}</translation>
@@ -14739,6 +17968,11 @@
         <translation>{person} deja de entrar para siempre con este dispositivo en cuanto la pasarela tenga la lista n.º {number} (affiliationChanged). {others} Esto es definitivo.</translation>
     </message>
     <message>
+        <source>{person} told that {title} gets in with its new pass, on mobile data.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation>{person} ha dicho que {title} entra con su pase nuevo, con datos móviles.</translation>
+    </message>
+    <message>
         <source>{person} told that {title} gets in, on mobile data.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{person} ha dicho que {title} entra, con datos móviles.</translation>
@@ -14789,6 +18023,11 @@
         <translation>{place} en {file} no está escrito como debe.</translation>
     </message>
     <message>
+        <source>{protocol}, port {port}</source>
+        <extracomment>What the forwarding sheet says, a sentence or two to each thing.</extracomment>
+        <translation>{protocol}, puerto {port}</translation>
+    </message>
+    <message>
         <source>{serial} belongs to {title} already.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>{serial} ya pertenece a {title}.</translation>
@@ -14814,14 +18053,94 @@
         <translation>{subject} pertenece al rango que los proveedores reparten entre varios clientes (RFC 6598). Desde fuera no puede llegar nadie, reenvíe lo que reenvíe el router. Pide al proveedor una dirección pública, o usa IPv6.</translation>
     </message>
     <message>
+        <source>{subject} counts inside a home only (RFC 1918). Whoever is away does not get there. Give the name or address that the world knows.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} solo vale dentro de una casa (RFC 1918). Quien está fuera no llega ahí. Indica el nombre o la dirección que conoce el mundo.</translation>
+    </message>
+    <message>
+        <source>{subject} counts inside a home only (RFC 4193). Whoever is away does not get there. Give the name or address that the world knows.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} solo vale dentro de una casa (RFC 4193). Quien está fuera no llega ahí. Indica el nombre o la dirección que conoce el mundo.</translation>
+    </message>
+    <message>
+        <source>{subject} is a name. Devices look it up each time, so the address behind it can change and no device has to be told.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} es un nombre. Los dispositivos lo consultan cada vez, así que la dirección que hay detrás puede cambiar sin avisar a ningún dispositivo.</translation>
+    </message>
+    <message>
+        <source>{subject} is a public address of IPv6: whoever is away gets there, if the router’s firewall lets UDP 500, UDP 4500 and ESP (IP protocol 50) through to the gateway. From networks without IPv6 there is no way.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} es una dirección pública de IPv6: quien está fuera llega ahí, si el cortafuegos del router deja pasar UDP 500, UDP 4500 y ESP (protocolo IP 50) hasta la pasarela. Desde redes sin IPv6 no hay camino.</translation>
+    </message>
+    <message>
+        <source>{subject} is a public address: whoever is away gets there, if the router lets UDP 500 and 4500 through to the gateway.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} es una dirección pública: quien está fuera llega ahí, si el router deja pasar UDP 500 y 4500 hasta la pasarela.</translation>
+    </message>
+    <message>
+        <source>{subject} is an address for examples (RFC 5737, RFC 3849). Nobody gets in by it; it is fine for practising.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} es una dirección para ejemplos (RFC 5737, RFC 3849). Nadie entra por ella; para practicar sirve.</translation>
+    </message>
+    <message>
+        <source>{subject} is an address that no gateway can have (RFC 6890). Nobody gets in by it.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} es una dirección que ninguna pasarela puede tener (RFC 6890). Nadie entra por ella.</translation>
+    </message>
+    <message>
         <source>{subject} is known inside the home only. Devices get in on the home network and nowhere else. For access from outside, give the name that the world knows.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>{subject} solo se conoce dentro de casa. Los dispositivos entran en la red de casa y en ningún otro sitio. Para entrar desde fuera, indica el nombre que conoce el mundo.</translation>
     </message>
     <message>
+        <source>{subject} is known to the next cable or Wi-Fi only (RFC 3927, RFC 4291 section 2.5.6). Whoever is away does not get there.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} solo se conoce en el cable o la wifi más próximos (RFC 3927, RFC 4291, sección 2.5.6). Quien está fuera no llega ahí.</translation>
+    </message>
+    <message>
+        <source>{subject} is shared by the provider between customers (RFC 6598). Whoever is away does not get there, whatever the router forwards. Ask the provider for a public address, or use IPv6.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} la reparte el proveedor entre clientes (RFC 6598). Quien está fuera no llega ahí, reenvíe lo que reenvíe el router. Pide al proveedor una dirección pública, o usa IPv6.</translation>
+    </message>
+    <message>
         <source>{subject} is written into every bundle. If the provider changes it, every device needs a new bundle; with a name, none does.</source>
         <extracomment>Cautions: nothing is refused, but the householder should know.</extracomment>
         <translation>{subject} se escribe en todos los paquetes. Si el proveedor cambia esta dirección, cada dispositivo necesita un paquete nuevo; con un nombre, ninguno.</translation>
+    </message>
+    <message>
+        <source>{subject} stands in every bundle as it is. If the provider changes it, every device needs a new bundle; with a name, none does.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subject} está tal cual en cada paquete. Si el proveedor la cambia, cada dispositivo necesita un paquete nuevo; con un nombre, ninguno.</translation>
+    </message>
+    <message>
+        <source>{subnet} belongs to providers (RFC 6598). On mobile networks a device may have an address of it already.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} es de los proveedores (RFC 6598). En redes móviles un dispositivo puede tener ya una dirección de ella.</translation>
+    </message>
+    <message>
+        <source>{subnet} holds public addresses. If the provider did not give them to this house, whoever owns them is out of reach.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} contiene direcciones públicas. Si el proveedor no se las dio a esta casa, quien las tiene queda fuera de alcance.</translation>
+    </message>
+    <message>
+        <source>{subnet} is for examples (RFC 5737, RFC 3849): fine for practising, not for a home.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} es para ejemplos (RFC 5737, RFC 3849): sirve para practicar, no para una casa.</translation>
+    </message>
+    <message>
+        <source>{subnet} is public, as usual with IPv6. Many providers change it; then devices look for home where it is no more.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} es pública, como es habitual con IPv6. Muchos proveedores la cambian; entonces los dispositivos buscan la casa donde ya no está.</translation>
+    </message>
+    <message>
+        <source>{subnet} is set aside (RFC 6890); many devices do not take an address of it.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} está reservada (RFC 6890); muchos dispositivos no aceptan una dirección de ella.</translation>
+    </message>
+    <message>
+        <source>{subnet} is wider than any range for homes (RFC 1918, RFC 4193), so some of the internet is out of reach.</source>
+        <extracomment>The sentences of the network plan; `core.sentences.reach` picks among them.</extracomment>
+        <translation>{subnet} es más amplia que cualquier rango para casas (RFC 1918, RFC 4193), así que una parte de internet queda fuera de alcance.</translation>
     </message>
     <message>
         <source>{text} days is not a time that a pass can last.</source>
@@ -15022,6 +18341,11 @@
         <source>{title} then counts as proved today, because {person} says so. That stays written down and cannot be taken back. It is worth something only if Wi-Fi was off.</source>
         <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
         <translation>{title} cuenta entonces como comprobado hoy, porque lo dice {person}. Eso queda anotado y no se puede deshacer. Solo vale algo si la wifi estaba apagada.</translation>
+    </message>
+    <message>
+        <source>{title} then counts as proved with its new pass, because {person} says so, and the old pass goes for good. That stays written down and cannot be taken back. Write it down only if the device was connected with the new profile, and Wi-Fi was off.</source>
+        <extracomment>What is said about proofs: what happens at the door, what the diary keeps, what the sheet shows.</extracomment>
+        <translation>{title} cuenta entonces como comprobado con su pase nuevo, porque {person} lo dice, y el pase antiguo desaparece para siempre. Eso queda escrito y no se puede deshacer. Escríbelo solo si el dispositivo estaba conectado con el perfil nuevo y la wifi estaba apagada.</translation>
     </message>
     <message>
         <source>{title} took another device’s place, and its pass stays on record, so that is not undone.</source>

@@ -58,10 +58,16 @@ def planned(window: Window) -> None:
 def half_way(window: Window) -> None:
     """Devices are learning the new name."""
     found = _page(window)
-    if found is not None:
-        page, seen, household = found
+    if found is None:
+        return
+    page, seen, household = found
+
+    def show(_none: moving.MovingPlan | None) -> None:
         page.kept = True
         page.show_plan(_move(seen, household, list(Task).index(Task.DELIVER) - 2))
+
+    # The page has asked whether a move is under way, which is answered before this is.
+    window.outside.errands.look_move(page, show, lambda _error: None)
 
 
 STATES = {
