@@ -40,6 +40,7 @@ _THERE: dict[str, Fact] = {
     "address": "203.0.113.9",
     "port": 500,
     "milliseconds": 31,
+    "packets": 3,
     "chosen": "ENCR_AES_GCM_16 256, PRF_HMAC_SHA2_384, Curve25519",
 }
 _FITS = (Link(Place.NAME, Verdict.OK, "name-answers", _HOME), Link(Place.ADDRESS, Verdict.OK, "address-fit", _HOME))
