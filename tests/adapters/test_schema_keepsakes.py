@@ -8,10 +8,10 @@ from contextlib import closing
 
 import pytest
 
-from hearthkey.adapters.register import migrations, schema_keepsakes
+from hearthkey.adapters.register import migrations, schema_keepsakes, schema_years
 from hearthkey.adapters.register.schema import MIGRATIONS
 
-THIS = next(number for number, step in MIGRATIONS.items() if step is schema_keepsakes.keepsakes)
+THIS = next(number for number, step in MIGRATIONS.items() if step is schema_years.ninth)
 FIRST, SECOND = "aa" * 32, "bb" * 32
 
 

@@ -64,7 +64,7 @@ def test_each_link_is_shown_as_soon_as_it_is_known(qtbot: QtBot, theme: Theme, e
     assert "home.quince.example leads to 203.0.113.9" in told(page)
     assert "stayed without an answer" not in told(page)
     errands.go_on()
-    assert page.voice.text() == "From outside the way in stops here: Port 4500 answers."
+    assert page.voice.text() == "From outside the way in stops here: port 4500."
     assert "Broken. " in told(page)
     assert not page.running
 

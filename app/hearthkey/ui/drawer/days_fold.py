@@ -11,7 +11,7 @@ from hearthkey.core.sentences import duties as words
 from hearthkey.ui.controls.buttons import Button
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.dates import short_day
-from hearthkey.ui.text import said
+from hearthkey.ui.text import said, spoken
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.theme import Theme
 
@@ -66,7 +66,7 @@ class DaysFold(QWidget):
         if self.names is None:  # made when it is first wanted: hundreds of lines take their time to be laid out
             lines = [
                 self.tr("{title}, by {day}").format(
-                    title="" if one.chosen is None else one.chosen.title, day=short_day(one.act_on)
+                    title="" if one.chosen is None else spoken(one.chosen.title), day=short_day(one.act_on)
                 )
                 for one in self._found.duties
             ]

@@ -75,6 +75,7 @@ class DaysPage(Page):
         self.show_foot()
         self.foot.addWidget(self.calendar)
         self.folds: list[DaysFold] = []
+        self._stops: list[Button] = []
         self._unfolded: set[tuple[Act, bool]] = set()
         self.follow(errands.seen, self.show_snapshot)
         if errands.last is not None:
@@ -96,7 +97,7 @@ class DaysPage(Page):
             self._list.addLayout(inset(Label(self.theme, Role.BODY_STRONG, self.tr("What can wait"))))
         for one in gathered(found.later):
             self._put(one, wants=False, rule=True, able=able)
-        for before, after in pairwise([*self.buttons, self.calendar.button]):
+        for before, after in pairwise([*self._stops, self.calendar.button]):
             QWidget.setTabOrder(before, after)
 
     def _put(self, one: Duty | More, *, wants: bool, rule: bool, able: bool) -> None:
@@ -110,6 +111,7 @@ class DaysPage(Page):
         fold.turned.connect(lambda on: self._unfolded.add(which) if on else self._unfolded.discard(which))
         self._list.addWidget(fold)
         self.folds.append(fold)
+        self._stops.append(fold.button)
 
     def _open(self, found: Days) -> None:
         minutes, count = sum(MINUTES[one.act] for one in found.now), len(found.now)
@@ -124,7 +126,7 @@ class DaysPage(Page):
             self.opening.speak(self.tr("Nothing to do."))
 
     def _clear(self) -> None:
-        self.buttons, self.folds = [], []
+        self.buttons, self.folds, self._stops = [], [], []
         while (item := self._list.takeAt(0)) is not None:
             _drop(item.widget(), item.layout())
 
@@ -150,6 +152,7 @@ class DaysPage(Page):
         row.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
         self._list.addLayout(row)
         self.buttons.append(button)
+        self._stops.append(button)
 
     def _deed(self, duty: Duty) -> str:
         return {
