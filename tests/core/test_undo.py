@@ -6,6 +6,8 @@ from dataclasses import replace
 
 import pytest
 
+from hearthkey.core.adopted import Whose
+from hearthkey.core.connect_choices import ConnectChoices
 from hearthkey.core.household import Household
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.target import By, Target
@@ -21,6 +23,8 @@ STOPPED = Standing(holds={"0a": NOW})
 NAMED = replace(HOUSEHOLD, name="Quince House")
 FULL = replace(HOUSEHOLD, tunnel="full")
 ELSEWHERE = replace(HOUSEHOLD, gateway_host="door.quince.example")
+UNSAID, SAID = Whose("Somebody", "ines-phone", None), Whose("Ines", "phone", NOW)
+BY_ITSELF = ConnectChoices(by_itself=True)
 OURS = Template("Rules", GATEWAY, "rules", "conf", "on")
 
 
@@ -48,6 +52,8 @@ def settings(before: Household, after: Household) -> Deed:
         (Standing(calls={"": "Ines"}), NOTHING, Kind.CALL),
         (NOTHING, Standing(gone={3: NOW}), Kind.GONE),
         (Standing(gone={3: NOW}), NOTHING, Kind.NOT_GONE),
+        (Standing(whose={"1001": UNSAID}), Standing(whose={"1001": SAID}), Kind.NAMED),
+        (Standing(choices={"": ConnectChoices()}), Standing(choices={"": BY_ITSELF}), Kind.CHOICES),
         (STOPPED, STOPPED, None),
     ],
 )
@@ -101,3 +107,21 @@ def test_only_what_the_gateway_reads_is_held_by_a_delivery() -> None:
         assert hindrance(deed(NOTHING, kept), kept, DELIVERED, None) == code
     told = Standing(languages={"odile": "de"}, calls={"": "Ines"}, gone={1: NOW})
     assert hindrance(deed(NOTHING, told), told, Marks(44, NOW, 9), 44) is None
+
+
+def test_a_name_is_taken_back_until_its_device_has_another_pass() -> None:
+    """Broken if it fails: a bundle is made for somebody who then has no such device, or a slip stays for nothing."""
+    named = Standing(whose={"1001": SAID})
+    marks = replace(MARKS, devices={"1001": "a7k2", "1003": "c9n4"})
+    one = replace(deed(Standing(whose={"1001": UNSAID}), named), marks=marks)
+    assert hindrance(one, named, replace(marks, delivered=NOW, handed_over=7), 44) is None
+    for device, code in (("c9n4", None), ("a7k2", "undo-named-since")):
+        assert hindrance(one, named, replace(marks, devices={**marks.devices, "2001": device}), None) == code
+
+
+def test_choices_for_profiles_are_taken_back_until_a_bundle_leaves() -> None:
+    """Broken if it fails: the app says that phones connect when asked to, and one connects by itself."""
+    chosen = Standing(choices={"": BY_ITSELF})
+    one = deed(Standing(choices={"": ConnectChoices()}), chosen)
+    assert hindrance(one, chosen, DELIVERED, 44) is None
+    assert hindrance(one, chosen, GIVEN, None) == "undo-handed-over-since"

@@ -11,6 +11,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from hearthkey.core.connect_choices import BY_GATEWAY, ConnectChoices
 from hearthkey.core.copies import Came, Copy, CopyFile, CopyWay
 from hearthkey.core.diary import first_misfit
 from hearthkey.core.errors import Refused
@@ -20,6 +21,7 @@ from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.passes import State
 from hearthkey.core.plans import Changes
 from hearthkey.core.target import By, Target
+from hearthkey.services import choosing_connect
 from hearthkey.services.enrolling import EnrolRequest
 from hearthkey.services.settling import SettleRequest
 from hearthkey.services.undo_values import standing_of
@@ -168,6 +170,24 @@ def test_a_new_change_ends_what_could_be_done_again(home: Home, undoing: Undoing
         undoing.redo()
 
 
+def test_choices_for_profiles_go_back_and_forth_in_words(home: Home, undoing: Undoing) -> None:
+    """Broken if it fails: a Wi-Fi that was named by a slip stands readable in every profile that follows."""
+    register, clock = home.house.register, home.house.clock
+    away = ConnectChoices(by_itself=True, own_wifi=("attic",), signer=BY_GATEWAY)
+    undoing.watch(lambda: choosing_connect.keep(register, clock, away))
+    assert words(undoing) == ("Undo: the choices for configuration profiles", None)
+    undoing.undo()
+    assert register.connect_choices() == ConnectChoices()
+    assert last(home) == ("undo", "The change of the choices for configuration profiles was taken back.")
+    undoing.redo()
+    assert register.connect_choices() == away
+    assert last(home) == ("redo", "The change of the choices for configuration profiles was made again after all.")
+    home.hand_over("Ines phone")
+    with pytest.raises(Refused, match="undo-handed-over-since"):
+        undoing.undo()
+    assert register.connect_choices() == away
+
+
 def test_what_changes_nothing_is_not_remembered(home: Home, undoing: Undoing) -> None:
     """Broken if it fails: the way back is full of steps that do nothing."""
     undoing.watch(home.house.listing.sign_anew)
@@ -234,11 +254,14 @@ def do(home: Home, deed: int, number: int) -> object:
         template,
         lambda: house.sheeting.choose_language(device.split()[0], tuple(Language)[number % 3]),
         lambda: house.sheeting.choose_call(f"{number}" if number % 3 else ""),
+        lambda: choosing_connect.keep(
+            house.register, house.clock, ConnectChoices(by_itself=bool(number % 2), own_wifi=(f"attic {number}",))
+        ),
     )
     return house.undoing.watch(deeds[deed])
 
 
-@pytest.mark.parametrize("deed", range(7))
+@pytest.mark.parametrize("deed", range(8))
 def test_every_deed_is_remembered_and_taken_back(home: Home, deed: int) -> None:
     """Broken if it fails: the walk below walks through deeds that nothing remembers."""
     before = standing_of(home.house.register)
@@ -261,7 +284,7 @@ def cottage(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Home]:
 
 
 @settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck), derandomize=True)
-@given(st.lists(st.tuples(st.integers(0, 6), st.integers(1, 8), st.integers(0, 2)), max_size=10))
+@given(st.lists(st.tuples(st.integers(0, 7), st.integers(1, 8), st.integers(0, 2)), max_size=10))
 def test_whatever_was_done_taking_it_back_leads_to_where_it_began(
     cottage: Home, walk: list[tuple[int, int, int]]
 ) -> None:

@@ -43,6 +43,20 @@ class ToBeNamed:
     not_after: datetime
 
 
+@dataclass(frozen=True)
+class Whose:
+    """Whose device a pass is that was made elsewhere.
+
+    Args:
+        person, device: as they are shown; what the take-over called them while nobody has said.
+        named: when somebody said it, UTC, or None.
+    """
+
+    person: str
+    device: str
+    named: datetime | None
+
+
 _STAND_INS = {2: Reason.KEY_COMPROMISE, 9: Reason.AFFILIATION_CHANGED, 10: Reason.KEY_COMPROMISE}
 _LISTED = frozenset({2, 9, 10})
 

@@ -7,6 +7,8 @@ from dataclasses import dataclass, field, fields, replace
 from datetime import datetime
 from enum import StrEnum
 
+from hearthkey.core.adopted import Whose
+from hearthkey.core.connect_choices import ConnectChoices
 from hearthkey.core.household import Household
 from hearthkey.core.pack_options import PackOptions
 from hearthkey.core.renewal import Visit
@@ -34,6 +36,8 @@ class Kind(StrEnum):
     VISIT_CALLED_OFF = "visit-called-off"
     GONE = "gone"
     NOT_GONE = "not-gone"
+    NAMED = "named"
+    CHOICES = "choices"
 
 
 class Final(StrEnum):
@@ -65,6 +69,8 @@ class Standing:
         calls: whom to call.
         gone: since when copies are gone, UTC, by number.
         visits: whom, by the visit.
+        whose: passes that were made elsewhere, by serial.
+        choices: for configuration profiles.
     """
 
     holds: Mapping[str, datetime] = field(default_factory=dict)
@@ -76,6 +82,8 @@ class Standing:
     calls: Mapping[str, str] = field(default_factory=dict)
     gone: Mapping[int, datetime] = field(default_factory=dict)
     visits: Mapping[Visit, str] = field(default_factory=dict)
+    whose: Mapping[str, Whose] = field(default_factory=dict)
+    choices: Mapping[str, ConnectChoices] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -87,12 +95,19 @@ class Marks:
         delivered: when a delivery was last finished, UTC, or None.
         handed_over: how many passes had been handed over.
         revoked: serials of passes that are withdrawn for good.
+        devices: what the device of each pass is known by, by serial.
     """
 
     list_number: int
     delivered: datetime | None
     handed_over: int
     revoked: frozenset[str] = frozenset()
+    devices: Mapping[str, str] = field(default_factory=dict)
+
+    def passes_with(self, serial: str) -> frozenset[str]:
+        """Serials of all passes of the device that a pass is for."""
+        known = self.devices.get(serial)
+        return frozenset(one for one, device in self.devices.items() if device == known)
 
 
 @dataclass(frozen=True)
@@ -156,6 +171,8 @@ def kind_of(before: Standing, after: Standing) -> Kind | None:
         (Kind.OPTIONS, before.options or after.options),
         (Kind.LANGUAGE, before.languages or after.languages),
         (Kind.CALL, before.calls or after.calls),
+        (Kind.NAMED, before.whose or after.whose),
+        (Kind.CHOICES, before.choices or after.choices),
     )
     return next((kind for kind, there in simple if there), None)
 
@@ -173,12 +190,15 @@ def hindrance(deed: Deed, now: Standing, seen: Marks, list_there: int | None) ->
         return "undo-changed-since"
     if holds and list_there is not None and list_there >= deed.marks.list_number:
         return "undo-in-force"
+    if any(seen.passes_with(one) != deed.marks.passes_with(one) for one in deed.after.whose):
+        return "undo-named-since"
     reaches = {
         one.reach
         for key, before in deed.before.settings.items()
         for one in touched(before, deed.after.settings.get(key, before))
     }
-    if reaches & {Reach.BUNDLES, Reach.NEWCOMERS} and seen.handed_over != deed.marks.handed_over:
+    in_bundles = bool(reaches & {Reach.BUNDLES, Reach.NEWCOMERS} or deed.before.choices)
+    if in_bundles and seen.handed_over != deed.marks.handed_over:
         return "undo-handed-over-since"
     at_the_gateway = (
         bool(reaches & {Reach.BUNDLES, Reach.GATEWAY})

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import Protocol
 
-from hearthkey.core.adopted import Adopted, ToBeNamed
+from hearthkey.core.adopted import Adopted, ToBeNamed, Whose
 from hearthkey.services.ports import NewPass
 from hearthkey.services.sheet_ports import SheetChange, SheetRegister
 
@@ -60,8 +61,8 @@ class AdoptChange(SheetChange, Protocol):
     def note_listed(self, serial: str, listed: int) -> None:
         """Keep the reason that a list taken over gave, where it is none of `core.revocation.Reason`."""
 
-    def name_device(self, serial: str, person: str, device: str, now: datetime) -> None:
-        """Say whose device a pass is, with all passes of the same device."""
+    def name_device(self, serial: str, whose: Whose) -> None:
+        """Say whose device a pass is, or that nobody has said it after all, with all passes of the same device."""
 
 
 class AdoptRegister(SheetRegister, Protocol):
@@ -69,6 +70,9 @@ class AdoptRegister(SheetRegister, Protocol):
 
     def to_be_named(self) -> list[ToBeNamed]:
         """Passes of which nobody has said yet whose they are."""
+
+    def whose(self) -> Mapping[str, Whose]:
+        """Whose every pass is that was made elsewhere, by serial."""
 
     def change(self) -> AbstractContextManager[AdoptChange]:
         """Begin a transaction."""

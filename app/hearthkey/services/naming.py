@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from hearthkey.core import names
-from hearthkey.core.adopted import ToBeNamed
+from hearthkey.core.adopted import ToBeNamed, Whose
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import possessive
 from hearthkey.core.plans import Changes
@@ -50,6 +50,6 @@ class Naming:
         now, title = self._clock.now(), possessive(person, device)
         sentence = sentences.named(chosen.adopted.serial, title)
         with self._register.change() as change:
-            change.name_device(chosen.adopted.serial, person, device, now)
+            change.name_device(chosen.adopted.serial, Whose(person, device, now))
             note(self._register, change, verb="name-pass", sentence=sentence, now=now)
         return Changes(sentence)

@@ -10,14 +10,14 @@ from hearthkey.core.languages import Language
 from hearthkey.core.passes import Pass
 from hearthkey.core.revocation import Reason
 from hearthkey.core.undo import Deed, Marks, Standing
-from hearthkey.services.renewal_ports import RenewalChange, RenewalRegister
 from hearthkey.services.sheet_ports import SheetRegister
+from hearthkey.services.undo_ports import UndoChange, UndoRegister
 
 THE = ""
 """The key of what there is only one of."""
 
 
-def standing_of(register: RenewalRegister) -> Standing:
+def standing_of(register: UndoRegister) -> Standing:
     """How things stand.
 
     Raises:
@@ -35,6 +35,8 @@ def standing_of(register: RenewalRegister) -> Standing:
         calls={THE: call} if call else {},
         gone=register.copies_gone(),
         visits={one: one.person for one in register.visits()},
+        whose=register.whose(),
+        choices={THE: register.connect_choices()},
     )
 
 
@@ -50,6 +52,7 @@ def marks_of(register: SheetRegister, passes: Sequence[Pass]) -> Marks:
         register.gateway_note().delivered,
         sum(one.handed_over is not None for one in passes),
         frozenset(one.serial for one in register.entries() if one.reason is not Reason.CERTIFICATE_HOLD),
+        {one.serial: one.identity for one in passes},
     )
 
 
@@ -60,7 +63,7 @@ def titles_of(passes: Sequence[Pass], was: Standing, now: Standing, serials: tup
         passes: every pass.
         serials: of those that the verb itself named.
     """
-    touched = {*was.holds, *now.holds, *serials}
+    touched = {*was.holds, *now.holds, *now.whose, *serials}
     met = tuple(dict.fromkeys((*was.visits.values(), *now.visits.values())))
     if met:
         return met
@@ -69,7 +72,7 @@ def titles_of(passes: Sequence[Pass], was: Standing, now: Standing, serials: tup
     return tuple(dict.fromkeys(one.person if people else one.title for one in chosen))
 
 
-def write(change: RenewalChange, deed: Deed, seen: GatewayNote) -> None:
+def write(change: UndoChange, deed: Deed, seen: GatewayNote) -> None:
     """Write everything as it was before, but what is signed.
 
     Args:
@@ -77,10 +80,7 @@ def write(change: RenewalChange, deed: Deed, seen: GatewayNote) -> None:
     """
     before, after = deed.before, deed.after
     if before.targets or after.targets:
-        old, new = before.targets.get(THE), after.targets.get(THE)
-        change.set_target(old)
-        if old is not None and new is not None and replace(old, reload="") == replace(new, reload=""):
-            change.note_gateway(seen)
+        _aim(change, deed, seen)
     for options in before.options.values():
         change.set_pack_options(options)
     for name in after.templates:
@@ -92,11 +92,22 @@ def write(change: RenewalChange, deed: Deed, seen: GatewayNote) -> None:
     if before.calls or after.calls:
         change.keep_whom_to_call(before.calls.get(THE, ""))
     _meet(change, deed)
+    for serial, whose in before.whose.items():
+        change.name_device(serial, whose)
+    for choices in before.choices.values():
+        change.keep_connect_choices(choices)
     for number in before.gone.keys() | after.gone.keys():
         change.tidy_copy(number, before.gone.get(number))
 
 
-def _meet(change: RenewalChange, deed: Deed) -> None:
+def _aim(change: UndoChange, deed: Deed, seen: GatewayNote) -> None:
+    old, new = deed.before.targets.get(THE), deed.after.targets.get(THE)
+    change.set_target(old)
+    if old is not None and new is not None and replace(old, reload="") == replace(new, reload=""):
+        change.note_gateway(seen)
+
+
+def _meet(change: UndoChange, deed: Deed) -> None:
     for visit in deed.after.visits.keys() - deed.before.visits.keys():
         change.drop_visit(visit.person, visit.day)
     for visit in deed.before.visits.keys() - deed.after.visits.keys():

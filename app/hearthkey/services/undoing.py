@@ -22,10 +22,10 @@ from hearthkey.core.undo import DEPTH, Deed, Final, Marks, Standing, differences
 from hearthkey.services.listing import Listing
 from hearthkey.services.opening import Keyholder
 from hearthkey.services.ports import Clock, Progress, silent
-from hearthkey.services.renewal_ports import RenewalRegister
 from hearthkey.services.settling import Settling, request_for
 from hearthkey.services.sheet_ports import SheetChange
 from hearthkey.services.superseding import Superseding
+from hearthkey.services.undo_ports import UndoRegister
 from hearthkey.services.undo_values import marks_of, standing_of, titles_of, write
 from hearthkey.services.writing_diary import check_clock, note
 
@@ -66,7 +66,7 @@ class Undoing:
 
     def __init__(
         self,
-        register: RenewalRegister,
+        register: UndoRegister,
         keyholder: Keyholder,
         clock: Clock,
         listing: Listing,
@@ -138,7 +138,7 @@ class Undoing:
 
         Raises:
             Refused: undo-nothing, those of what is final, undo-changed-since, undo-in-force, undo-handed-over-since,
-                undo-delivered-since; and as stop, let in and settle.
+                undo-delivered-since, undo-named-since; and as stop, let in and settle.
             Unavailable: as register and vault.
         """
         if not self._back:
@@ -199,6 +199,8 @@ class Undoing:
             raise Refused("undo-handed-over-since")
         if code == "undo-delivered-since":
             raise Refused("undo-delivered-since")
+        if code == "undo-named-since":
+            raise Refused("undo-named-since", title=deed.titles[0])
         raise Refused("undo-changed-since")
 
     def _marks(self) -> Marks:

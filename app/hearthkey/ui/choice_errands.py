@@ -22,10 +22,10 @@ class ChoiceErrands(SuccessionErrands):
         self._ask(work, context, then, None)
 
     def keep_connect_choices(self, chosen: ConnectChoices) -> None:
-        """Keep a choice; whatever is written after this follows it."""
+        """Keep a choice, which can be taken back; whatever is written after this follows it."""
 
         def work() -> None:
             house = self._here()
             choosing_connect.keep(house.register, house.clock, chosen)
 
-        self._ask(work, self, lambda _none: None, None)
+        self._remembered(work, self, lambda _none: None, None)

@@ -136,3 +136,18 @@ def test_what_is_known_to_go_wrong_stands_beside(phone: Scene) -> None:
     assert all(trap in told for trap in traps)
     phone.page.panel.rest.warn(())
     assert not any(trap in phone.page.panel.rest.text() for trap in traps)
+
+
+@pytest.mark.parametrize("last", [ConnectChoices(by_itself=True)])
+def test_what_was_taken_back_is_shown_and_what_is_typed_stays(phone: Scene) -> None:
+    """If this failed, Ctrl+Z would change what the next profile says and not what is shown; or eat half a name."""
+    choices, last = phone.page.left.rows.choices, phone.errands.last
+    assert last is not None
+    QTest.keyClicks(choices.wifis, "att")
+    phone.page.show_snapshot(last)
+    assert choices.wifis.text() == "att"
+    phone.errands.chosen_last = ConnectChoices(signer=BY_GATEWAY)
+    phone.page.show_snapshot(last)
+    assert choices.signed.value() == BY_GATEWAY
+    assert not choices.wifis.isVisible()
+    assert phone.errands.calls == []

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Mapping
 from datetime import datetime
 from typing import TYPE_CHECKING, Protocol
 
@@ -10,8 +11,15 @@ from hearthkey.adapters.register import rows
 from hearthkey.core.errors import Bug
 
 if TYPE_CHECKING:  # a list of devices does without
-    from hearthkey.core.adopted import Adopted, ToBeNamed
+    from hearthkey.core.adopted import Adopted, ToBeNamed, Whose
     from hearthkey.services.ports import NewPass
+
+
+KNOW_PERSON = (
+    "INSERT INTO person (name, folded) VALUES (?, ?) ON CONFLICT (folded) DO UPDATE SET name = excluded.name "
+    "WHERE id NOT IN (SELECT person FROM device)"
+)
+"""A name that nobody has, because it was given by a slip and taken back, may be spelled otherwise."""
 
 
 class Opened(Protocol):
@@ -36,6 +44,20 @@ class AdoptReads:
             ToBeNamed(Adopted(str(serial), str(subject), str(file)), str(label), rows.moment(int(str(ends))))
             for serial, subject, file, label, ends in found
         ]
+
+    def whose(self: Opened) -> Mapping[str, Whose]:
+        """See the port."""
+        from hearthkey.core.adopted import Whose  # noqa: PLC0415 - a list of devices does without
+
+        found = self._all(
+            "SELECT adopted.serial, person.name, device.label, adopted.named FROM adopted "
+            "JOIN pass ON pass.serial = adopted.serial JOIN device ON device.id = pass.device "
+            "JOIN person ON person.id = device.person"
+        )
+        return {
+            str(serial): Whose(str(person), str(label), None if named is None else rows.moment(int(str(named))))
+            for serial, person, label, named in found
+        }
 
 
 class Does(Protocol):
@@ -68,25 +90,22 @@ class AdoptWrites:
         """See the port."""
         self._do("INSERT INTO listed_reason VALUES (?, ?)", serial, listed)
 
-    def name_device(self: Does, serial: str, person: str, device: str, now: datetime) -> None:
+    def name_device(self: Does, serial: str, whose: Whose) -> None:
         """See the port."""
-        self._do(
-            "INSERT INTO person (name, folded) VALUES (?, ?) ON CONFLICT (folded) DO NOTHING",
-            person,
-            person.casefold(),
-        )
+        folded = whose.person.casefold()
+        self._do(KNOW_PERSON, whose.person, folded)
         changed = self._do(
             "UPDATE device SET person = (SELECT id FROM person WHERE folded = ?), label = ?, folded = ? "
             "WHERE id = (SELECT device FROM pass WHERE serial = ?)",
-            person.casefold(),
-            device,
-            device.casefold(),
+            folded,
+            whose.device,
+            whose.device.casefold(),
             serial,
         )
         named = self._do(
             "UPDATE adopted SET named = ? WHERE serial IN (SELECT other.serial FROM pass AS other "
             "JOIN pass AS one ON one.device = other.device WHERE one.serial = ?)",
-            int(now.timestamp()),
+            None if whose.named is None else int(whose.named.timestamp()),
             serial,
         )
         if changed.rowcount != 1 or named.rowcount < 1:

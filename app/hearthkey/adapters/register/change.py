@@ -7,7 +7,7 @@ import sqlite3
 from datetime import datetime
 from typing import TYPE_CHECKING
 
-from hearthkey.adapters.register.adopted_rows import AdoptWrites
+from hearthkey.adapters.register.adopted_rows import KNOW_PERSON, AdoptWrites
 from hearthkey.adapters.register.choice_rows import ChoiceWrites
 from hearthkey.adapters.register.copy_rows import CopyWrites
 from hearthkey.adapters.register.deputy_rows import DeputyWrites
@@ -130,11 +130,7 @@ class SqliteChange(
         self._do("INSERT INTO certificate VALUES (?, ?, ?)", about.serial, new.certificate, new.sealed)
 
     def _device(self, about: Pass) -> int:
-        self._do(
-            "INSERT INTO person (name, folded) VALUES (?, ?) ON CONFLICT (folded) DO NOTHING",
-            about.person,
-            _folded(about.person),
-        )
+        self._do(KNOW_PERSON, about.person, _folded(about.person))
         person = self._do("SELECT id FROM person WHERE folded = ?", _folded(about.person)).fetchone()[0]
         known = self._do(
             "SELECT id FROM device WHERE person = ? AND folded = ? AND identity = ?",

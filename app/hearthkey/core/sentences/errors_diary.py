@@ -71,6 +71,10 @@ REFUSED: dict[str, tuple[str, str]] = {
         "This is not taken back any more: a bundle was handed over since.",
         "Change the settings by hand; the app then says whose device needs a new bundle.",
     ),
+    "undo-named-since": (
+        "This is not taken back any more: {title} has got another pass under that name since.",
+        "Give the device a pass under its right name, and revoke those of {title}.",
+    ),
     "undo-delivered-since": (
         "This is not taken back any more: the gateway has it since the last delivery.",
         "Change it by hand, and deliver that.",

@@ -23,6 +23,8 @@ _UNDO: dict[Kind | Final, str] = {
     Kind.VISIT_CALLED_OFF: "Undo: call off a visit to {name}",
     Kind.GONE: "Undo: a copy of {whom} is gone",
     Kind.NOT_GONE: "Undo: a copy of {whom} is not gone",
+    Kind.NAMED: "Undo: name {whom}",
+    Kind.CHOICES: "Undo: the choices for configuration profiles",
     Final.ENROLLED: "Undo: a pass for {whom}",
     Final.RENEWED: "Undo: renew {whom}",
     Final.REPLACED: "Undo: replace a device by {whom}",
@@ -49,6 +51,8 @@ _REDO: dict[Kind, str] = {
     Kind.VISIT_CALLED_OFF: "Redo: call off a visit to {name}",
     Kind.GONE: "Redo: a copy of {whom} is gone",
     Kind.NOT_GONE: "Redo: a copy of {whom} is not gone",
+    Kind.NAMED: "Redo: name {whom}",
+    Kind.CHOICES: "Redo: the choices for configuration profiles",
 }
 
 _UNDONE: dict[Kind, str] = {
@@ -65,6 +69,8 @@ _UNDONE: dict[Kind, str] = {
     Kind.VISIT_CALLED_OFF: "Calling off the visit to {name} was taken back.",
     Kind.GONE: "That a copy of {whom} is gone was taken back.",
     Kind.NOT_GONE: "That a copy of {whom} is not gone was taken back.",
+    Kind.NAMED: "Naming {whom} was taken back. Nobody has said whose it is.",
+    Kind.CHOICES: "The change of the choices for configuration profiles was taken back.",
 }
 
 _REDONE: dict[Kind, str] = {
@@ -81,6 +87,8 @@ _REDONE: dict[Kind, str] = {
     Kind.VISIT_CALLED_OFF: "The visit to {name} was called off again after all.",
     Kind.GONE: "That a copy of {whom} is gone was said again after all.",
     Kind.NOT_GONE: "That a copy of {whom} is not gone was said again after all.",
+    Kind.NAMED: "{whom} was named again after all.",
+    Kind.CHOICES: "The change of the choices for configuration profiles was made again after all.",
 }
 
 

@@ -158,9 +158,13 @@ class HandOver(QWidget):
             self.panel.rest.mention_own(mentioned=bool(forms))
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
-        """Go back where the pass does not wait any more, whoever did that."""
+        """Go back where the pass does not wait any more, whoever did that; show choices that were taken back."""
         one = self.leaving.chosen
-        if one is not None and self.isVisible() and one.serial not in sight(snapshot).waiting:
+        if one is None or not self.isVisible():
+            return
+        if one.serial in sight(snapshot).waiting:
+            self._errands.connect_choices(self, self.left.rows.choices.follow)
+        else:
             self._ways.back.emit()  # which leaves whatever is on screen
 
     def hideEvent(self, event: QHideEvent) -> None:  # noqa: N802 - Qt's name

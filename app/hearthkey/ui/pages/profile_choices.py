@@ -84,6 +84,11 @@ class ProfileChoices(QWidget):
         self.signed.take(kept.signer)
         self._ask()
 
+    def follow(self, kept: ConnectChoices) -> None:
+        """Show what is kept where that became another; what is being typed stays."""
+        if kept != self._kept:
+            self.show_choices(kept)
+
     def settle(self) -> bool:
         """Take what is typed and chosen as it stands.
 
