@@ -7,6 +7,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from hearthkey.core.connect_choices import ConnectChoices
 from hearthkey.services.settling import SettleRequest
 from hearthkey.ui.leading import Leading
 from hearthkey.ui.window import Window
@@ -58,3 +59,16 @@ def test_what_is_final_says_why_and_makes_way(window: Window, qtbot: QtBot) -> N
     action(window, "Undo").trigger()
     qtbot.waitUntil(lambda: action(window, "Undo").text() == "Undo: whom to call")
     assert "its key exists on the device alone" in window.footer.text()
+
+
+def test_choices_for_profiles_are_in_the_menu_and_go_back(window: Window, qtbot: QtBot) -> None:
+    """Broken if it fails: whoever chose by a slip how phones connect hears of no way back."""
+    errands, kept = window.outside.errands, list[ConnectChoices]()
+    errands.keep_connect_choices(ConnectChoices(by_itself=True))
+    qtbot.waitUntil(lambda: action(window, "Undo").text() == "Undo: the choices for configuration profiles")
+    QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: not action(window, "Undo").isEnabled())
+    errands.connect_choices(window, kept.append)
+    qtbot.waitUntil(lambda: bool(kept))
+    assert kept == [ConnectChoices()]
+    assert window.footer.text() == "The change of the choices for configuration profiles was taken back."
