@@ -34,13 +34,23 @@ SCENES: dict[str, tuple[list[str], str | None, str | None]] = {
     "carrier.example": ([net.SHUT], "100.64.3.4", "address-shared"),
     "elsewhere.example": (["192.0.2.88"], net.GOOD, "name-differs"),
     "mixed.example": ([net.GOOD, "2001:db8:192::1"], None, "port-partly"),
+    "quiet.example": ([net.GOOD, net.GATEWAY_6], None, None),
+    "narrow.example": ([net.GOOD, net.GATEWAY_6], None, None),
 }
-"""Where a name leads, what the router says of itself, and what is broken first."""
+"""Where a name leads, what the router says of itself, and what is broken first.
+
+The last two are good names at bad times: a router that swallows all ICMP, and a road for small packets only.
+"""
+LARGEST = 1280
+"""Octets of a packet that every road of IPv6 takes whole (RFC 8200 section 5)."""
+
+Seen = tuple[dict[str, Chain], list[bytes]]
+"""What was found of each name, and every packet."""
 
 
 @pytest.fixture(scope="module")
-def chains(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[dict[str, Chain], bytes]]:
-    """All of them, asked at the same time from one laptop outside; and every packet that came and went there."""
+def chains(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Seen]:
+    """All of them, asked from one laptop outside, most at the same time; and every packet that came and went there."""
     with at_home(tmp_path_factory.mktemp("way-in") / "data") as home, net.neighbourhood(ca_mark(home)) as made:
         made.names.update({name: addresses for name, (addresses, _, _) in SCENES.items()})
         servers = tmp_path_factory.mktemp("names") / "resolv.conf"
@@ -53,10 +63,15 @@ def chains(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[dict[str,
             with made.away.inside():
                 return verb.walk(plan, lambda _: None)
 
+        *at_once, quiet, narrow = plans
         with made.away.ear("eth0") as ear, ThreadPoolExecutor(len(plans)) as crew:
-            found = dict(zip(SCENES, crew.map(walk, plans), strict=True))
+            asked = [*crew.map(walk, at_once)]
+            for plan, time in ((quiet, made.quiet), (narrow, made.narrow)):
+                with time():
+                    asked.append(walk(plan))
+            found = dict(zip(SCENES, asked, strict=True))
             ear.settimeout(0)
-            yield found, net.capture(_waiting(ear))
+            yield found, _waiting(ear)
 
 
 def _waiting(ear: socket.socket) -> list[bytes]:
@@ -69,7 +84,7 @@ def _waiting(ear: socket.socket) -> list[bytes]:
 
 
 @pytest.mark.parametrize("name", SCENES)
-def test_what_is_really_broken_is_named(chains: tuple[dict[str, Chain], bytes], name: str) -> None:
+def test_what_is_really_broken_is_named(chains: Seen, name: str) -> None:
     """The householder would be sent to the wrong box."""
     chain, expected = chains[0][name], SCENES[name][2]
     assert chain.side is Side.OUTSIDE
@@ -82,7 +97,7 @@ def test_what_is_really_broken_is_named(chains: tuple[dict[str, Chain], bytes], 
     assert not chain.proves_way_in
 
 
-def test_the_half_that_works_is_told_apart(chains: tuple[dict[str, Chain], bytes]) -> None:
+def test_the_half_that_works_is_told_apart(chains: Seen) -> None:
     """One forwarded port would hide the other, and the change of addresses would not be seen."""
     half, good, six = (chains[0][name] for name in ("half.example", "good.example", "six.example"))
     assert half.broken is not None
@@ -92,10 +107,17 @@ def test_the_half_that_works_is_told_apart(chains: tuple[dict[str, Chain], bytes
     assert {one.place: one.finding for one in six.links}[Place.REWRITTEN] == "rewritten-none"
 
 
-def test_every_packet_on_the_wire_is_what_it_says(chains: tuple[dict[str, Chain], bytes], tmp_path: Path) -> None:
+def test_no_packet_of_the_check_is_too_large(chains: Seen) -> None:
+    """Over a narrow road the check would call a way in broken that is none, for nobody says that a packet was cut."""
+    sent = [one for one in chains[1] if net.udp_target(one) in {500, 4500}]
+    assert len(sent) > 40
+    assert max(map(len, sent)) <= LARGEST
+
+
+def test_every_packet_on_the_wire_is_what_it_says(chains: Seen, tmp_path: Path) -> None:
     """What really went over the wire would differ from what was tried on paper."""
     path = tmp_path / "wire.pcap"
-    path.write_bytes(chains[1])
+    path.write_bytes(net.capture(chains[1]))
     seen = [needs("tshark"), "-r", str(path), "-Y"]
     names = ("isakmp.version", "isakmp.exchangetype", "isakmp.notify.msgtype")
     shown = ["isakmp", "-T", "fields", *(word for name in names for word in ("-e", name))]

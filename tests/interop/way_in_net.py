@@ -11,7 +11,7 @@ import socket
 import struct
 import threading
 from collections.abc import Callable, Iterator
-from contextlib import ExitStack, contextmanager
+from contextlib import ExitStack, contextmanager, suppress
 from dataclasses import dataclass
 
 import dns.message
@@ -19,7 +19,7 @@ import dns.rdatatype
 import dns.rrset
 
 from tests.formats import ike_scapy as scapy
-from tests.interop.networks import GATE_AT_HOME, Networks, Place, networks, new_namespace
+from tests.interop.networks import GATE_AT_HOME, OUTER, STRANGER, Networks, Place, counters, networks, new_namespace
 from tests.judges import needs
 
 GATEWAY, OTHER_DEVICE, INNER_SHUT, INNER_OPEN = "198.51.100.20", "198.51.100.30", "198.51.100.40", "198.51.100.41"
@@ -57,6 +57,26 @@ table ip way {{
     }}
 }}
 """
+_FILTER = """
+table inet quiet {
+    counter swallowed {
+    }
+    chain before {
+        type filter hook prerouting priority -300;
+        meta l4proto icmp counter name swallowed drop
+        meta l4proto ipv6-icmp icmpv6 type != { nd-neighbor-solicit, nd-neighbor-advert } counter name swallowed drop
+    }
+    chain behind {
+        type filter hook postrouting priority 300;
+        meta l4proto icmp counter name swallowed drop
+        meta l4proto ipv6-icmp icmpv6 type != { nd-neighbor-solicit, nd-neighbor-advert } counter name swallowed drop
+    }
+}
+"""
+NARROW = 1400
+"""Octets of the largest packet that the road between router and laptop takes."""
+_IP_MTU_DISCOVER, _IP_PMTUDISC_DO, _IP_MTU = 10, 2, 14
+"""Numbers of ip(7) that Python has no names for."""
 
 
 @dataclass(frozen=True)
@@ -65,11 +85,50 @@ class Neighbourhood:
 
     Args:
         away: where the laptop is.
+        gate: the router before the home.
+        home: the network behind it.
         names: addresses by name.
     """
 
     away: Place
+    gate: Place
+    home: Place
     names: dict[str, list[str]]
+
+    @contextmanager
+    def quiet(self) -> Iterator[None]:
+        """Let the router swallow all ICMP but what IPv6 finds its neighbours with (RFC 4861), and see that it does."""
+        self.gate.run(needs("nft"), "-f", "-", given=_FILTER)
+        with self.away.sock(4, socket.SOCK_DGRAM) as knocking:
+            # Nobody listens there, so the router would say so (RFC 1122 section 3.2.2.1).
+            _until(lambda: knocking.sendto(b".", (SHUT, 9)), lambda: counters(self.gate, "inet quiet")["swallowed"] > 0)
+        yield
+        self.gate.run(needs("nft"), "delete", "table", "inet", "quiet")
+
+    @contextmanager
+    def narrow(self) -> Iterator[None]:
+        """Let the road between router and laptop take small packets only, and see that it does (RFC 1191)."""
+        self.gate.ip(f"link set {OUTER} mtu {NARROW}\n")
+        with self.home.sock(4, socket.SOCK_DGRAM) as large:
+            large.setsockopt(socket.IPPROTO_IP, _IP_MTU_DISCOVER, _IP_PMTUDISC_DO)
+            large.connect((STRANGER[4], 9))
+            _until(lambda: _try(large, bytes(1440)), lambda: large.getsockopt(socket.IPPROTO_IP, _IP_MTU) == NARROW)
+        yield
+        self.gate.ip(f"link set {OUTER} mtu 1500\n")
+
+
+def _until(act: Callable[[], object], true: Callable[[], bool]) -> None:
+    """Do something again and again until something holds."""
+    for _ in range(1000):
+        act()
+        if true():
+            return
+    raise AssertionError("it never came to be so")
+
+
+def _try(sock: socket.socket, data: bytes) -> None:
+    with suppress(OSError):  # what it is sent for
+        sock.send(data)
 
 
 Answer = Callable[[bytes, tuple[str, int], tuple[str, int]], bytes]
@@ -162,7 +221,7 @@ def neighbourhood(mark: bytes) -> Iterator[Neighbourhood]:
         undone.callback(Served(gateway(mark), *gate_ends).close)
         undone.callback(Served(camera, *_ports(made.home, 4, OTHER_DEVICE)).close)
         undone.callback(Served(name_server(known), named).close)
-        yield Neighbourhood(made.away, known)
+        yield Neighbourhood(made.away, made.gate, made.home, known)
 
 
 def _ports(place: Place, family: int, address: str) -> list[socket.socket]:
@@ -186,6 +245,12 @@ def _join(made: Networks, deep: Place) -> None:
     made.home.run(needs("sysctl"), "-q", "-p", "-", given="net.ipv4.ip_forward = 1\n")
     made.rules(_ROUTER)
     made.home.run(needs("nft"), "-f", "-", given=_INNER_ROUTER)
+
+
+def udp_target(packet: bytes) -> int | None:
+    """The UDP port that an IP packet goes to; None for anything else. Nothing here has IPv6 extension headers."""
+    start, protocol = ((packet[0] & 0x0F) * 4, packet[9]) if packet[0] >> 4 == 4 else (40, packet[6])
+    return int.from_bytes(packet[start + 2 : start + 4], "big") if protocol == socket.IPPROTO_UDP else None
 
 
 def capture(packets: list[bytes]) -> bytes:
