@@ -20,7 +20,8 @@ def way_out(cottage: Cottage, monkeypatch: pytest.MonkeyPatch) -> FakeWayOut:
     both(world, gate([bytes(20)]))
 
     def reaching(house: House) -> Reaching:
-        return Reaching(house.register, house.clock, house.dice, world.names, world.datagrams, world.dials)
+        outside = (world.names, world.datagrams, world.dials)
+        return Reaching(house.register, house.clock, house.dice, *outside, house.bundling.open)
 
     monkeypatch.setattr(House, "reaching", property(reaching))
     return world

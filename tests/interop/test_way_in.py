@@ -15,7 +15,7 @@ from hearthkey.adapters.clock import SystemClock
 from hearthkey.adapters.name_servers import NameServers
 from hearthkey.adapters.way_out import dial, open_datagrams
 from hearthkey.core.reach.chain import Chain, Place, Side
-from hearthkey.services.reach_links import CheckPlan
+from hearthkey.services.reach_plan import CheckPlan
 from hearthkey.services.reaching import CheckRequest, Reaching
 from tests.fakes.home import at_home
 from tests.interop import way_in_net as net
@@ -56,7 +56,8 @@ def chains(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Seen]:
         servers = tmp_path_factory.mktemp("names") / "resolv.conf"
         servers.write_text("nameserver 127.0.0.1\n", encoding="ascii")
         house = home.house
-        verb = Reaching(house.register, SystemClock(), house.dice, NameServers(servers), open_datagrams, dial)
+        outside = (NameServers(servers), open_datagrams, dial)
+        verb = Reaching(house.register, SystemClock(), house.dice, *outside, house.bundling.open)
         plans = [verb.prepare(CheckRequest(host=name, router=router)) for name, (_, router, _) in SCENES.items()]
 
         def walk(plan: CheckPlan) -> Chain:

@@ -20,7 +20,7 @@ from hearthkey.core.reach.scopes import Address
 from hearthkey.formats import pem
 from hearthkey.formats.web_front import server_block
 from hearthkey.services import reach_front
-from hearthkey.services.reach_links import CheckPlan
+from hearthkey.services.reach_plan import CheckPlan
 from hearthkey.services.reach_ports import Failure, Stream
 from hearthkey.services.reaching import CheckRequest
 from tests.fakes.clock import NOW

@@ -80,7 +80,9 @@ def world_of(home: Home, names: Answers | None = None, here: dict[int, str] | No
 def reaching(home: Home, world: FakeWayOut) -> Reaching:
     """The verb in that network."""
     house = home.house
-    return Reaching(house.register, house.clock, house.dice, world.names, world.datagrams, world.dials)
+    return Reaching(
+        house.register, house.clock, house.dice, world.names, world.datagrams, world.dials, house.bundling.open
+    )
 
 
 def both(world: FakeWayOut, answer: Answer, address: str = HOME) -> None:

@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from hearthkey.bootstrap.rooms import Basics
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
+    from hearthkey.core.bundle import Bundle
+    from hearthkey.core.passes import Pass
     from hearthkey.core.reach.clashes import CommonRange
     from hearthkey.formats.sheet import Block
+    from hearthkey.services.bundling import Bundling
     from hearthkey.services.forwarding import Forwarding
     from hearthkey.services.moving import Moving
     from hearthkey.services.network_planning import NetworkPlanning
@@ -26,7 +29,15 @@ def common_networks() -> tuple[CommonRange, ...]:
     return common_networks.read((resources() / "networks" / "common.toml").read_bytes())
 
 
-class ReachRoom(Basics):
+class Rooms(Basics, Protocol):
+    """The rooms that this one stands on."""
+
+    @property
+    def bundling(self) -> Bundling:
+        """Opens and writes bundles."""
+
+
+class ReachRoom(Rooms):
     """The network plan's part of a house."""
 
     @cached_property
@@ -57,7 +68,10 @@ class ReachRoom(Basics):
         from hearthkey.adapters.way_out import dial, open_datagrams
         from hearthkey.services.reaching import Reaching
 
-        return Reaching(self.register, self.clock, self.dice, NameServers(), open_datagrams, dial)
+        def opens(chosen: Pass) -> Bundle:
+            return self.bundling.open(chosen)  # what that takes is loaded only where there is a web front
+
+        return Reaching(self.register, self.clock, self.dice, NameServers(), open_datagrams, dial, opens)
 
     @cached_property
     def print_blocks(self) -> Callable[[Iterable[Block]], bytes]:

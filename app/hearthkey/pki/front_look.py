@@ -1,7 +1,8 @@
-"""Looks at a web front as somebody without a certificate: what it shows, whom it asks for, and what time it has."""
+"""Looks at a web front as somebody without a certificate, and comes to it as a device of the household."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -10,9 +11,11 @@ from typing import Protocol
 
 from cryptography.hazmat.primitives.serialization import Encoding
 from OpenSSL import SSL
+from OpenSSL.crypto import X509
 
+from hearthkey.core.bundle import Credential
 from hearthkey.core.names import as_address
-from hearthkey.pki import read
+from hearthkey.pki import keys, read
 
 _CHUNK = 1 << 14
 _MOST_TURNS = 60
@@ -20,6 +23,10 @@ _MOST_TURNS = 60
 _LONGEST_HEAD = 1 << 14
 _CERTIFICATE_REQUEST = b"certificate request"
 """How OpenSSL calls the state in which it has read one (SSL_state_string_long)."""
+_ALERT = "alert"
+"""In what OpenSSL says of an error that the other side told."""
+_STATUS = re.compile(rb"HTTP/1\.[01] ([2-5][0-9]{2})\b")
+"""RFC 9112 section 4; none of those that more follows on."""
 
 
 class Stream(Protocol):
@@ -53,6 +60,21 @@ class FrontSeen:
     date: datetime | None = None
 
 
+@dataclass(frozen=True)
+class Entered:
+    """How a device fared.
+
+    Args:
+        status: of HTTP; None where no answer came.
+        failed: what went wrong, in OpenSSL's words; empty where nothing did.
+        turned_away: whether the front itself ended the handshake, or what followed, with an alert.
+    """
+
+    status: int | None = None
+    failed: str = ""
+    turned_away: bool = False
+
+
 def subjects(certificates: Iterable[bytes]) -> tuple[bytes, ...]:
     """The subjects of certificates, DER, as a server names CAs (RFC 8446 section 4.2.4)."""
     return tuple(read.load(one).subject.public_bytes() for one in certificates)
@@ -66,8 +88,7 @@ def look(stream: Stream, host: str) -> FrontSeen:
     Args:
         host: what the front is called, A-labels or an address.
     """
-    context = SSL.Context(SSL.TLS_METHOD)
-    context.set_min_proto_version(SSL.TLS1_2_VERSION)
+    context = _context()
     context.set_verify(SSL.VERIFY_NONE)
     asked: list[bool] = []
 
@@ -76,10 +97,7 @@ def look(stream: Stream, host: str) -> FrontSeen:
             asked.append(True)
 
     context.set_info_callback(state)
-    line = SSL.Connection(context, None)
-    if as_address(host) is None:
-        line.set_tlsext_host_name(host.encode("ascii"))
-    line.set_connect_state()
+    line = _line(context, host)
     try:
         _shake(line, stream)
     except (OSError, SSL.Error) as error:
@@ -90,8 +108,61 @@ def look(stream: Stream, host: str) -> FrontSeen:
         chain=tuple(one.public_bytes(Encoding.DER) for one in chain),
         asks=bool(asked),
         names=tuple(one.der() for one in line.get_client_ca_list()),
-        date=_date(line, stream, host),
+        date=_date(_answer(line, stream, f"HEAD / {_head(host)}")[0]),
     )
+
+
+def enter(stream: Stream, host: str, certificate: bytes, credential: Credential) -> Entered:
+    """Shake hands as a device, and ask for the first page.
+
+    Args:
+        host: as in `look`.
+        certificate: what the front has to show, DER: the device is shown to nobody else. In either version of TLS
+            the front shows it, and proves its key, before the device is asked to (RFC 8446 section 2, RFC 5246
+            section 7.3).
+        credential: the device's.
+
+    Raises:
+        Refused: key-unreadable, key-type-unknown, certificate-unreadable; none for what this app made.
+    """
+
+    def known(_line: SSL.Connection, shown: X509, _error: int, depth: int, _fine: int) -> bool:
+        return depth > 0 or shown.to_cryptography().public_bytes(Encoding.DER) == certificate
+
+    context = _context()
+    context.set_verify(SSL.VERIFY_PEER, known)
+    context.use_certificate(read.load(credential.certificate))
+    context.use_privatekey(keys.load(credential.key))
+    line = _line(context, host)
+    try:
+        _shake(line, stream)
+    except (OSError, SSL.Error) as error:
+        return Entered(failed=_words(error), turned_away=_ALERT in _words(error))
+    head, failed = _answer(line, stream, f"GET / {_head(host)}")
+    status = _STATUS.match(head)
+    if status is not None:
+        return Entered(int(status[1]))
+    return Entered(failed=failed, turned_away=_ALERT in failed)
+
+
+def _context() -> SSL.Context:
+    made = SSL.Context(SSL.TLS_METHOD)
+    made.set_min_proto_version(SSL.TLS1_2_VERSION)
+    return made
+
+
+def _line(context: SSL.Context, host: str) -> SSL.Connection:
+    line = SSL.Connection(context, None)
+    if as_address(host) is None:
+        line.set_tlsext_host_name(host.encode("ascii"))
+    line.set_connect_state()
+    return line
+
+
+def _head(host: str) -> str:
+    """What follows the method and the path of a request."""
+    shown = f"[{host}]" if ":" in host else host
+    return f"HTTP/1.1\r\nHost: {shown}\r\nConnection: close\r\n\r\n"
 
 
 def _shake(line: SSL.Connection, stream: Stream) -> None:
@@ -107,12 +178,11 @@ def _shake(line: SSL.Connection, stream: Stream) -> None:
     raise OSError("no end after many turns")
 
 
-def _date(line: SSL.Connection, stream: Stream, host: str) -> datetime | None:
-    """The Date of an answer to HEAD, whatever the answer is; None where there is none."""
-    shown = f"[{host}]" if ":" in host else host
+def _answer(line: SSL.Connection, stream: Stream, request: str) -> tuple[bytes, str]:
+    """What came of a request, as far as its head, and why there was no more."""
     head = b""
     try:
-        line.send(f"HEAD / HTTP/1.1\r\nHost: {shown}\r\nConnection: close\r\n\r\n".encode("ascii"))
+        line.send(request.encode("ascii"))
         _out(line, stream)
         for _ in range(_MOST_TURNS):
             try:
@@ -121,8 +191,13 @@ def _date(line: SSL.Connection, stream: Stream, host: str) -> datetime | None:
                 _in(line, stream)
             if b"\r\n\r\n" in head or len(head) > _LONGEST_HEAD:
                 break
-    except (OSError, SSL.Error):
-        pass  # what came before it broke may be enough
+    except (OSError, SSL.Error) as error:
+        return head, _words(error)  # what came before it broke may be enough
+    return head, ""
+
+
+def _date(head: bytes) -> datetime | None:
+    """The Date of an answer, whatever the answer is; None where there is none."""
     for field in head.partition(b"\r\n\r\n")[0].split(b"\r\n")[1:]:
         name, _, value = field.partition(b":")
         if name.strip().lower() == b"date":

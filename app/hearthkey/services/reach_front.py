@@ -1,4 +1,4 @@
-"""The links of the web front: TCP, TLS, whose certificate it shows, whom it asks for, and its clock."""
+"""The links of the web front: TCP, TLS, whose certificate it shows, whom it asks for and lets in, and its clock."""
 
 from __future__ import annotations
 
@@ -11,14 +11,15 @@ from hearthkey.core.reach.chain import Link, Place, Side, Verdict
 from hearthkey.core.reach.scopes import Address
 from hearthkey.pki import front_look, judge, read
 from hearthkey.pki.front_look import FrontSeen
-from hearthkey.services.reach_links import CheckPlan
+from hearthkey.services import reach_in
+from hearthkey.services.reach_plan import CheckPlan
 from hearthkey.services.reach_ports import Dials, Failure
 
 SECONDS = 3.0
 """For connecting and for all that follows."""
 LARGEST_GAP = 300
 """Seconds that two clocks may differ: less than that spoils no certificate (common practice, no source)."""
-_LATER = (Place.FRONT_TLS, Place.FRONT_CERTIFICATE, Place.FRONT_ASKS)
+_LATER = (Place.FRONT_TLS, Place.FRONT_CERTIFICATE, Place.FRONT_ASKS, Place.FRONT_IN)
 _TIMES = {"certificate-ended", "certificate-not-yet"}
 
 
@@ -45,8 +46,14 @@ def links(plan: CheckPlan, addresses: Sequence[Address], side: Side, dials: Dial
         yield from _unreached(_LATER[1:])
         return
     yield Link(Place.FRONT_TLS, Verdict.OK, "tls-speaks", {"version": seen.version})
-    yield _certificate(plan, seen, now)
+    certificate = _certificate(plan, seen, now)
+    yield certificate
     yield _asks(plan, seen)
+    # Where nobody is asked, getting in shows nothing.
+    if certificate.verdict is Verdict.OK and seen.asks:
+        yield reach_in.link(plan, address, seen.chain[0], dials)
+    else:
+        yield Link(Place.FRONT_IN, Verdict.UNKNOWN, "not-reached")
     yield _clock(seen, now)
 
 

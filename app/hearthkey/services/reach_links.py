@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from hearthkey.core.errors import Fact
 from hearthkey.core.host import IKE_PORT
@@ -17,48 +16,13 @@ from hearthkey.core.transforms import Kind
 from hearthkey.formats.ike_values import Message, Said, WireTransform
 from hearthkey.formats.ike_write import address_mark
 from hearthkey.services.conversing import Heard, Outcome
+from hearthkey.services.reach_plan import CheckPlan
 from hearthkey.services.reach_ports import Answers, Known, Peer
 
 LONGEST_TTL = 300
 """Seconds that an answer about a changing address may be kept; common practice, no source."""
 MOST_ADDRESSES = 4
 """A home has one address of either version, or two while it moves from one line to another."""
-
-
-@dataclass(frozen=True)
-class CheckPlan:
-    """A check about to be made; nothing in it is secret.
-
-    Args:
-        household: whose gateway it is.
-        host: name in A-labels, or address.
-        router: address of the router and its kind, where told.
-        at_home: see `CheckRequest`.
-        proposals: for IKE.
-        hashes: numbers of RFC 7427 section 7.
-        authorities: certificates of the household's CAs, DER.
-        web_front: whether there is one.
-    """
-
-    household: Household
-    host: str
-    router: tuple[Address, Scope] | None
-    at_home: bool
-    proposals: tuple[Proposal, ...]
-    hashes: tuple[int, ...]
-    authorities: tuple[bytes, ...]
-    web_front: bool
-
-    @property
-    def places(self) -> tuple[Place, ...]:
-        """The links that will be told, in the order of the packet."""
-        front = {Place.FRONT, Place.FRONT_TLS, Place.FRONT_CERTIFICATE, Place.FRONT_ASKS}
-        return tuple(one for one in Place if self.web_front or one not in front)
-
-    @property
-    def groups(self) -> tuple[int, ...]:
-        """The key exchange methods on offer, each once."""
-        return tuple(dict.fromkeys(number for one in self.proposals for number in one.groups))
 
 
 def _shown(addresses: Iterable[Address]) -> tuple[str, ...]:

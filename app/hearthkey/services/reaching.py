@@ -3,7 +3,7 @@
 For a shell, in this order (`check` does all three in one thread):
 
     plan = reaching.prepare(CheckRequest(host=None, router=None, at_home=False))   # reads the register; any refusal
-    chain = reaching.walk(plan, told, stop)       # no register, so any thread; at most about ten seconds
+    chain = reaching.walk(plan, told, stop)       # no register, so any thread; at most about eleven seconds
     reaching.keep(chain)                          # writes the register; not where it is read-only
     reaching.last()                               # LastChecks(inside, outside): for the strip on the board
 
@@ -11,7 +11,9 @@ For a shell, in this order (`check` does all three in one thread):
 there will be, in the order of the packet. `stop()` is asked between packets: True ends in `Cancelled`. Words for a
 link, a whole chain and where the laptop stood: `core.sentences.way_in` (`link`, `headline`, `side`).
 
-Nothing here runs by itself. A handful of small packets goes out, nothing is proved to anybody, no key is touched.
+Nothing here runs by itself. A handful of small packets goes out; nothing is proved to the gateway. Only at the web
+front, and only where that has shown the household's own certificate, one device whose bundle waits here is tried; its
+key stays in memory.
 """
 
 from __future__ import annotations
@@ -29,7 +31,7 @@ from hearthkey.services import looking
 from hearthkey.services.hostnames import gateway_host
 from hearthkey.services.pack_files import gateway_key_set
 from hearthkey.services.ports import Clock, Dice
-from hearthkey.services.reach_links import CheckPlan
+from hearthkey.services.reach_plan import CheckPlan, Opens, trial
 from hearthkey.services.reach_ports import CheckRegister, Datagrams, Dials, NameServers, Stop
 from hearthkey.services.reach_walk import Tell, Walk, World
 
@@ -60,13 +62,17 @@ class Reaching:
         names: NameServers,
         datagrams: Datagrams,
         dials: Dials,
+        opens: Opens,
     ) -> None:
         self._register = register
         self._clock = clock
+        self._opens = opens
         self._world = World(clock, dice, names, datagrams, dials)
 
     def prepare(self, request: CheckRequest) -> CheckPlan:
         """Decide what will be asked; nothing leaves this computer.
+
+        Where the household has a web front, a bundle that waits is opened; a closed keyring is no error.
 
         Raises:
             Refused: no-household, router-address-odd; host-empty, host-too-long, host-malformed, gateway-unreachable.
@@ -74,7 +80,9 @@ class Reaching:
         household, gateway = self._register.household(), self._register.gateway()
         if household is None or gateway is None:
             raise Refused("no-household")
-        passes = looking.living(tuple(self._register.passes()), self._clock.now())
+        now = self._clock.now()
+        passes = looking.living(tuple(self._register.passes()), now)
+        web_front = bool(self._register.pack_options().web_upstream)
         sets = tuple(key_set(name) for name in sorted({one.key_set for one in passes})) or (gateway_key_set(gateway),)
         return CheckPlan(
             household=household,
@@ -84,11 +92,12 @@ class Reaching:
             proposals=tuple(one for one in offered(sets) if one.protocol is Protocol.IKE),
             hashes=tuple(dict.fromkeys(SIGNINGS[one.key_type].hash_number for one in sets)),
             authorities=tuple(one.certificate for one in self._register.authorities()),
-            web_front=bool(self._register.pack_options().web_upstream),
+            web_front=web_front,
+            trial=trial(passes, now, self._opens) if web_front else None,
         )
 
     def walk(self, plan: CheckPlan, told: Tell, stop: Stop = lambda: False) -> Chain:
-        """Ask, at most about ten seconds long.
+        """Ask, at most about eleven seconds long.
 
         Args:
             told: hears each link once, as soon as it is known; from this thread.

@@ -17,7 +17,7 @@ from hearthkey.core.reach.plan import NetworkPlan
 from hearthkey.formats.sheet import Block
 from hearthkey.services.moving import MoveRequest
 from hearthkey.services.network_planning import PlanRequest
-from hearthkey.services.reach_links import CheckPlan
+from hearthkey.services.reach_plan import CheckPlan
 from hearthkey.services.reaching import CheckRequest, Reaching
 from hearthkey.ui.kind_errands import KindErrands
 from hearthkey.ui.tasks import Failed, Then

@@ -25,6 +25,7 @@ class Place(StrEnum):
     FRONT_TLS = "front-tls"
     FRONT_CERTIFICATE = "front-certificate"
     FRONT_ASKS = "front-asks"
+    FRONT_IN = "front-in"
     CLOCK = "clock"
 
 

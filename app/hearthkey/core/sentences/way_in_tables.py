@@ -15,6 +15,7 @@ PLACES: dict[str, str] = {
     "front-tls": "The web front encrypts",
     "front-certificate": "The web front is yours",
     "front-asks": "The web front asks who is there",
+    "front-in": "A device gets in there",
     "clock": "The gateway’s clock is right",
 }
 
@@ -31,6 +32,7 @@ STOPS: dict[str, str] = {
     "front-tls": "how the web front encrypts",
     "front-certificate": "the web front’s certificate",
     "front-asks": "whom the web front asks for",
+    "front-in": "whom the web front lets in",
     "clock": "the gateway’s clock",
 }
 """How the headline calls the link that is to be looked at."""
@@ -244,6 +246,27 @@ FINDINGS: dict[str, tuple[str, str, str]] = {
         "It lets anybody in without asking for a certificate.",
         "The pages of the home stand open to everybody.",
         "Close the port at the router now. Then deliver the settings and let the web front read them anew.",
+    ),
+    "in-opens": ("It let {device} ({person}) in, whose bundle waits here.", "", ""),
+    "in-refused": (
+        "It turned {device} ({person}) away, whose bundle waits here: {seen}.",
+        "Other devices may be turned away too: its stop list or its clock may be old.",
+        "Deliver the household’s settings to the gateway and let the web front read them anew.",
+    ),
+    "in-misnamed": (
+        "It lets devices in, but does not answer to {host}.",
+        "People see an error where the page of the home should be.",
+        "Deliver the household’s settings to the gateway and let the web front read them anew.",
+    ),
+    "in-no-page": (
+        "It let {device} ({person}) in, but the page behind it does not answer: {seen}.",
+        "People see an error where the page of the home should be.",
+        "See whether the page of the home runs, and whether the web front knows its address.",
+    ),
+    "in-untried": (
+        "No bundle waits here that could be tried.",
+        "Nothing is wrong with that.",
+        "Let one device open the pages of the home.",
     ),
     # The clock.
     "clock-right": ("The web front’s clock and this laptop’s are {seconds} seconds apart.", "", ""),
