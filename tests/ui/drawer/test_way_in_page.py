@@ -11,7 +11,7 @@ from pytestqt.qtbot import QtBot
 from hearthkey.core.reach.chain import Chain, LastChecks, Side, Verdict
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.drawer.way_in_page import WayInPage
-from hearthkey.ui.gallery.reach_states import stopped_chain
+from hearthkey.ui.gallery.reach_states import stopped_chain, turned_away_chain
 from hearthkey.ui.strip_words import WAY_IN, lamps
 from hearthkey.ui.theme.signs import Sign
 from hearthkey.ui.theme.theme import Theme
@@ -67,6 +67,17 @@ def test_each_link_is_shown_as_soon_as_it_is_known(qtbot: QtBot, theme: Theme, e
     assert page.voice.text() == "From outside the way in stops here: port 4500."
     assert "Broken. " in told(page)
     assert not page.running
+
+
+def test_a_device_that_is_turned_away_is_told_with_whose_it_is(
+    qtbot: QtBot, theme: Theme, errands: FakeErrands
+) -> None:
+    """Broken: the last link of the web front is not shown, or nobody learns which device was tried."""
+    page = opened(qtbot, theme, errands)
+    assert errands.last is not None
+    page.show_chain(turned_away_chain(errands.last))
+    assert page.voice.text() == "From outside the way in stops here: whom the web front lets in."
+    assert "Broken. It turned a device away whose bundle waits here: laptop (Tomasz), HTTP 400." in told(page)
 
 
 def test_a_check_can_be_stopped(qtbot: QtBot, theme: Theme, errands: FakeErrands) -> None:

@@ -247,9 +247,9 @@ FINDINGS: dict[str, tuple[str, str, str]] = {
         "The pages of the home stand open to everybody.",
         "Close the port at the router now. Then deliver the settings and let the web front read them anew.",
     ),
-    "in-opens": ("It let {device} ({person}) in, whose bundle waits here.", "", ""),
+    "in-opens": ("It let a device in whose bundle waits here: {device} ({person}).", "", ""),
     "in-refused": (
-        "It turned {device} ({person}) away, whose bundle waits here: {seen}.",
+        "It turned a device away whose bundle waits here: {device} ({person}), {seen}.",
         "Other devices may be turned away too: its stop list or its clock may be old.",
         "Deliver the household’s settings to the gateway and let the web front read them anew.",
     ),
@@ -259,7 +259,7 @@ FINDINGS: dict[str, tuple[str, str, str]] = {
         "Deliver the household’s settings to the gateway and let the web front read them anew.",
     ),
     "in-no-page": (
-        "It let {device} ({person}) in, but the page behind it does not answer: {seen}.",
+        "It let a device in, {device} ({person}), but the page behind it does not answer: {seen}.",
         "People see an error where the page of the home should be.",
         "See whether the page of the home runs, and whether the web front knows its address.",
     ),

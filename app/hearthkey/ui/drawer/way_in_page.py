@@ -90,7 +90,10 @@ class WayInPage(Page):
             self.foot.addLayout(inset(part))
         self.trouble.hide()
         self.caution.speak(
-            self.tr("A few small packets go to the gateway from this laptop. Nothing is proved to anybody.")
+            self.tr(
+                "A few small packets go to the gateway from this laptop. "
+                "At your own web front, one device whose bundle waits here is tried."
+            )
         )
         row = QHBoxLayout()
         row.addWidget(self.commit)

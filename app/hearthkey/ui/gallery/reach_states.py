@@ -92,10 +92,36 @@ def stopped_chain(seen: Snapshot) -> Chain:
     return Chain("home.quince.example", seen.at, Side.OUTSIDE, links)
 
 
+def turned_away(window: Window) -> None:
+    """Everything is in order but the last: the web front lets no device in."""
+    found = _way_in(window)
+    if found is not None:
+        page, seen = found
+        page.show_chain(turned_away_chain(seen))
+
+
+def turned_away_chain(seen: Snapshot) -> Chain:
+    """A check from outside that stops at the last link of the web front."""
+    until = {"host": "home.quince.example", "until": "2028-05-12"}
+    tried = {"person": "Tomasz", "device": "laptop", "seen": "HTTP 400"}
+    links = (
+        *_FITS,
+        Link(Place.TRUST, Verdict.OK, "trust-ours"),
+        Link(Place.FRONT, Verdict.OK, "front-answers", {**_THERE, "port": 443}),
+        Link(Place.FRONT_TLS, Verdict.OK, "tls-speaks", {"version": "TLSv1.3"}),
+        Link(Place.FRONT_CERTIFICATE, Verdict.OK, "certificate-ours", until),
+        Link(Place.FRONT_ASKS, Verdict.OK, "asks-ours"),
+        Link(Place.FRONT_IN, Verdict.BROKEN, "in-refused", tried),
+        Link(Place.CLOCK, Verdict.OK, "clock-right", {"seconds": 0}),
+    )
+    return Chain("home.quince.example", seen.at, Side.OUTSIDE, links)
+
+
 STATES = {
     "way-in": (unchecked, PLAIN[:2]),
     "way-in-walking": (walking, PLAIN[:2]),
     "way-in-stopped": (stopped, PLAIN + SPECIAL[:2]),
+    "way-in-turned-away": (turned_away, PLAIN[:2]),
     "network-plan": (network, PLAIN + SPECIAL[:2]),
     "forwarding-sheet": (forwarding, PLAIN + SPECIAL[:1]),
 }
