@@ -5980,9 +5980,9 @@
         <translation>&amp;Anhalten</translation>
     </message>
     <message>
-        <source>A few small packets go to the gateway from this laptop. Nothing is proved to anybody.</source>
+        <source>A few small packets go to the gateway from this laptop. At your own web front, one device whose bundle waits here is tried.</source>
         <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
-        <translation>Ein paar kleine Pakete gehen von diesem Laptop an das Gateway. Niemandem wird etwas nachgewiesen.</translation>
+        <translation>Von diesem Laptop gehen ein paar kleine Pakete an das Gateway. An deiner eigenen Webfassade wird ein Gerät ausprobiert, dessen Bündel hier wartet.</translation>
     </message>
     <message>
         <source>At home it shows whether the gateway answers at all.</source>
@@ -7726,6 +7726,11 @@
         <source>A device began on {day} that it does not know, so nobody could stop that one with it.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>Am {day} hat ein Gerät begonnen, das darin fehlt, darum könnte es damit niemand sperren.</translation>
+    </message>
+    <message>
+        <source>A device gets in there</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Ein Gerät kommt dort hinein</translation>
     </message>
     <message>
         <source>A device picks one of them, and most are not home.</source>
@@ -9483,6 +9488,11 @@
         <translation>Gib dem Gerät einen neuen Pass.</translation>
     </message>
     <message>
+        <source>Give the device a pass under its right name, and revoke those of {title}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Gib dem Gerät einen Pass unter seinem richtigen Namen, und widerrufe die von {title}.</translation>
+    </message>
+    <message>
         <source>Give the devices their new bundles first; the gateway’s certificate follows in the succession.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Gib zuerst den Geräten ihre neuen Bündel; das Zertifikat des Gateways folgt in der Nachfolge.</translation>
@@ -9968,9 +9978,24 @@
         <translation>Es ist zu viel für Codes: {size} Byte.</translation>
     </message>
     <message>
+        <source>It let a device in whose bundle waits here: {device} ({person}).</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sie hat ein Gerät eingelassen, dessen Bündel hier wartet: {device} ({person}).</translation>
+    </message>
+    <message>
+        <source>It let a device in, {device} ({person}), but the page behind it does not answer: {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sie hat ein Gerät eingelassen, {device} ({person}), aber die Seite dahinter antwortet nicht: {seen}.</translation>
+    </message>
+    <message>
         <source>It lets anybody in without asking for a certificate.</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>Es lässt alle hinein, ohne nach einem Zertifikat zu fragen.</translation>
+    </message>
+    <message>
+        <source>It lets devices in, but does not answer to {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sie lässt Geräte ein, hört aber nicht auf {host}.</translation>
     </message>
     <message>
         <source>It need not say so; only a device that gets in shows it.</source>
@@ -10021,6 +10046,11 @@
         <source>It trusts this household</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>Es vertraut diesem Haushalt</translation>
+    </message>
+    <message>
+        <source>It turned a device away whose bundle waits here: {device} ({person}), {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sie hat ein Gerät abgewiesen, dessen Bündel hier wartet: {device} ({person}), {seen}.</translation>
     </message>
     <message>
         <source>It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.</source>
@@ -10738,6 +10768,11 @@
         <translation>Namen oder Adressen, unter denen das Gateway früher erreicht wurde und auf die es noch hört, als eigene Kennungen (RFC 7296 section 3.5): eine Liste, die meist leer ist.</translation>
     </message>
     <message>
+        <source>Naming {whom} was taken back. Nobody has said whose it is.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Das Benennen von {whom} wurde zurückgenommen. Noch hat niemand gesagt, wem es gehört.</translation>
+    </message>
+    <message>
         <source>Network plan</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Netzplan</translation>
@@ -10786,6 +10821,11 @@
         <source>No address was changed on the way.</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>Unterwegs wurde keine Adresse geändert.</translation>
+    </message>
+    <message>
+        <source>No bundle waits here that could be tried.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Hier wartet kein Bündel, das sich ausprobieren ließe.</translation>
     </message>
     <message>
         <source>No certificate of a gateway was recognised.</source>
@@ -11378,6 +11418,11 @@
         <translation>Öffnungen durch Geräte</translation>
     </message>
     <message>
+        <source>Other devices may be turned away too: its stop list or its clock may be old.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Auch andere Geräte werden vielleicht abgewiesen: Ihre Sperrliste ist womöglich alt, oder ihre Uhr geht nach.</translation>
+    </message>
+    <message>
         <source>Other home subnets</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>Andere Subnetze zu Hause</translation>
@@ -11441,6 +11486,11 @@
         <source>People run down, time runs across. Each line is a device: it begins when its pass was made and ends when the pass does.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Personen stehen untereinander, die Zeit läuft quer. Jede Linie ist ein Gerät: Sie beginnt, wenn sein Pass erstellt wird, und endet mit ihm.</translation>
+    </message>
+    <message>
+        <source>People see an error where the page of the home should be.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Statt der Seite von zu Hause sehen alle einen Fehler.</translation>
     </message>
     <message>
         <source>Phones that share their connection give out addresses in {subnet}.</source>
@@ -11586,6 +11636,16 @@
         <source>Redo: call off a visit to {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Wiederholen: einen Besuch bei {name} absagen</translation>
+    </message>
+    <message>
+        <source>Redo: name {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Wiederholen: {whom} benennen</translation>
+    </message>
+    <message>
+        <source>Redo: the choices for configuration profiles</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Wiederholen: die Auswahl für Konfigurationsprofile</translation>
     </message>
     <message>
         <source>Rehearsing the {form}</source>
@@ -11841,6 +11901,11 @@
         <source>See whether the name is spelt right and this computer is in the home network.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Sieh nach, ob der Name richtig geschrieben ist und dieser Computer im Netz zu Hause ist.</translation>
+    </message>
+    <message>
+        <source>See whether the page of the home runs, and whether the web front knows its address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Sieh nach, ob die Seite zu Hause läuft und ob die Webfassade ihre Adresse kennt.</translation>
     </message>
     <message>
         <source>See whether the router at home is on, and whether it forwards to the gateway’s address at home.</source>
@@ -12391,6 +12456,16 @@
         <source>The certificate was not signed by this household’s CA ({seen}). The gateway will not let it in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das Zertifikat wurde nicht von der CA dieses Haushalts signiert ({seen}). Das Gateway wird es nicht einlassen.</translation>
+    </message>
+    <message>
+        <source>The change of the choices for configuration profiles was made again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Die Änderung der Auswahl für Konfigurationsprofile wurde nun doch wieder vorgenommen.</translation>
+    </message>
+    <message>
+        <source>The change of the choices for configuration profiles was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Die Änderung der Auswahl für Konfigurationsprofile wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>The choices for the gateway’s files were changed; they take effect with the next delivery.</source>
@@ -15153,6 +15228,11 @@
         <translation>Das lässt sich nicht mehr zurücknehmen: Das Gateway hat Sperrliste Nr. {number}, also ist es in Kraft.</translation>
     </message>
     <message>
+        <source>This is not taken back any more: {title} has got another pass under that name since.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Das wird nicht mehr zurückgenommen: {title} hat seither unter diesem Namen einen weiteren Pass bekommen.</translation>
+    </message>
+    <message>
         <source>This is the paper of another household ({household}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Das ist das Papier eines anderen Haushalts ({household}).</translation>
@@ -15428,6 +15508,11 @@
         <translation>Rückgängig: {whom} wieder einlassen</translation>
     </message>
     <message>
+        <source>Undo: name {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: {whom} benennen</translation>
+    </message>
+    <message>
         <source>Undo: renew {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rückgängig: {whom} erneuern</translation>
@@ -15451,6 +15536,11 @@
         <source>Undo: take the renewal of {whom} back</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rückgängig: die Erneuerung von {whom} zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Undo: the choices for configuration profiles</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rückgängig: die Auswahl für Konfigurationsprofile</translation>
     </message>
     <message>
         <source>Undo: the choices for the gateway’s files</source>
@@ -17288,6 +17378,11 @@
         <translation>nach wem die Webfassade fragt</translation>
     </message>
     <message>
+        <source>whom the web front lets in</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>wen die Webfassade einlässt</translation>
+    </message>
+    <message>
         <source>with it and a sealed copy, the whole household can be brought back elsewhere.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>mit ihr und einer versiegelten Kopie lässt sich der ganze Haushalt woanders zurückholen.</translation>
@@ -18511,6 +18606,11 @@
         <source>{whom} asks for a new bundle.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>{whom} braucht ein neues Bündel.</translation>
+    </message>
+    <message>
+        <source>{whom} was named again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>{whom} wurde nun doch wieder so benannt.</translation>
     </message>
     <message>
         <source>{whom}: decided here, not yet in force. The gateway holds list no. {number}.</source>

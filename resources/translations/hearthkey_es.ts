@@ -5980,9 +5980,9 @@
         <translation>D&amp;etener</translation>
     </message>
     <message>
-        <source>A few small packets go to the gateway from this laptop. Nothing is proved to anybody.</source>
+        <source>A few small packets go to the gateway from this laptop. At your own web front, one device whose bundle waits here is tried.</source>
         <extracomment>Check the way in: the path that a packet takes from outside, walked while one looks on, and what it showed last.</extracomment>
-        <translation>Unos pocos paquetes de red pequeños van de este portátil a la pasarela. No se demuestra nada ante nadie.</translation>
+        <translation>Desde este portátil van unos pocos paquetes de red pequeños a la pasarela. En tu propia fachada web se prueba un dispositivo cuyo paquete espera aquí.</translation>
     </message>
     <message>
         <source>At home it shows whether the gateway answers at all.</source>
@@ -7726,6 +7726,11 @@
         <source>A device began on {day} that it does not know, so nobody could stop that one with it.</source>
         <extracomment>What a day in the calendar, and a line of the day list, says.</extracomment>
         <translation>El {day} empezó un dispositivo que ahí no consta, así que nadie podría bloquearlo con eso.</translation>
+    </message>
+    <message>
+        <source>A device gets in there</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Un dispositivo entra ahí</translation>
     </message>
     <message>
         <source>A device picks one of them, and most are not home.</source>
@@ -9483,6 +9488,11 @@
         <translation>Da al dispositivo un pase nuevo.</translation>
     </message>
     <message>
+        <source>Give the device a pass under its right name, and revoke those of {title}.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Dale al dispositivo un pase con su nombre correcto y revoca los de {title}.</translation>
+    </message>
+    <message>
         <source>Give the devices their new bundles first; the gateway’s certificate follows in the succession.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Da primero a los dispositivos sus paquetes nuevos; el certificado de la pasarela viene después, en la sucesión.</translation>
@@ -9968,9 +9978,24 @@
         <translation>Es demasiado para códigos: {size} bytes.</translation>
     </message>
     <message>
+        <source>It let a device in whose bundle waits here: {device} ({person}).</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Dejó entrar a un dispositivo cuyo paquete espera aquí: {device} ({person}).</translation>
+    </message>
+    <message>
+        <source>It let a device in, {device} ({person}), but the page behind it does not answer: {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Dejó entrar a un dispositivo, {device} ({person}), pero la página que hay detrás no responde: {seen}.</translation>
+    </message>
+    <message>
         <source>It lets anybody in without asking for a certificate.</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>Deja entrar a cualquiera sin pedir un certificado.</translation>
+    </message>
+    <message>
+        <source>It lets devices in, but does not answer to {host}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Deja entrar a los dispositivos, pero no responde al nombre {host}.</translation>
     </message>
     <message>
         <source>It need not say so; only a device that gets in shows it.</source>
@@ -10021,6 +10046,11 @@
         <source>It trusts this household</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>Confía en este hogar</translation>
+    </message>
+    <message>
+        <source>It turned a device away whose bundle waits here: {device} ({person}), {seen}.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Rechazó a un dispositivo cuyo paquete espera aquí: {device} ({person}), {seen}.</translation>
     </message>
     <message>
         <source>It waits in the tray. The pass that the device has gets in until {day}, and not a day longer.</source>
@@ -10738,6 +10768,11 @@
         <translation>Nombres o direcciones con los que antes se llegaba a la pasarela y a los que aún responde, como identidades propias (RFC 7296 section 3.5): una lista, casi siempre vacía.</translation>
     </message>
     <message>
+        <source>Naming {whom} was taken back. Nobody has said whose it is.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Se retiró el nombre dado a {whom}. Nadie ha dicho aún de quién es.</translation>
+    </message>
+    <message>
         <source>Network plan</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Plan de red</translation>
@@ -10786,6 +10821,11 @@
         <source>No address was changed on the way.</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>Por el camino no se cambió ninguna dirección.</translation>
+    </message>
+    <message>
+        <source>No bundle waits here that could be tried.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Aquí no espera ningún paquete que se pueda probar.</translation>
     </message>
     <message>
         <source>No certificate of a gateway was recognised.</source>
@@ -11378,6 +11418,11 @@
         <translation>Aperturas por dispositivos</translation>
     </message>
     <message>
+        <source>Other devices may be turned away too: its stop list or its clock may be old.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Quizá rechace también a otros dispositivos: su lista de revocación puede ser antigua o su reloj puede ir atrasado.</translation>
+    </message>
+    <message>
         <source>Other home subnets</source>
         <extracomment>What is said of a change before it is made: how many devices it touches.</extracomment>
         <translation>Otras subredes de casa</translation>
@@ -11441,6 +11486,11 @@
         <source>People run down, time runs across. Each line is a device: it begins when its pass was made and ends when the pass does.</source>
         <extracomment>What help says about each spot of the window.</extracomment>
         <translation>Las personas van hacia abajo; el tiempo, de lado a lado. Cada línea es un dispositivo: empieza cuando se creó su pase y termina cuando el pase caduca.</translation>
+    </message>
+    <message>
+        <source>People see an error where the page of the home should be.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>En lugar de la página de casa se ve un error.</translation>
     </message>
     <message>
         <source>Phones that share their connection give out addresses in {subnet}.</source>
@@ -11586,6 +11636,16 @@
         <source>Redo: call off a visit to {name}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Rehacer: cancelar una visita a {name}</translation>
+    </message>
+    <message>
+        <source>Redo: name {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rehacer: poner nombre a {whom}</translation>
+    </message>
+    <message>
+        <source>Redo: the choices for configuration profiles</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Rehacer: lo elegido para los perfiles de configuración</translation>
     </message>
     <message>
         <source>Rehearsing the {form}</source>
@@ -11841,6 +11901,11 @@
         <source>See whether the name is spelt right and this computer is in the home network.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Mira si el nombre está bien escrito y si este ordenador está en la red de casa.</translation>
+    </message>
+    <message>
+        <source>See whether the page of the home runs, and whether the web front knows its address.</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>Mira si la página de casa está en marcha y si la fachada web conoce su dirección.</translation>
     </message>
     <message>
         <source>See whether the router at home is on, and whether it forwards to the gateway’s address at home.</source>
@@ -12391,6 +12456,16 @@
         <source>The certificate was not signed by this household’s CA ({seen}). The gateway will not let it in.</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>El certificado no lo firmó la CA de este hogar ({seen}). La pasarela no lo dejará entrar.</translation>
+    </message>
+    <message>
+        <source>The change of the choices for configuration profiles was made again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Al final se volvió a hacer el cambio de lo elegido para los perfiles de configuración.</translation>
+    </message>
+    <message>
+        <source>The change of the choices for configuration profiles was taken back.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Se retiró el cambio de lo elegido para los perfiles de configuración.</translation>
     </message>
     <message>
         <source>The choices for the gateway’s files were changed; they take effect with the next delivery.</source>
@@ -15153,6 +15228,11 @@
         <translation>Esto ya no se puede deshacer: la pasarela tiene la lista de revocación n.º {number}, así que está en vigor.</translation>
     </message>
     <message>
+        <source>This is not taken back any more: {title} has got another pass under that name since.</source>
+        <extracomment>What an error means for the family, and the one way on.</extracomment>
+        <translation>Esto ya no se retira: desde entonces, {title} tiene otro pase con ese nombre.</translation>
+    </message>
+    <message>
         <source>This is the paper of another household ({household}).</source>
         <extracomment>What an error means for the family, and the one way on.</extracomment>
         <translation>Este es el papel de otro hogar ({household}).</translation>
@@ -15428,6 +15508,11 @@
         <translation>Deshacer: dejar entrar de nuevo a {whom}</translation>
     </message>
     <message>
+        <source>Undo: name {whom}</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: poner nombre a {whom}</translation>
+    </message>
+    <message>
         <source>Undo: renew {whom}</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: renovar {whom}</translation>
@@ -15451,6 +15536,11 @@
         <source>Undo: take the renewal of {whom} back</source>
         <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
         <translation>Deshacer: anular la renovación de {whom}</translation>
+    </message>
+    <message>
+        <source>Undo: the choices for configuration profiles</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Deshacer: lo elegido para los perfiles de configuración</translation>
     </message>
     <message>
         <source>Undo: the choices for the gateway’s files</source>
@@ -17288,6 +17378,11 @@
         <translation>por quién pregunta la fachada web</translation>
     </message>
     <message>
+        <source>whom the web front lets in</source>
+        <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
+        <translation>a quién deja entrar la fachada web</translation>
+    </message>
+    <message>
         <source>with it and a sealed copy, the whole household can be brought back elsewhere.</source>
         <extracomment>What is said when somebody leaves the household. What else to change is common practice, no source.</extracomment>
         <translation>con ella y una copia sellada se puede recuperar todo el hogar en otro lugar.</translation>
@@ -18511,6 +18606,11 @@
         <source>{whom} asks for a new bundle.</source>
         <extracomment>What a change of the household&apos;s settings means, the people first; and what the diary says of it.</extracomment>
         <translation>{whom} necesita un paquete nuevo.</translation>
+    </message>
+    <message>
+        <source>{whom} was named again after all.</source>
+        <extracomment>What is said of taking a change back, and of doing it again.</extracomment>
+        <translation>Al final se volvió a poner nombre a {whom}.</translation>
     </message>
     <message>
         <source>{whom}: decided here, not yet in force. The gateway holds list no. {number}.</source>
