@@ -18,7 +18,8 @@ from hypothesis import strategies as st
 from hearthkey.core import moving
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import FormerHost
-from hearthkey.core.moving import Kind, Move, MovingPlan, Task
+from hearthkey.core.moving import Move, MovingPlan
+from hearthkey.core.moving_steps import Kind, Task
 from hearthkey.core.network import FULL
 from hearthkey.core.sentences import moving as words
 from tests.core.test_settling import COTTAGE, FAMILY, NOW

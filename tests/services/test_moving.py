@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from hearthkey.core.errors import Refused
-from hearthkey.core.moving import Kind, Task
+from hearthkey.core.moving_steps import Kind, Task
 from hearthkey.pki import read
 from hearthkey.services.moving import MoveRequest
 from hearthkey.services.settling import SettleRequest

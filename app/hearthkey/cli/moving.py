@@ -6,7 +6,8 @@ from argparse import Namespace
 
 from hearthkey.cli.teller import Teller
 from hearthkey.core.errors import Refused
-from hearthkey.core.moving import Kind, MovingPlan, Step, Task
+from hearthkey.core.moving import MovingPlan, Step
+from hearthkey.core.moving_steps import Kind, Task
 from hearthkey.core.names import as_address
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import moving as words

@@ -1,109 +1,18 @@
-"""Moving day: what changes when line, router, name, subnet or gateway box do, in the order that cuts nobody off.
-
-The order is common practice with no source, from three facts: a device looks for the host that its bundle names and
-compares it with the certificate (RFC 7296 section 3.5, RFC 4945 section 3.1); what it sends into a split tunnel stands
-in its bundle, and the gateway can only narrow it (RFC 7296 section 2.9); who asks for a name may be told an old answer
-for as long as its TTL (RFC 1035 section 3.2.1). So what is new is made to work beside what is old, devices learn it,
-and only then the old goes.
-"""
+"""Moving day: what a move asks for and of whom, how far it is, and what may be ticked or taken back."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import datetime
-from enum import StrEnum
 
 from hearthkey.core.errors import Refused
 from hearthkey.core.former_hosts import still_use
 from hearthkey.core.household import FormerHost, Household
+from hearthkey.core.moving_steps import RULES, Kind, Task, When
 from hearthkey.core.names import as_address
 from hearthkey.core.network import FULL, Subnet
 from hearthkey.core.passes import LIVING, Pass
-
-
-class Kind(StrEnum):
-    """What is new at home."""
-
-    PROVIDER = "new-provider"
-    ROUTER = "new-router"
-    HOST = "new-host"
-    SUBNET = "new-subnet"
-    BOX = "new-box"
-
-
-class Task(StrEnum):
-    """Something to do, in the order in which it is done."""
-
-    TRY_COPY = "try-copy"
-    LOOK_AT_LINE = "look-at-line"
-    NAME_LEADS = "name-leads"
-    BOTH_NAMES = "both-names"
-    BOTH_HOMES = "both-homes"
-    PREPARE_BOX = "prepare-box"
-    DELIVER = "deliver"
-    NEW_BUNDLES = "new-bundles"
-    SHORT_TTL = "short-ttl"
-    RENUMBER = "renumber"
-    FIXED_ADDRESS = "fixed-address"
-    FORWARD = "forward"
-    POINT_NAME = "point-name"
-    CHECK = "check"
-    PROVE = "prove"
-    LONG_TTL = "long-ttl"
-    NAME_GOES = "name-goes"
-    HOME_GOES = "home-goes"
-    WIPE_BOX = "wipe-box"
-    END_LINE = "end-line"
-
-
-class When(StrEnum):
-    """On which side of the day itself."""
-
-    BEFORE = "before"
-    DAY = "day"
-    AFTER = "after"
-
-
-_P, _R, _H, _S, _B = Kind.PROVIDER, Kind.ROUTER, Kind.HOST, Kind.SUBNET, Kind.BOX
-_EVERY = frozenset(Kind)
-
-
-@dataclass(frozen=True)
-class _Rule:
-    """When a task is there, how long it takes, and what has to be done first if that is there too."""
-
-    kinds: frozenset[Kind]
-    when: When
-    minutes: int
-    needs: tuple[Task, ...] = ()
-    gateway: bool = False
-
-
-_RULES: Mapping[Task, _Rule] = {
-    Task.TRY_COPY: _Rule(_EVERY, When.BEFORE, 5),
-    Task.LOOK_AT_LINE: _Rule(frozenset({_P, _R}), When.BEFORE, 10),
-    Task.NAME_LEADS: _Rule(frozenset({_H}), When.BEFORE, 15),
-    Task.BOTH_NAMES: _Rule(frozenset({_H}), When.BEFORE, 5, (Task.TRY_COPY, Task.NAME_LEADS), gateway=True),
-    Task.BOTH_HOMES: _Rule(frozenset({_S}), When.BEFORE, 5, (Task.TRY_COPY,), gateway=True),
-    Task.PREPARE_BOX: _Rule(frozenset({_B}), When.BEFORE, 60, (Task.TRY_COPY,), gateway=True),
-    Task.DELIVER: _Rule(
-        frozenset({_H, _S, _B}), When.BEFORE, 5, (Task.BOTH_NAMES, Task.BOTH_HOMES, Task.PREPARE_BOX), gateway=True
-    ),
-    Task.NEW_BUNDLES: _Rule(frozenset({_H, _S}), When.BEFORE, 10, (Task.DELIVER,)),
-    Task.SHORT_TTL: _Rule(frozenset({_P}), When.BEFORE, 5, (Task.NAME_LEADS,)),
-    Task.RENUMBER: _Rule(frozenset({_S}), When.DAY, 45, (Task.NEW_BUNDLES,)),
-    Task.FIXED_ADDRESS: _Rule(frozenset({_P, _R, _S, _B}), When.DAY, 10, (Task.RENUMBER,)),
-    Task.FORWARD: _Rule(frozenset({_P, _R, _S, _B}), When.DAY, 10, (Task.FIXED_ADDRESS, Task.DELIVER)),
-    Task.POINT_NAME: _Rule(frozenset({_P}), When.DAY, 10, (Task.SHORT_TTL, Task.NEW_BUNDLES)),
-    Task.CHECK: _Rule(_EVERY, When.DAY, 5, (Task.FORWARD, Task.POINT_NAME, Task.DELIVER)),
-    Task.PROVE: _Rule(_EVERY, When.DAY, 10, (Task.CHECK,)),
-    Task.LONG_TTL: _Rule(frozenset({_P}), When.AFTER, 5, (Task.PROVE,)),
-    Task.NAME_GOES: _Rule(frozenset({_H}), When.AFTER, 10, (Task.NEW_BUNDLES, Task.PROVE), gateway=True),
-    Task.HOME_GOES: _Rule(frozenset({_S}), When.AFTER, 10, (Task.RENUMBER, Task.PROVE), gateway=True),
-    Task.WIPE_BOX: _Rule(frozenset({_B}), When.AFTER, 30, (Task.PROVE,)),
-    Task.END_LINE: _Rule(frozenset({_P}), When.AFTER, 10, (Task.PROVE, Task.NAME_GOES)),
-}
 
 
 @dataclass(frozen=True)
@@ -224,14 +133,14 @@ def plan(
         now: UTC.
     """
     known = tuple(passes)
-    there = [task for task in Task if _RULES[task].kinds & move.kinds]
+    there = [task for task in Task if RULES[task].kinds & move.kinds]
     touched, left = _touched(move, household, known, now), _left(move, household, tuple(former), known, now)
     if not touched:
         there = [task for task in there if task is not Task.NEW_BUNDLES]
     seen = _seen(move, household, tuple(former), left)
     steps = []
     for task in there:
-        rule, whose = _RULES[task], touched if task is Task.NEW_BUNDLES else ()
+        rule, whose = RULES[task], touched if task is Task.NEW_BUNDLES else ()
         steps.append(
             Step(
                 task=task,
@@ -274,7 +183,7 @@ def check_back(planned: MovingPlan, task: Task) -> None:
     if planned.of(task).ticked is None:
         raise Refused("move-step-open", step=task.value)
     for one in planned.steps:
-        if one.ticked is not None and task in _RULES[one.task].needs:
+        if one.ticked is not None and task in RULES[one.task].needs:
             raise Refused("move-step-needed", step=task.value, by=one.task.value)
 
 

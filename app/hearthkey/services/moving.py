@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 
 from hearthkey.core import moving, network
 from hearthkey.core.errors import Refused
-from hearthkey.core.moving import Kind, Move, MovingPlan, Task
+from hearthkey.core.moving import Move, MovingPlan
+from hearthkey.core.moving_steps import Kind, Task
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import moving as sentences
 from hearthkey.services import hostnames

@@ -10,7 +10,8 @@ from PySide6.QtCore import QObject, Signal
 
 from hearthkey.core.errors import HearthkeyError
 from hearthkey.core.forwarding import ForwardingFacts
-from hearthkey.core.moving import MovingPlan, Task
+from hearthkey.core.moving import MovingPlan
+from hearthkey.core.moving_steps import Task
 from hearthkey.core.plans import Changes
 from hearthkey.core.reach.chain import Chain
 from hearthkey.core.reach.plan import NetworkPlan

@@ -9,7 +9,8 @@ from PySide6.QtCore import QObject
 from hearthkey.core import moving
 from hearthkey.core.errors import Refused
 from hearthkey.core.household import FormerHost
-from hearthkey.core.moving import Kind, Move, MovingPlan, Task
+from hearthkey.core.moving import Move, MovingPlan
+from hearthkey.core.moving_steps import Kind, Task
 from hearthkey.core.network import subnet
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import moving as words

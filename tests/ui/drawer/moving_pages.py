@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from hearthkey.core.errors import HearthkeyError
-from hearthkey.core.moving import Kind
+from hearthkey.core.moving_steps import Kind
 from hearthkey.services.moving import MoveRequest
 from hearthkey.ui.drawer.forwarding_page import ForwardingPage
 from hearthkey.ui.drawer.kinds_page import KindsPage

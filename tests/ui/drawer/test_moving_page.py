@@ -11,7 +11,7 @@ from PySide6.QtTest import QSignalSpy, QTest
 from pytestqt.qtbot import QtBot
 
 from hearthkey.core.household import KEYRING
-from hearthkey.core.moving import Kind, Task
+from hearthkey.core.moving_steps import Kind, Task
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.errands import Errands

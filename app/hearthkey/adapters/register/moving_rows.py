@@ -37,7 +37,8 @@ class MovingReads:
 
     def move(self: Asks) -> Move | None:
         """See the port."""
-        from hearthkey.core.moving import Kind, Move, Task  # noqa: PLC0415 - see above
+        from hearthkey.core.moving import Move  # noqa: PLC0415 - see above
+        from hearthkey.core.moving_steps import Kind, Task  # noqa: PLC0415 - see above
 
         kept = _kept(self._one("SELECT value FROM setting WHERE name = ?", _MOVE))
         if not isinstance(kept, dict):

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from hearthkey.core.household import FormerHost
-from hearthkey.core.moving import Kind, Move, MovingPlan, Step, Task, When
+from hearthkey.core.moving import Move, MovingPlan, Step
+from hearthkey.core.moving_steps import Kind, Task, When
 from hearthkey.core.phrases import AND, Listing, Phrase, several
 from hearthkey.core.sentences.diary import day
 from hearthkey.core.sentences.sentence import Sentence

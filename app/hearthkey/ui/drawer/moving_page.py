@@ -9,8 +9,9 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.errors import HearthkeyError
-from hearthkey.core.moving import Kind as New
-from hearthkey.core.moving import MovingPlan, Task
+from hearthkey.core.moving import MovingPlan
+from hearthkey.core.moving_steps import Kind as New
+from hearthkey.core.moving_steps import Task
 from hearthkey.core.names import as_address
 from hearthkey.core.plans import Changes
 from hearthkey.core.sentences import moving as words

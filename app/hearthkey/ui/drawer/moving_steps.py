@@ -7,7 +7,8 @@ from functools import partial
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
-from hearthkey.core.moving import MovingPlan, Step, Task
+from hearthkey.core.moving import MovingPlan, Step
+from hearthkey.core.moving_steps import Task
 from hearthkey.core.sentences import moving as words
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.ui.controls.buttons import Button

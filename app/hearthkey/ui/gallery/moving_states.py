@@ -6,7 +6,8 @@ from datetime import timedelta
 
 from hearthkey.core import moving
 from hearthkey.core.household import FormerHost, Household
-from hearthkey.core.moving import Kind, Move, Task
+from hearthkey.core.moving import Move
+from hearthkey.core.moving_steps import Kind, Task
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.moving_page import MovingPage
 from hearthkey.ui.gallery.looks import PLAIN, SPECIAL
