@@ -16,6 +16,8 @@ from hearthkey.ui.theme.theme import Theme
 GAP = 6
 INSET, AFTER = 14, 8
 """Pixels at the left, behind a hairline, and at the right, before the row's own gap."""
+LINK = 11
+"""Pixels that a link of a chain takes at normal type."""
 
 
 class Lamp(QWidget):
@@ -45,8 +47,9 @@ class Lamp(QWidget):
     def light(self, lit: Lit) -> None:
         """Show a state; what is due is red and strong."""
         self.lit = lit
-        self.setToolTip(lit.told)
+        self.setToolTip(lit.in_full)
         self.setAccessibleName(lit.told)
+        self.setAccessibleDescription("\n".join(words for _sign, words in lit.links))
         self.updateGeometry()
         self.update()
 
@@ -76,7 +79,10 @@ class Lamp(QWidget):
 
     def _fact_width(self) -> float:
         wide = self._theme.fonts.metrics(Role.BODY).horizontalAdvance(self.lit.fact)
-        return GAP + wide if self.lit.fact else 0
+        return GAP + wide + self._links_width() if self.lit.fact else 0
+
+    def _links_width(self) -> float:
+        return GAP + len(self.lit.links) * self._theme.px(LINK) if self.lit.links else 0
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """Its parts, or the room that is left for them."""
@@ -105,7 +111,13 @@ class Lamp(QWidget):
         left = self._before()
         self._write(painter, left, self.lit.word, self._role(), "act" if self.lit.due else "ink")
         if self.shows_fact():
-            self._write(painter, left + self._word_width() + GAP, self.lit.fact, Role.BODY, "ink2")
+            left += self._word_width() + GAP
+            self._write(painter, left, self.lit.fact, Role.BODY, "ink2")
+            left += self._theme.fonts.metrics(Role.BODY).horizontalAdvance(self.lit.fact) + GAP
+            for number, (sign, _words) in enumerate(self.lit.links):
+                middle = QPointF(left + (number + 0.5) * self._theme.px(LINK), self.height() / 2)
+                small = self._theme.fonts.scale * LINK / 20
+                paint_sign(painter, sign, middle, self._theme.tokens, ground=ground, size=small)
         painter.end()
 
     def _write(self, painter: QPainter, left: float, text: str, role: Role, color: str) -> None:

@@ -10,10 +10,11 @@ from PySide6.QtCore import QCoreApplication
 from hearthkey.core.in_force import KNOWN, GatewayState, Standing, house_ends
 from hearthkey.core.outlook import HOUSE_DUE
 from hearthkey.core.phrases import Style
-from hearthkey.core.reach.chain import Chain
+from hearthkey.core.reach.chain import Chain, Verdict
 from hearthkey.core.sentences import gateway as words
+from hearthkey.core.sentences import way_in
 from hearthkey.core.sentences.sentence import Sentence
-from hearthkey.core.sentences.way_in_tables import PLACES
+from hearthkey.core.sentences.way_in_tables import STOPS
 from hearthkey.services.opening import Door
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.dates import short_day, written
@@ -23,6 +24,9 @@ from hearthkey.ui.theme.signs import Sign
 LIST, CERTIFICATE, CLOCK, CHANGES, DELIVERED, KEY = "list", "certificate", "clock", "changes", "delivered", "key"
 WAY_IN = "way in"
 
+LINK_SIGNS = {Verdict.OK: Sign.IN_USE, Verdict.BROKEN: Sign.DUE, Verdict.UNKNOWN: Sign.UNKNOWN}
+"""The sign of a link, wherever the chain is drawn."""
+
 
 @dataclass(frozen=True)
 class Lit:
@@ -31,11 +35,13 @@ class Lit:
     Args:
         sign, word: what is the matter.
         fact: what explains it; the first thing to be left out where there is no room.
+        links: where it is about a chain, a sign and words for each link; painted behind the fact, said in full.
     """
 
     sign: Sign
     word: str
     fact: str = ""
+    links: tuple[tuple[Sign, str], ...] = ()
 
     @property
     def due(self) -> bool:
@@ -46,6 +52,11 @@ class Lit:
     def told(self) -> str:
         """All of it as one text."""
         return f"{self.word} {self.fact}".strip()
+
+    @property
+    def in_full(self) -> str:
+        """The same, with a line for each link."""
+        return "\n".join((self.told, *(words for _sign, words in self.links)))
 
 
 def tr(text: str) -> str:
@@ -159,14 +170,22 @@ def _way_in(snapshot: Snapshot) -> Lit | None:
     if checks.outside is None:
         if checks.inside is None:
             return Lit(Sign.UNKNOWN, tr("way in"), tr("not checked"))
-        return Lit(Sign.NEVER_PROVED, tr("way in"), tr("only from inside, {day}").format(day=_short(checks.inside)))
+        inside = tr("only from inside, {day}").format(day=_short(checks.inside))
+        return Lit(Sign.NEVER_PROVED, tr("way in"), inside, _links(checks.inside))
     broken, told = checks.outside.broken, _short(checks.outside)
     if broken is not None:
-        place = _as_word(said(Sentence(PLACES[broken.place.value], {})))
-        return Lit(Sign.DUE, tr("way in broken"), tr("stops here: {place}, {day}").format(place=place, day=told))
+        place = said(Sentence(STOPS[broken.place.value], {}))
+        stops = tr("stops here: {place}, {day}").format(place=place, day=told)
+        return Lit(Sign.DUE, tr("way in broken"), stops, _links(checks.outside))
     if checks.outside.answered:
-        return Lit(Sign.IN_USE, tr("way in"), tr("from outside, {day}").format(day=told))
-    return Lit(Sign.UNKNOWN, tr("way in"), tr("not known, {day}").format(day=told))
+        return Lit(Sign.IN_USE, tr("way in"), tr("from outside, {day}").format(day=told), _links(checks.outside))
+    return Lit(Sign.UNKNOWN, tr("way in"), tr("not known, {day}").format(day=told), _links(checks.outside))
+
+
+def _links(chain: Chain) -> tuple[tuple[Sign, str], ...]:
+    """A sign and words for each link, in the order of the packet."""
+    told = [(LINK_SIGNS[one.verdict], way_in.link(one)) for one in chain.links]
+    return tuple((sign, f"{said(words.title)}: {said(words.verdict)}") for sign, words in told)
 
 
 def _short(chain: Chain) -> str:

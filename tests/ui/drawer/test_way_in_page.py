@@ -109,7 +109,7 @@ def test_inside_and_outside_are_kept_apart(qtbot: QtBot, theme: Theme, errands: 
         (None, True, Sign.UNKNOWN, "way in not checked"),
         (Side.INSIDE, True, Sign.NEVER_PROVED, "way in only from inside, 12 May 2026"),
         (Side.OUTSIDE, True, Sign.IN_USE, "way in from outside, 12 May 2026"),
-        (Side.OUTSIDE, False, Sign.DUE, "way in broken stops here: port 4500 answers, 12 May 2026"),
+        (Side.OUTSIDE, False, Sign.DUE, "way in broken stops here: port 4500, 12 May 2026"),
     ],
 )
 def test_the_strip_says_what_was_seen_and_when(
@@ -130,6 +130,9 @@ def test_the_strip_says_what_was_seen_and_when(
     real = replace(seen.household, practice=False)
     lit = lamps(replace(seen, household=real, way_in=last[side]))[WAY_IN]
     assert (lit.sign, lit.told) == (sign, word)
+    shown = None if side is None else last[side].inside if side is Side.INSIDE else last[side].outside
+    assert len(lit.links) == (0 if shown is None else len(shown.links))
+    assert ("Port 4500 answers: Broken" in lit.in_full) == (not whole)
     assert WAY_IN not in lamps(seen)
 
 

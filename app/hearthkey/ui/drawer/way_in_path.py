@@ -13,6 +13,7 @@ from hearthkey.core.sentences import way_in as words
 from hearthkey.core.sentences import way_in_tables as tables
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.ui.controls.labels import Prose
+from hearthkey.ui.strip_words import LINK_SIGNS
 from hearthkey.ui.text import said
 from hearthkey.ui.theme.fonts import Role
 from hearthkey.ui.theme.signs import Sign, paint_sign
@@ -20,8 +21,6 @@ from hearthkey.ui.theme.theme import Theme
 
 CELL = 24
 """Side of a sign's cell, in pixels at normal type."""
-
-SIGNS = {Verdict.OK: Sign.IN_USE, Verdict.BROKEN: Sign.DUE, Verdict.UNKNOWN: Sign.UNKNOWN}
 
 
 class Station(QWidget):
@@ -56,7 +55,7 @@ class Station(QWidget):
                 pen.setDashPattern([1.0, 4.0])
             painter.setPen(pen)
             painter.drawLine(middle, QPointF(middle.x(), self.height() + middle.y()))
-        sign = Sign.DRAFT if self._verdict is None else SIGNS[self._verdict]
+        sign = Sign.DRAFT if self._verdict is None else LINK_SIGNS[self._verdict]
         ground = self._theme.color("raised")
         paint_sign(painter, sign, middle, self._theme.tokens, ground=ground, size=unit)
         if self._here:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hearthkey.core.errors import Fact
-from hearthkey.core.reach.chain import Chain, Link, Place, Side, Verdict
+from hearthkey.core.reach.chain import Chain, LastChecks, Link, Place, Side, Verdict
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.drawer.forwarding_page import ForwardingPage
 from hearthkey.ui.drawer.network_page import NetworkPage
@@ -117,7 +119,18 @@ def turned_away_chain(seen: Snapshot) -> Chain:
     return Chain("home.quince.example", seen.at, Side.OUTSIDE, links)
 
 
+def on_the_board(window: Window) -> None:
+    """The strip with the last check from outside: each link a sign, and where it stops in words."""
+    window.ways.back.emit()
+    window.ways.back.emit()
+    seen = window.outside.errands.last
+    if seen is not None and seen.household is not None:
+        real = replace(seen.household, practice=False)
+        window.outside.errands.seen.emit(replace(seen, household=real, way_in=LastChecks(None, stopped_chain(seen))))
+
+
 STATES = {
+    "board-way-in": (on_the_board, PLAIN[:2]),
     "way-in": (unchecked, PLAIN[:2]),
     "way-in-walking": (walking, PLAIN[:2]),
     "way-in-stopped": (stopped, PLAIN + SPECIAL[:2]),
