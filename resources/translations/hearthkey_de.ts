@@ -11488,7 +11488,7 @@
         <translation>Personen stehen untereinander, die Zeit läuft quer. Jede Linie ist ein Gerät: Sie beginnt, wenn sein Pass erstellt wird, und endet mit ihm.</translation>
     </message>
     <message>
-        <source>People see an error where the page of the home should be.</source>
+        <source>Instead of the page of the home, people see that something is wrong.</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>Statt der Seite von zu Hause sehen alle einen Fehler.</translation>
     </message>

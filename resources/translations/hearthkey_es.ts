@@ -11488,7 +11488,7 @@
         <translation>Las personas van hacia abajo; el tiempo, de lado a lado. Cada línea es un dispositivo: empieza cuando se creó su pase y termina cuando el pase caduca.</translation>
     </message>
     <message>
-        <source>People see an error where the page of the home should be.</source>
+        <source>Instead of the page of the home, people see that something is wrong.</source>
         <extracomment>What the check of the way in found, in three parts: what was seen, what it means, what to try next.</extracomment>
         <translation>En lugar de la página de casa se ve un error.</translation>
     </message>

@@ -255,12 +255,12 @@ FINDINGS: dict[str, tuple[str, str, str]] = {
     ),
     "in-misnamed": (
         "It lets devices in, but does not answer to {host}.",
-        "People see an error where the page of the home should be.",
+        "Instead of the page of the home, people see that something is wrong.",
         "Deliver the household’s settings to the gateway and let the web front read them anew.",
     ),
     "in-no-page": (
         "It let a device in, {device} ({person}), but the page behind it does not answer: {seen}.",
-        "People see an error where the page of the home should be.",
+        "Instead of the page of the home, people see that something is wrong.",
         "See whether the page of the home runs, and whether the web front knows its address.",
     ),
     "in-untried": (
