@@ -56,8 +56,11 @@ def _way_in(window: Window) -> tuple[WayInPage, Snapshot] | None:
 
 
 def unchecked(window: Window) -> None:
-    """Nobody has checked yet."""
-    _way_in(window)
+    """Nobody has checked yet: the household as it really is, whatever an earlier state let the panels see."""
+    found = _way_in(window)
+    if found is not None:
+        _, seen = found
+        window.outside.errands.seen.emit(seen)
 
 
 def walking(window: Window) -> None:
