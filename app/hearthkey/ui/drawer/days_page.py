@@ -15,6 +15,7 @@ from hearthkey.core.duties import MINUTES, Act, Duty, agenda
 from hearthkey.core.sentences import duties as words
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.dates import short_day
 from hearthkey.ui.drawer.calendar_file import CalendarFile
@@ -127,8 +128,7 @@ class DaysPage(Page):
 
     def _clear(self) -> None:
         self.buttons, self.folds, self._stops = [], [], []
-        while (item := self._list.takeAt(0)) is not None:
-            _drop(item.widget(), item.layout())
+        empty(self._list)
 
     def _add(self, duty: Duty, *, wants: bool, able: bool) -> None:
         title = Prose(self.theme, Role.BODY_STRONG, said(words.title(duty)), color="act" if wants else "ink")
@@ -200,13 +200,3 @@ class DaysPage(Page):
             Act.SIGN_LIST: self._ways.sign_list.emit,
             Act.RENEW_GATEWAY: self._ways.renew_gateway.emit,
         }[duty.act]
-
-
-def _drop(widget: QWidget | None, layout: object) -> None:
-    """Take a line away, with everything in it."""
-    if widget is not None:
-        widget.hide()
-        widget.deleteLater()
-    if isinstance(layout, QVBoxLayout | QHBoxLayout):
-        while (item := layout.takeAt(0)) is not None:
-            _drop(item.widget(), item.layout())

@@ -15,6 +15,7 @@ from hearthkey.formats.sheet import Block, Heading, Note, Row, Title, reworded
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.drawer.page import Page, inset
@@ -103,11 +104,7 @@ class ForwardingPage(Page):
         if facts == self.facts:
             return
         self.facts = facts
-        while (item := self.sheet.takeAt(0)) is not None:
-            holder = item.widget()
-            if holder is not None:
-                holder.hide()
-                holder.deleteLater()
+        empty(self.sheet)
         for one in self.blocks():
             self.sheet.addWidget(self._shown(one))
 

@@ -12,6 +12,7 @@ from hearthkey.core.sentences import goodbye as words
 from hearthkey.services.goodbye import GoodbyePlan
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Label, Prose, Rule, Voice
 from hearthkey.ui.controls.tick import Tick
 from hearthkey.ui.drawer.commit_foot import CommitFoot
@@ -78,11 +79,7 @@ class LeavePage(Page):
         self._plan = plan
         self.devices.speak("\n".join(dict.fromkeys(spoken(one.title) for one in plan.chosen)))
         self.voice.speak(said(words.plan(plan.person, plan.revoke)))
-        while (item := self._chores.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
+        empty(self._chores)
         self.ticks = [Tick(self.theme, said(words.what(one)), said(words.why(one))) for one in plan.chores]
         for tick in self.ticks:
             self._chores.addWidget(tick)

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QGridLayout, QWidget
 
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Label, Prose
 from hearthkey.ui.controls.strokes import Mark, Run, paint_mark, paint_run
 from hearthkey.ui.dates import short_day
@@ -40,11 +41,7 @@ class LifeLine(QWidget):
     def show_stops(self, stops: Sequence[Stop], sign: Sign) -> None:
         """Show the stops of a pass; the sign of its state stands on today's tag."""
         self._stops, self._sign = tuple(stops), sign
-        while (item := self._grid.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
+        empty(self._grid)
         self._dates = []
         for row, stop in enumerate(self._stops):
             today = stop.mark is Mark.TODAY

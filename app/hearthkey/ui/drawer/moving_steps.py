@@ -5,13 +5,14 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.moving import MovingPlan, Step
 from hearthkey.core.moving_steps import Task
 from hearthkey.core.sentences import moving as words
 from hearthkey.core.sentences.sentence import Sentence
 from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.controls.step_mark import StepMark
 from hearthkey.ui.text import said
@@ -63,7 +64,7 @@ class MovingSteps(QWidget):
             able: whether this copy of the app may change anything.
         """
         self.buttons = []
-        _empty(self._rows)
+        empty(self._rows)
         before = None
         if plan is None:
             return
@@ -133,14 +134,3 @@ class MovingSteps(QWidget):
         button.setEnabled(able)
         button.clicked.connect(lambda _on=False: act())
         return button
-
-
-def _empty(layout: QLayout) -> None:
-    """Take everything out of a layout."""
-    while (item := layout.takeAt(0)) is not None:
-        widget, inner = item.widget(), item.layout()
-        if widget is not None:
-            widget.hide()
-            widget.deleteLater()
-        if inner is not None:
-            _empty(inner)

@@ -17,6 +17,7 @@ from hearthkey.services.network_planning import PlanRequest
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Label, Prose
 from hearthkey.ui.drawer.page import Page, inset
@@ -128,10 +129,7 @@ class NetworkPage(Page):
         if plan == self.plan:
             return
         self.plan = plan
-        while (item := self.told.takeAt(0)) is not None:
-            if (part := item.widget()) is not None:
-                part.hide()
-                part.deleteLater()
+        empty(self.told)
         self._part(self.tr("The way in"), words.way_in(plan))
         self._part(self.tr("Away from home"), (one for placed in plan.placed for one in words.subnet(placed)))
         self._part(self.tr("Quiet subnets"), (one for told in plan.proposals for one in words.proposal(told)))
@@ -155,10 +153,7 @@ class NetworkPage(Page):
         grid = self.widths.layout()
         if not isinstance(grid, QGridLayout):
             return
-        while (item := grid.takeAt(0)) is not None:
-            if (part := item.widget()) is not None:
-                part.hide()
-                part.deleteLater()
+        empty(grid)
         heads = (self.tr("outside"), self.tr("IPv4"), self.tr("with NAT"), self.tr("IPv6"), self.tr("with NAT"))
         for column, head in enumerate(heads):
             grid.addWidget(Label(self.theme, Role.SMALL, head, color="ink2"), 0, column, _RIGHT)

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from hearthkey.core import renewal
 from hearthkey.core.passes import Pass, State
 from hearthkey.services.snapshot import Snapshot
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Label
 from hearthkey.ui.controls.tick import Tick
 from hearthkey.ui.dates import short_day
@@ -110,10 +111,7 @@ class RenewRows(QWidget):
 
     def _clear(self) -> None:
         self.ticks = {}
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget() or self.more
-            widget.hide()
-            widget.deleteLater()
+        empty(self._column)
 
     def begin(self, identity: str, snapshot: Snapshot | None) -> None:
         """Be about one device, which then stands first; or about a round, with those ticked that are due."""

@@ -18,6 +18,7 @@ from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.announcing import announce
 from hearthkey.ui.controls.buttons import Button, Kind
 from hearthkey.ui.controls.choice import Choice
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.fields import Labelled, Line
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.drawer.page import Page, inset
@@ -139,10 +140,7 @@ class SuccessionPage(Page):
         self._judge()
 
     def _advise(self, plan: Plan, seen: Snapshot, *, begun: bool) -> None:
-        while (item := self.advice.takeAt(0)) is not None:
-            for part in filter(None, [item.widget(), *_inner(item.layout())]):
-                part.hide()
-                part.deleteLater()
+        empty(self.advice)
         for one in () if begun else advice(plan, seen, plan.cause):
             self.advice.addLayout(inset(Prose(self.theme, Role.STATE, one, color="ink2")))
 
@@ -276,13 +274,6 @@ class SuccessionPage(Page):
         self._sure = False
         self.told.hide()
         self.trouble.hide()
-
-
-def _inner(layout: object) -> list[QWidget]:
-    if not isinstance(layout, QHBoxLayout):
-        return []
-    items = [layout.itemAt(number) for number in range(layout.count())]
-    return [part for item in items if item is not None for part in [item.widget()] if part is not None]
 
 
 def advice(plan: Plan, seen: Snapshot, cause: Cause) -> list[str]:

@@ -7,11 +7,12 @@ from datetime import datetime
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from hearthkey.core.sentences import succession as words
 from hearthkey.core.succession import Carries, DeviceStep, Plan, PlannedStep, Standing, Step
 from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.controls.step_mark import StepMark
 from hearthkey.ui.text import said, spoken
@@ -48,7 +49,7 @@ class StepList(QWidget):
             able: whether this copy of the app may change anything.
         """
         self.buttons = []
-        _empty(self._rows)
+        empty(self._rows)
         for number, one in enumerate(plan.steps):
             due = one.standing is Standing.NOW and one.day <= at
             self._rows.addLayout(self._row(plan, one, due=due, last=number == len(plan.steps) - 1, able=able))
@@ -105,14 +106,3 @@ class StepList(QWidget):
         if one.carries is Carries.HANDED_OVER:
             return self.tr("Prove it"), partial(self.prove.emit, one.serial)
         return None
-
-
-def _empty(layout: QLayout) -> None:
-    """Take everything out of a layout."""
-    while (item := layout.takeAt(0)) is not None:
-        widget, inner = item.widget(), item.layout()
-        if widget is not None:
-            widget.hide()
-            widget.deleteLater()
-        if inner is not None:
-            _empty(inner)

@@ -13,6 +13,7 @@ from hearthkey.core.plans import Changes
 from hearthkey.core.renewal import Visit
 from hearthkey.services.snapshot import Snapshot
 from hearthkey.ui.controls.buttons import Button, Kind
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.fields import Labelled
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.dates import short_day
@@ -84,11 +85,7 @@ class Visits(QWidget):
 
     def _clear(self) -> None:
         self.buttons = []
-        while (item := self._list.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
+        empty(self._list)
 
     def _add(self, visit: Visit, *, able: bool) -> None:
         line = QWidget()

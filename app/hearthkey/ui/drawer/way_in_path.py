@@ -12,6 +12,7 @@ from hearthkey.core.reach.chain import Link, Place, Verdict
 from hearthkey.core.sentences import way_in as words
 from hearthkey.core.sentences import way_in_tables as tables
 from hearthkey.core.sentences.sentence import Sentence
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.strip_words import LINK_SIGNS
 from hearthkey.ui.text import said
@@ -83,10 +84,7 @@ class WayInPath(QWidget):
             known: those that something is known of.
             live: a check is under way, so that the packet is at the first that is not known.
         """
-        while (item := self._rows.takeAt(0)) is not None:
-            if (row := item.widget()) is not None:
-                row.hide()
-                row.deleteLater()
+        empty(self._rows)
         at = next((place for place in places if place not in known), None) if live else None
         broken = False
         for place in places:

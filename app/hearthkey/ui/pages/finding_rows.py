@@ -11,6 +11,7 @@ from hearthkey.core.found_findings import Gathered
 from hearthkey.core.found_household import Grave
 from hearthkey.core.sentences import found as sentences
 from hearthkey.core.sentences.sentence import Sentence
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.pages.pair import Pair
 from hearthkey.ui.text import said
@@ -35,11 +36,7 @@ class FindingRows(QWidget):
 
     def show_findings(self, gathered: Sequence[Gathered]) -> None:
         """Show these instead of those before."""
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
+        empty(self._column)
         self.rows = [FindingRow(self._theme, one) for one in gathered]
         for row in self.rows:
             self._column.addWidget(Rule(self._theme))

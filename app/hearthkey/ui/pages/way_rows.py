@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from hearthkey.core.kinds import DeviceKind, Kinds
 from hearthkey.core.passes import Pass
 from hearthkey.ui.controls.buttons import Button
+from hearthkey.ui.controls.emptying import empty
 from hearthkey.ui.controls.labels import Label, Prose, Rule
 from hearthkey.ui.pages import ways_out
 from hearthkey.ui.pages.own_ways import OwnWay
@@ -138,11 +139,7 @@ class WayRows(QWidget):
         """Offer these of the householder's own; where they are the same as before, nothing is made anew."""
         if list(own) == list(self.own):
             return
-        while (item := self._more.takeAt(0)) is not None:
-            gone = item.widget()
-            if gone is not None:
-                gone.hide()
-                gone.deleteLater()
+        empty(self._more)
         self.own = {way: WayRow(self._theme, way) for way in own}
         for row in self.own.values():
             self._more.addWidget(Rule(self._theme))
