@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from PySide6.QtTest import QSignalSpy
+from PySide6.QtWidgets import QApplication
 
 from hearthkey.ui.controls.labels import Prose
 from hearthkey.ui.drawer.days_page import days
@@ -45,6 +46,18 @@ def test_what_has_come_due_stands_first_and_a_copy_that_was_tried_goes(
     found = days(errands.last or first)
     assert found is not None
     assert max(one.act_on for one in found.now) <= first.at + timedelta(days=200) < found.later[0].act_on
+
+
+def test_the_first_that_is_to_be_done_has_the_focus(theme: Theme, errands: FakeErrands, ways: Ways, room: Room) -> None:
+    """Broken: the list came while the page was closed, so Enter makes a calendar file instead of the first thing."""
+    page = page_of(theme, errands, ways)
+    seen = errands.last
+    assert seen is not None
+    errands.show(replace(seen, at=seen.at + timedelta(days=200)))
+    before = list(page.buttons)
+    room.open(page)
+    assert page.buttons != before, "the rows were made on opening"
+    assert QApplication.focusWidget() is page.buttons[0]
 
 
 def test_before_there_is_a_household_there_is_nothing_to_do(errands: FakeErrands) -> None:

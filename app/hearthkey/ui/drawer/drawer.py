@@ -83,6 +83,7 @@ class Drawer(QFrame):
         if self._pages.indexOf(page) < 0:
             self._pages.addWidget(page)
             page.leave.connect(self.shut)
+        page.catch_up()  # before it is seen: rows made in the middle of that come too late to take the focus
         self._pages.setCurrentWidget(page)
         self.is_open = True
         self.show()

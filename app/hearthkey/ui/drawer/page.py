@@ -167,11 +167,15 @@ class Page(QWidget):
         else:
             self._missed = snapshot
 
-    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
-        """Catch up."""
+    def catch_up(self) -> None:
+        """Show the look that came while the page could not be seen."""
         missed, self._missed = self._missed, None
         if missed is not None and self._show is not None:
             self._show(missed)
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Catch up."""
+        self.catch_up()
         super().showEvent(event)
 
     def opened(self) -> None:
